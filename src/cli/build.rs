@@ -1,0 +1,71 @@
+//! `healedhue build`: the site and the worksheets of a course.
+
+use super::CourseFolder;
+use super::problem::Problem;
+use super::progress::{Timing, prove};
+use super::terminal::Painter;
+use crate::course::{Course, load, report};
+use std::path::PathBuf;
+use std::time::{Duration, Instant};
+
+/// Reads the course, proves every exercise and writes the site whole, or not at all.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    #[command(flatten)]
+    folder: CourseFolder,
+    /// Folder to write. It is replaced whole; a folder that healedhue did not make is refused.
+    #[arg(long, value_name = "FOLDER", default_value = "public")]
+    out: PathBuf,
+}
+
+pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
+    let start = Instant::now();
+    let course = read(&arguments.folder)?;
+    let read = start.elapsed();
+    // Before the long work, so that a wrong folder is refused at once.
+    crate::render::check_output(&arguments.out)?;
+    let (pools, timing) = prove(&course)?;
+    let start = Instant::now();
+    let written = crate::render::build_site(&course, &pools, &arguments.out)?;
+    let render = start.elapsed();
+    println!(
+        "{}: {} pages, {:.1} MB in {}",
+        course.title,
+        written.pages,
+        written.bytes as f64 / 1e6,
+        arguments.out.display()
+    );
+    let exercises: usize = pools.values().map(Vec::len).sum();
+    println!(
+        "read the course {}, proved {exercises} exercises {}, wrote the site {}",
+        seconds(read),
+        seconds(timing.wall),
+        seconds(render)
+    );
+    println!("{}", slowest(&timing));
+    println!("open {} in a browser", arguments.out.join("index.html").display());
+    Ok(())
+}
+
+/// The course in a folder; its warnings are shown.
+pub(super) fn read(folder: &CourseFolder) -> Result<Course, Problem> {
+    let loaded = load(&folder.course);
+    match loaded.course {
+        Some(course) => {
+            eprint!("{}", report(&loaded.diagnostics, Painter::for_stderr().has_colour()));
+            Ok(course)
+        }
+        None => Err(Problem::Course(loaded.diagnostics)),
+    }
+}
+
+pub(super) fn seconds(duration: Duration) -> String {
+    format!("{:.2} s", duration.as_secs_f64())
+}
+
+/// The drills that took longest to prove.
+pub(super) fn slowest(timing: &Timing) -> String {
+    let most: Vec<String> =
+        timing.drills.iter().take(3).map(|(drill, took)| format!("{drill} {}", seconds(*took))).collect();
+    if most.is_empty() { String::new() } else { format!("most of the proving: {}", most.join(", ")) }
+}

@@ -1,0 +1,90 @@
+//! `healedhue check`: reads a course and proves every drill, without writing anything.
+
+use super::CourseFolder;
+use super::build::{seconds, slowest};
+use super::problem::Problem;
+use super::progress::prove;
+use super::terminal::Painter;
+use crate::course::{Course, Diagnostic, Severity, load, report};
+use crate::exercise::{Exercise, GenerateError, Pools};
+use std::io::Write;
+
+/// Reports every problem with file, line and column; exit code 1 if there is an error.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    #[command(flatten)]
+    folder: CourseFolder,
+    /// Print the problems as a JSON array of {file, line, column, severity, message, help}.
+    #[arg(long)]
+    json: bool,
+}
+
+pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
+    let loaded = load(&arguments.folder.course);
+    let mut diagnostics = loaded.diagnostics;
+    let mut proved = None;
+    if let Some(course) = &loaded.course {
+        match prove(course) {
+            Ok(made) => proved = Some((course, made)),
+            Err(Problem::Drills(errors)) => diagnostics.extend(errors.iter().map(diagnostic)),
+            Err(other) => return Err(other),
+        }
+    }
+    let mut out = std::io::stdout().lock();
+    if arguments.json {
+        serde_json::to_writer_pretty(&mut out, &diagnostics).map_err(std::io::Error::from)?;
+        writeln!(out)?;
+    } else {
+        write!(out, "{}", report(&diagnostics, Painter::for_stderr().has_colour()))?;
+        if let Some((course, (pools, timing))) = &proved {
+            write!(out, "{}", table(course, pools))?;
+            writeln!(out, "proved in {}; {}", seconds(timing.wall), slowest(timing))?;
+        }
+    }
+    if diagnostics.iter().any(|diagnostic| diagnostic.severity == Severity::Error) {
+        return Err(Problem::Reported);
+    }
+    Ok(())
+}
+
+/// A drill that cannot be satisfied, as a problem at the place where it stands.
+fn diagnostic(error: &GenerateError) -> Diagnostic {
+    let mut parts = error.stands_at.rsplitn(3, ':');
+    let column = parts.next().and_then(|column| column.parse().ok()).unwrap_or(1);
+    let line = parts.next().and_then(|line| line.parse().ok()).unwrap_or(1);
+    let file = parts.next().unwrap_or(&error.stands_at);
+    let mut diagnostic = Diagnostic::new(Severity::Error, file, line, column, error.to_string());
+    diagnostic.help(
+        "give other `clients`, `goals` or `bottles`, more `tempts`, fewer `options`, or a smaller `margin`",
+    );
+    diagnostic
+}
+
+/// What was proved, a line a drill.
+fn table(course: &Course, pools: &Pools) -> String {
+    let mut text = format!(
+        "{:24} {:7} {:>9} {:>12} {:>8} {:>11}\n",
+        "drill", "family", "exercises", "margin ΔE00", "worlds", "thrown away"
+    );
+    for (_, drill) in course.drills() {
+        let exercises: &[Exercise] = pools.get(&drill.id).map_or(&[], Vec::as_slice);
+        let proofs: Vec<_> = exercises.iter().filter_map(|exercise| exercise.proof.as_ref()).collect();
+        let margin = proofs.iter().filter_map(|proof| proof.margin).fold(f64::INFINITY, f64::min);
+        let held =
+            proofs.iter().map(|proof| f64::from(proof.held) / f64::from(proof.worlds)).fold(1.0, f64::min);
+        let discarded: u32 = proofs.iter().map(|proof| proof.discarded).sum();
+        let (margin, held, discarded) = if proofs.is_empty() {
+            ("written".to_owned(), "-".to_owned(), "-".to_owned())
+        } else {
+            let margin = if margin.is_finite() { format!("{margin:.1}") } else { "-".to_owned() };
+            (margin, format!("{:.1}%", held * 100.0), discarded.to_string())
+        };
+        text += &format!(
+            "{:24} {:7} {:>9} {margin:>12} {held:>8} {discarded:>11}\n",
+            drill.id,
+            drill.family.word(),
+            exercises.len()
+        );
+    }
+    text
+}

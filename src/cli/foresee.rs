@@ -1,0 +1,138 @@
+//! `healedhue foresee`: the healed colour of one placement, as swatches and words or as JSON.
+
+use super::CourseFolder;
+use super::problem::{Problem, read_text};
+use super::request::{Request, Task};
+use super::terminal::{Painter, When, lab_in_words};
+use crate::colour::{Lab, Spectrum, Srgb, Xyz};
+use crate::course::load;
+use crate::healing::{Appearance, HEALED_MONTHS, Reading, Scene};
+use crate::pigment::Shelf;
+use crate::skin::{ItaClass, ita_degrees};
+use serde::Serialize;
+use std::io::Write;
+use std::path::PathBuf;
+
+/// A prediction for teaching, never a promise of a result on a person.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// JSON: {skin: {phototype or ita or melanin, undertone, redness}, site, light, months, mix: {BOTTLE: drops}, placement,
+    /// existing}; everything but skin has a default; - reads standard input.
+    file: PathBuf,
+    /// Print JSON.
+    #[arg(long)]
+    json: bool,
+    /// When to use colour.
+    #[arg(long, value_name = "WHEN", default_value = "auto")]
+    colour: When,
+    #[command(flatten)]
+    folder: CourseFolder,
+}
+
+/// What is foreseen.
+#[derive(Serialize)]
+struct Answer {
+    reflectance: Spectrum,
+    xyz: Xyz,
+    lab: Lab,
+    srgb: Srgb,
+    bare_skin_lab: Lab,
+    reading: Reading,
+    warnings: Vec<String>,
+}
+
+/// Times shown in the terminal, in months: on the day, healed, one and three years.
+const TIMES: [(f64, &str); 4] = [
+    (0.0, "on the day"),
+    (HEALED_MONTHS, "after six weeks"),
+    (12.0, "after a year"),
+    (36.0, "after three years"),
+];
+
+pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
+    let text = read_text(&arguments.file)?;
+    let request: Request = serde_json::from_str(&text)
+        .map_err(|error| Problem::Input(format!("{}: {error}", arguments.file.display())))?;
+    let loaded = load(&arguments.folder.course);
+    let course = loaded.course.ok_or(Problem::Course(loaded.diagnostics))?;
+    let task = request.resolve(&course.shelf)?;
+    let mut out = std::io::stdout().lock();
+    if arguments.json {
+        serde_json::to_writer_pretty(&mut out, &answer(&course.shelf, &task))
+            .map_err(std::io::Error::from)?;
+        writeln!(out)?;
+    } else {
+        write!(out, "{}", picture(&course.shelf, &task, Painter::new(arguments.colour)))?;
+    }
+    Ok(())
+}
+
+/// Skin and work at one time: bare skin, then everything.
+fn at(shelf: &Shelf, task: &Task, months: f64) -> (Appearance, Appearance) {
+    let scene = Scene::new(shelf, &task.skin, task.site, &task.existing, months);
+    let seen = scene.with(&task.paint, &task.placement);
+    (Appearance::of(scene.bare(), task.light), Appearance::of(seen, task.light))
+}
+
+fn answer(shelf: &Shelf, task: &Task) -> Answer {
+    let (bare, seen) = at(shelf, task, task.months);
+    Answer {
+        reflectance: seen.reflectance,
+        xyz: seen.xyz,
+        lab: seen.lab,
+        srgb: seen.srgb,
+        bare_skin_lab: bare.lab,
+        reading: Reading::of(seen.lab, bare.lab),
+        warnings: warnings(shelf, task),
+    }
+}
+
+/// Restrictions of what is in the mix.
+fn warnings(shelf: &Shelf, task: &Task) -> Vec<String> {
+    shelf
+        .restrictions_of(&task.mix)
+        .iter()
+        .map(|(colourant, rule)| {
+            format!(
+                "{} ({}): {}, {} since {} ({})",
+                colourant.id, colourant.name, rule.place, rule.rule, rule.since, rule.source
+            )
+        })
+        .collect()
+}
+
+fn picture(shelf: &Shelf, task: &Task, painter: Painter) -> String {
+    let today = Scene::today(shelf, &task.skin, task.site, &task.existing);
+    let bare = Appearance::of(today.bare(), task.light);
+    let angle = ita_degrees(bare.lab);
+    let mut text = format!("{} under {}\n", painter.strong(task.site.word()), task.light.name());
+    let mut line = |label: &str, skin: &Appearance, seen: &Appearance, words: &str| {
+        text += &format!(
+            "  {label:18} {}{}  {words}\n",
+            painter.swatch(skin.srgb, seen.srgb),
+            lab_in_words(seen)
+        );
+    };
+    line("bare skin", &bare, &bare, &format!("ITA {angle:.0}°, {}", ItaClass::of(angle).word()));
+    if !task.existing.is_empty() {
+        let now = Appearance::of(today.existing(), task.light);
+        line("as it is now", &bare, &now, &Reading::of(now.lab, bare.lab).words);
+    }
+    if !task.paint.is_empty() {
+        let own = format!("after {} months", task.months);
+        let mut times: Vec<(f64, &str)> = TIMES.to_vec();
+        if !times.iter().any(|(months, _)| *months == task.months) {
+            times.push((task.months, &own));
+            times.sort_by(|one, other| one.0.total_cmp(&other.0));
+        }
+        for (months, label) in times {
+            let (skin, seen) = at(shelf, task, months);
+            line(label, &skin, &seen, &Reading::of(seen.lab, skin.lab).words);
+        }
+        text += &format!("  mix: {}\n", shelf.mix_in_words(&task.mix));
+    }
+    for warning in warnings(shelf, task) {
+        text += &format!("  warning: {warning}\n");
+    }
+    text + "  For teaching, never a promise of a result on a person.\n"
+}

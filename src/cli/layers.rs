@@ -1,0 +1,56 @@
+//! `healedhue layers`: reflectance and transmittance of arbitrary layered media.
+
+use super::problem::{Problem, read_text};
+use crate::optics::{Measured, Stack, stack};
+use std::io::Write;
+use std::path::PathBuf;
+
+/// Collimated light at normal incidence, surface reflection included, air above and below.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// JSON: an array of {refractive_index, layers: [{absorption_per_mm, scattering_per_mm, anisotropy, thickness_mm}]}, top
+    /// layer first; - reads standard input.
+    file: PathBuf,
+    /// Print JSON.
+    #[arg(long)]
+    json: bool,
+    /// Quadrature angles: 4, 8, 12, 16, 20, 24, 28 or 32.
+    #[arg(long, default_value_t = 4)]
+    angles: usize,
+}
+
+pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
+    if !stack::ANGLES.contains(&arguments.angles) {
+        return Err(Problem::Use(stack::StackError::Angles(arguments.angles).to_string()));
+    }
+    let text = read_text(&arguments.file)?;
+    let file = arguments.file.display();
+    let stacks: Vec<Stack> =
+        serde_json::from_str(&text).map_err(|error| Problem::Input(format!("{file}: {error}")))?;
+    let measured: Vec<Measured> = stacks
+        .iter()
+        .enumerate()
+        .map(|(i, one)| {
+            stack::measure(one, arguments.angles)
+                .map_err(|error| Problem::Input(format!("{file}: stack {}: {error}", i + 1)))
+        })
+        .collect::<Result<_, _>>()?;
+    let mut out = std::io::stdout().lock();
+    if arguments.json {
+        serde_json::to_writer_pretty(&mut out, &measured).map_err(std::io::Error::from)?;
+        writeln!(out)?;
+    } else {
+        writeln!(out, "stack  layers  reflectance  transmittance")?;
+        for (i, (one, seen)) in stacks.iter().zip(&measured).enumerate() {
+            writeln!(
+                out,
+                "{:5}  {:6}  {:11.6}  {:13.6}",
+                i + 1,
+                one.layers.len(),
+                seen.reflectance_normal_incidence,
+                seen.transmittance_normal_incidence
+            )?;
+        }
+    }
+    Ok(())
+}

@@ -1,0 +1,68 @@
+//! The command line: words in, work done by the stages, results out.
+//!
+//! Entry point: [`run`]. One file per command. Results go to standard output, progress and problems to standard error. Exit
+//! codes: 0 fine, 1 the course or the input has problems, 2 wrong use.
+
+mod build;
+mod check;
+mod foresee;
+mod layers;
+mod practise;
+mod problem;
+mod progress;
+mod request;
+mod terminal;
+
+use clap::{Parser, Subcommand};
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+/// Course compiler and quiz engine for cosmetic tattooing: exercises about pigment in skin, proved and marked by a physical
+/// engine. Predictions are for teaching, never a promise of a result on a person.
+#[derive(Debug, Parser)]
+#[command(name = "healedhue", version, max_term_width = 100)]
+struct Arguments {
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Debug, Subcommand)]
+enum Command {
+    /// Write the study site and the worksheets of a course.
+    Build(build::Arguments),
+    /// Read a course and prove every drill, without writing anything.
+    Check(check::Arguments),
+    /// Practise in the terminal.
+    Practise(practise::Arguments),
+    /// Foresee the healed colour of a placement.
+    Foresee(foresee::Arguments),
+    /// Reflectance and transmittance of layered media.
+    Layers(layers::Arguments),
+}
+
+/// Where a course lies.
+#[derive(Debug, clap::Args)]
+struct CourseFolder {
+    /// Folder of the course: the one that holds book.toml.
+    #[arg(long, value_name = "FOLDER", default_value = ".")]
+    course: PathBuf,
+}
+
+/// Runs the command given to this process and returns its exit code.
+pub fn run() -> ExitCode {
+    let arguments = Arguments::parse();
+    let done = match arguments.command {
+        Command::Build(arguments) => build::run(&arguments),
+        Command::Check(arguments) => check::run(&arguments),
+        Command::Practise(arguments) => practise::run(&arguments),
+        Command::Foresee(arguments) => foresee::run(&arguments),
+        Command::Layers(arguments) => layers::run(&arguments),
+    };
+    match done {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(problem) => {
+            problem.show();
+            ExitCode::from(problem.exit_code())
+        }
+    }
+}

@@ -1,0 +1,297 @@
+//! `healedhue practise`: a session of exercises in the terminal.
+//!
+//! Steps: pick the skill most in need, make and prove an exercise for it, ask, mark, show what would have followed; at the end
+//! a summary. Keyboard only; words only where there is no colour.
+
+use super::CourseFolder;
+use super::build::read;
+use super::problem::Problem;
+use super::terminal::{Painter, When, lab_in_words, wrapped};
+use crate::course::{Course, Drill, Lesson};
+use crate::exercise::{Exercise, generate, mark};
+use crate::healing::Appearance;
+use rand::{RngExt, SeedableRng};
+use rand_chacha::ChaCha8Rng;
+use std::collections::BTreeMap;
+use std::io::{BufRead, Write};
+
+/// Type the letter of your answer and press Enter; q ends the session.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    #[command(flatten)]
+    folder: CourseFolder,
+    /// Exercises in the session.
+    #[arg(long, default_value_t = 6, value_parser = clap::value_parser!(u32).range(1..=200))]
+    count: u32,
+    /// Only drills of this lesson.
+    #[arg(long, value_name = "ID")]
+    lesson: Option<String>,
+    /// Only drills that train this skill.
+    #[arg(long, value_name = "ID")]
+    skill: Option<String>,
+    /// Seed of the session; the same seed and answers give the same session. Without it, each session differs.
+    #[arg(long)]
+    seed: Option<u64>,
+    /// When to use colour.
+    #[arg(long, value_name = "WHEN", default_value = "auto")]
+    colour: When,
+}
+
+/// What a session knows of one skill.
+#[derive(Debug, Default)]
+struct Record {
+    asked: u32,
+    credit: f64,
+}
+
+pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
+    let course = read(&arguments.folder)?;
+    let drills = chosen(&course, arguments)?;
+    let seed = arguments.seed.unwrap_or_else(rand_seed);
+    let mut session = Session {
+        course: &course,
+        drills,
+        rng: ChaCha8Rng::seed_from_u64(seed),
+        painter: Painter::new(arguments.colour),
+        records: BTreeMap::new(),
+        // Numbers beyond those the study pages show.
+        next: 1_000,
+        numbers: BTreeMap::new(),
+    };
+    let mut input = std::io::stdin().lock().lines();
+    let mut out = std::io::stdout().lock();
+    writeln!(
+        out,
+        "{}",
+        wrapped(
+            &format!(
+                "{}: practice, {} exercises. Type the letter of your answer and press Enter; q ends the session.",
+                course.title, arguments.count
+            ),
+            0
+        )
+    )?;
+    writeln!(
+        out,
+        "{}",
+        wrapped("Colours are predictions for teaching, never a promise of a result on a person.", 0)
+    )?;
+    for number in 1..=arguments.count {
+        let (lesson, drill) = session.pick();
+        let exercise = session.make(lesson, drill)?;
+        write!(out, "\n{}", session.question(number, arguments.count, &exercise))?;
+        let Some(answer) = ask(&mut input, &mut out, exercise.options.len())? else { break };
+        write!(out, "\n{}", session.answer(&exercise, answer))?;
+        out.flush()?;
+    }
+    write!(out, "\n{}", session.summary())?;
+    Ok(())
+}
+
+/// A seed from the clock: only for sessions that name none.
+fn rand_seed() -> u64 {
+    std::time::SystemTime::now()
+        .duration_since(std::time::UNIX_EPOCH)
+        .map_or(0, |since| since.as_nanos() as u64)
+}
+
+/// The drills that the arguments leave.
+fn chosen<'c>(course: &'c Course, arguments: &Arguments) -> Result<Vec<(&'c Lesson, &'c Drill)>, Problem> {
+    if let Some(id) = &arguments.lesson
+        && course.lesson(id).is_none()
+    {
+        let known: Vec<&str> = course.lessons().map(|(_, lesson)| lesson.id.as_str()).collect();
+        return Err(Problem::Use(format!("there is no lesson `{id}`; there are: {}", known.join(", "))));
+    }
+    if let Some(id) = &arguments.skill
+        && !course.skills.iter().any(|skill| &skill.id == id)
+    {
+        let known: Vec<&str> = course.skills.iter().map(|skill| skill.id.as_str()).collect();
+        return Err(Problem::Use(format!("there is no skill `{id}`; there are: {}", known.join(", "))));
+    }
+    let drills: Vec<_> = course
+        .drills()
+        .filter(|(lesson, drill)| {
+            arguments.lesson.as_ref().is_none_or(|id| id == &lesson.id)
+                && arguments.skill.as_ref().is_none_or(|id| id == &drill.skill)
+        })
+        .collect();
+    if drills.is_empty() {
+        return Err(Problem::Use("no drill trains that; leave out --lesson or --skill".to_owned()));
+    }
+    Ok(drills)
+}
+
+/// Asks until the answer is one of the letters. `None` ends the session.
+fn ask(
+    input: &mut impl Iterator<Item = std::io::Result<String>>,
+    out: &mut impl Write,
+    options: usize,
+) -> Result<Option<usize>, Problem> {
+    let last = char::from(b'a' + (options - 1) as u8);
+    loop {
+        write!(out, "Your answer (a to {last}, q to end): ")?;
+        out.flush()?;
+        let Some(line) = input.next().transpose()? else {
+            writeln!(out)?;
+            return Ok(None);
+        };
+        let line = line.trim().to_lowercase();
+        match line.as_str() {
+            "q" => return Ok(None),
+            word if word.len() == 1 && (b'a'..=last as u8).contains(&word.as_bytes()[0]) => {
+                return Ok(Some(usize::from(word.as_bytes()[0] - b'a')));
+            }
+            _ => writeln!(out, "Please type one letter from a to {last}, or q.")?,
+        }
+    }
+}
+
+struct Session<'c> {
+    course: &'c Course,
+    drills: Vec<(&'c Lesson, &'c Drill)>,
+    rng: ChaCha8Rng,
+    painter: Painter,
+    records: BTreeMap<&'c str, Record>,
+    next: u32,
+    numbers: BTreeMap<&'c str, u32>,
+}
+
+impl<'c> Session<'c> {
+    /// A drill, the likelier the less its skill has been shown.
+    fn pick(&mut self) -> (&'c Lesson, &'c Drill) {
+        let need = |drill: &Drill| {
+            let record = self.records.get(drill.skill.as_str());
+            let (asked, credit) =
+                record.map_or((0.0, 0.0), |record| (f64::from(record.asked), record.credit));
+            // One imagined half-right answer stands for what is not known yet.
+            1.0 - (credit + 0.5) / (asked + 1.0) + 0.1
+        };
+        let total: f64 = self.drills.iter().map(|(_, drill)| need(drill)).sum();
+        let mut at = self.rng.random::<f64>() * total;
+        for &(lesson, drill) in &self.drills {
+            at -= need(drill);
+            if at <= 0.0 {
+                return (lesson, drill);
+            }
+        }
+        self.drills[self.drills.len() - 1]
+    }
+
+    /// A new exercise of a drill, from a random place of its pool.
+    fn make(&mut self, lesson: &'c Lesson, drill: &'c Drill) -> Result<Exercise, Problem> {
+        let first = self.next + self.rng.random_range(0..1_000_000_u32);
+        let number = self.numbers.entry(&drill.id).or_insert(first);
+        *number += 1;
+        generate(self.course, lesson, drill, *number).map_err(|error| Problem::Drills(vec![error]))
+    }
+
+    fn question(&self, number: u32, count: u32, exercise: &Exercise) -> String {
+        let skill = self.course.skills.iter().find(|skill| skill.id == exercise.skill);
+        let mut text = self.painter.strong(&format!("{number} of {count}"));
+        text += &format!("  {}\n", skill.map_or(exercise.skill.as_str(), |skill| &skill.name));
+        if let Some(case) = &exercise.case
+            && let Some(client) = self.course.client(&case.client)
+        {
+            let who = format!(
+                "{}, {}: phototype {}, undertone {}, {} skin; hair: {}. “{}”",
+                client.name,
+                client.age,
+                client.phototype.word(),
+                client.undertone.word(),
+                client.redness.word(),
+                client.hair,
+                client.wish
+            );
+            text += &(wrapped(&who, 2) + "\n");
+            for note in &client.health {
+                text += &(wrapped(&format!("Health: {}", note.note), 2) + "\n");
+            }
+            text += &self.swatch("skin without work", &case.bare, &case.bare, "");
+            if !client.existing.is_empty() {
+                text += &self.swatch("as it is now", &case.bare, &case.now, &case.now_reading.words);
+            }
+            let goal = case.goal_lab;
+            let painted = self.painter.swatch(case.bare.srgb, crate::colour::Srgb::from_lab(goal));
+            text += &format!(
+                "  {:18} {painted}L* {:.1}  a* {:.1}  b* {:.1}, within ΔE00 {:.0}\n",
+                "goal", goal.l, goal.a, goal.b, case.tolerance
+            );
+            text += &(wrapped(
+                &format!(
+                    "Placed {:.2} mm deep, {:.2} mm thick, load {:.2}, coverage {:.0}%.",
+                    case.placement.depth_mm,
+                    case.placement.thickness_mm,
+                    case.placement.load,
+                    case.placement.coverage * 100.0
+                ),
+                2,
+            ) + "\n");
+        }
+        text += &(wrapped(&exercise.ask, 0) + "\n");
+        for (i, option) in exercise.options.iter().enumerate() {
+            let lines = wrapped(&option.label, 5);
+            text += &format!("  {}) {}\n", char::from(b'a' + i as u8), lines.trim_start());
+        }
+        text
+    }
+
+    fn swatch(&self, label: &str, skin: &Appearance, seen: &Appearance, words: &str) -> String {
+        let line =
+            format!("  {label:18} {}{}", self.painter.swatch(skin.srgb, seen.srgb), lab_in_words(seen));
+        if words.is_empty() { line + "\n" } else { format!("{line}\n{}\n", wrapped(words, 21)) }
+    }
+
+    fn answer(&mut self, exercise: &Exercise, answer: usize) -> String {
+        let Some(mark) = mark(exercise, answer) else { return String::new() };
+        let skill = self.course.skills.iter().find(|skill| skill.id == exercise.skill);
+        if let Some(skill) = skill {
+            let record = self.records.entry(&skill.id).or_default();
+            record.asked += 1;
+            record.credit += mark.credit;
+        }
+        let head = if answer == exercise.key { "Right" } else { "Not the best answer" };
+        let mut text = format!("{}, credit {:.0}%\n", self.painter.strong(head), mark.credit * 100.0);
+        text += &(wrapped(&mark.consequence, 2) + "\n");
+        let (chosen, best) = (&exercise.options[answer], &exercise.options[exercise.key]);
+        if let Some(case) = &exercise.case {
+            if let Some(healed) = &chosen.healed {
+                text += &self.swatch("yours", &case.bare, healed, "");
+            }
+            if answer != exercise.key
+                && let Some(healed) = &best.healed
+            {
+                text += &self.swatch("the best", &case.bare, healed, "");
+            }
+        }
+        if answer != exercise.key {
+            text += &(wrapped(&format!("Best: {}. {}", best.label, best.mark.consequence), 2) + "\n");
+        }
+        if let Some(misconception) =
+            mark.misconception.as_deref().and_then(|id| self.course.misconception(id))
+        {
+            text += &(wrapped(&format!("Behind it often: “{}”", misconception.belief), 2) + "\n");
+            text += &(wrapped(&format!("What really happens: {}", misconception.truth), 2) + "\n");
+        }
+        if answer != exercise.key
+            && let Some((_, lesson)) = self.course.lesson(&mark.lesson)
+        {
+            text += &(wrapped(&format!("Read again: {}", lesson.page.title), 2) + "\n");
+        }
+        text
+    }
+
+    fn summary(&self) -> String {
+        if self.records.is_empty() {
+            return "No exercise was answered.\n".to_owned();
+        }
+        let mut text = self.painter.strong("Summary") + "\n";
+        for skill in &self.course.skills {
+            if let Some(record) = self.records.get(skill.id.as_str()) {
+                let share = 100.0 * record.credit / f64::from(record.asked);
+                text += &format!("  {share:3.0}%  of {} asked: {}\n", record.asked, skill.name);
+            }
+        }
+        text
+    }
+}

@@ -1,0 +1,84 @@
+//! Why a command did not succeed.
+
+use super::terminal::Painter;
+use crate::course::{Diagnostic, report};
+use crate::exercise::GenerateError;
+use std::io::Write;
+use std::path::{Path, PathBuf};
+use thiserror::Error;
+
+/// A command's failure.
+#[derive(Debug, Error)]
+pub(super) enum Problem {
+    /// The course has errors; they are shown as diagnostics.
+    #[error("the course has errors")]
+    Course(Vec<Diagnostic>),
+    /// Drills that cannot be satisfied.
+    #[error("{}", drills(.0))]
+    Drills(Vec<GenerateError>),
+    /// A file could not be read or written.
+    #[error("{}: {source}", path.display())]
+    File {
+        /// The file.
+        path: PathBuf,
+        /// Why.
+        source: std::io::Error,
+    },
+    /// The site could not be written.
+    #[error(transparent)]
+    Render(#[from] crate::render::RenderError),
+    /// Input that is not what it should be.
+    #[error("{0}")]
+    Input(String),
+    /// A result could not be printed.
+    #[error("the result could not be printed: {0}")]
+    Print(#[from] std::io::Error),
+    /// Everything was said already.
+    #[error("problems were found")]
+    Reported,
+    /// The command was used wrongly.
+    #[error("{0}")]
+    Use(String),
+}
+
+impl Problem {
+    pub fn exit_code(&self) -> u8 {
+        if matches!(self, Problem::Use(_)) { 2 } else { 1 }
+    }
+
+    /// Shows the problem on standard error. A reader that has gone away (a closed pipe) is no news.
+    pub fn show(&self) {
+        let mut err = std::io::stderr().lock();
+        let _ = match self {
+            Problem::Course(diagnostics) => {
+                write!(err, "{}", report(diagnostics, Painter::for_stderr().has_colour()))
+            }
+            Problem::Print(error) if error.kind() == std::io::ErrorKind::BrokenPipe => Ok(()),
+            Problem::Reported => Ok(()),
+            other => writeln!(err, "error: {other}"),
+        };
+    }
+}
+
+fn drills(errors: &[GenerateError]) -> String {
+    errors.iter().map(|error| format!("{}: {error}", error.stands_at)).collect::<Vec<_>>().join("\nerror: ")
+}
+
+/// Largest input file read, in bytes.
+const MOST_BYTES: u64 = 50_000_000;
+
+/// The text of a file, or of standard input for `-`.
+pub(super) fn read_text(path: &Path) -> Result<String, Problem> {
+    let file = |source| Problem::File { path: path.to_owned(), source };
+    if path.as_os_str() == "-" {
+        return std::io::read_to_string(std::io::stdin().lock()).map_err(file);
+    }
+    let length = std::fs::metadata(path).map_err(file)?.len();
+    if length > MOST_BYTES {
+        return Err(Problem::Input(format!(
+            "{}: {length} bytes are more than the {MOST_BYTES} that are read",
+            path.display()
+        )));
+    }
+    std::fs::read_to_string(path).map_err(file)
+}

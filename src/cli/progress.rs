@@ -1,0 +1,51 @@
+//! Progress of long work, on standard error, where that is a terminal.
+
+use crate::course::{Course, Drill};
+use crate::exercise::{Pools, Step, pools};
+use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
+use std::cell::Cell;
+use std::collections::BTreeMap;
+use std::sync::Mutex;
+use std::time::{Duration, Instant};
+
+use super::problem::Problem;
+
+/// How long the proofs took.
+pub(super) struct Timing {
+    /// All of them, on the clock.
+    pub wall: Duration,
+    /// Each drill's share of the work, the slowest first.
+    pub drills: Vec<(String, Duration)>,
+}
+
+thread_local! {
+    static STARTED: Cell<Option<Instant>> = const { Cell::new(None) };
+}
+
+/// Proves every exercise that the lessons show, with a progress bar.
+pub(super) fn prove(course: &Course) -> Result<(Pools, Timing), Problem> {
+    let total: u32 = course.drills().map(|(_, drill)| drill.exercises).sum();
+    let bar = ProgressBar::with_draw_target(Some(u64::from(total)), ProgressDrawTarget::stderr());
+    if let Ok(style) = ProgressStyle::with_template("{msg} [{bar:30}] {pos}/{len} {elapsed}") {
+        bar.set_style(style.progress_chars("=> "));
+    }
+    bar.set_message("proving exercises");
+    let spent: Mutex<BTreeMap<String, Duration>> = Mutex::new(BTreeMap::new());
+    let start = Instant::now();
+    let made = pools(course, |drill: &Drill, step| match step {
+        Step::Started => STARTED.set(Some(Instant::now())),
+        Step::Done => {
+            let took = STARTED.take().map_or(Duration::ZERO, |started| started.elapsed());
+            // A poisoned lock only means that another proof panicked; the figures are still good.
+            let mut spent = spent.lock().unwrap_or_else(std::sync::PoisonError::into_inner);
+            *spent.entry(drill.id.clone()).or_default() += took;
+            bar.inc(1);
+        }
+    });
+    bar.finish_and_clear();
+    let mut drills: Vec<(String, Duration)> =
+        spent.into_inner().unwrap_or_else(std::sync::PoisonError::into_inner).into_iter().collect();
+    drills.sort_by(|one, other| other.1.cmp(&one.1).then_with(|| one.0.cmp(&other.0)));
+    let timing = Timing { wall: start.elapsed(), drills };
+    made.map(|pools| (pools, timing)).map_err(Problem::Drills)
+}

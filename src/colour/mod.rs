@@ -1,0 +1,16 @@
+//! Colour: from a reflectance spectrum to what an eye sees, following CIE 15:2018.
+//!
+//! Entry points: [`Light::appearance_of`] gives XYZ of a [`Spectrum`], [`Lab::from_xyz`] and [`difference`] compare colours,
+//! [`Srgb::from_lab`] puts one on a screen.
+
+mod bands;
+mod difference;
+mod lab;
+mod light;
+mod srgb;
+
+pub use bands::{BANDS, Spectrum, wavelength_nm};
+pub use difference::difference;
+pub use lab::{Lab, Xyz};
+pub use light::Light;
+pub use srgb::Srgb;

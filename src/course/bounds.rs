@@ -1,0 +1,46 @@
+//! Bounds of the numbers in course files. Those of placements and times are declared by [`crate::healing`].
+
+use crate::quantity::Quantity;
+
+/// Age of a client.
+pub const AGE: Quantity = Quantity::new("age", "years", 16.0, 110.0);
+/// Exercises of a drill that a lesson shows.
+pub const EXERCISES: Quantity = Quantity::new("exercises", "", 1.0, 12.0);
+/// Options of an exercise.
+pub const OPTIONS: Quantity = Quantity::new("options", "", 2.0, 6.0);
+/// Drops in a whole mix; the search through every mix grows steeply with it.
+pub const DROPS: Quantity = Quantity::new("drops", "", 1.0, 12.0);
+/// Drops of modifiers in a mix.
+pub const MODIFIER_DROPS: Quantity = Quantity::new("modifier_drops", "", 0.0, 11.0);
+/// Distance by which a wrong answer is worse.
+pub const MARGIN: Quantity = Quantity::new("margin", "ΔE00", 1.0, 20.0);
+/// Distance within which a goal counts as reached.
+pub const TOLERANCE: Quantity = Quantity::new("tolerance", "ΔE00", 0.5, 20.0);
+/// Lightness.
+pub const LIGHTNESS: Quantity = Quantity::new("L*", "", 0.0, 100.0);
+/// a*.
+pub const GREEN_RED: Quantity = Quantity::new("a*", "", -128.0, 128.0);
+/// b*.
+pub const BLUE_YELLOW: Quantity = Quantity::new("b*", "", -128.0, 128.0);
+/// Minutes a lesson takes.
+pub const MINUTES: Quantity = Quantity::new("minutes", "minutes", 1.0, 600.0);
+/// Strength of a bottle against its colourants' reference amounts.
+pub const STRENGTH: Quantity = Quantity::new("strength", "", 0.05, 5.0);
+/// Share of a colourant in a bottle's recipe.
+pub const PARTS: Quantity = Quantity::new("parts", "", 0.001, 1000.0);
+/// Wavelength of an edge or a peak.
+pub const AT_NM: Quantity = Quantity::new("at_nm", "nm", 200.0, 1100.0);
+/// Width of an edge or a peak.
+pub const WIDTH_NM: Quantity = Quantity::new("width_nm", "nm", 1.0, 300.0);
+/// Height of an edge or a peak.
+pub const PER_MM: Quantity = Quantity::new("per_mm", "per mm", 0.0, 500.0);
+/// Absorption at every wavelength.
+pub const FLAT_PER_MM: Quantity = Quantity::new("flat_per_mm", "per mm", 0.0, 500.0);
+/// Reduced scattering at 550 nm.
+pub const AT_550_PER_MM: Quantity = Quantity::new("at_550_per_mm", "per mm", 0.0, 500.0);
+/// Exponent of scattering.
+pub const EXPONENT: Quantity = Quantity::new("exponent", "", 0.0, 4.0);
+/// Half-life of a colourant in skin.
+pub const HALF_LIFE_MONTHS: Quantity = Quantity::new("half_life_months", "months", 0.5, 5000.0);
+/// How far a colourant wanders.
+pub const DRIFT_MM: Quantity = Quantity::new("drift_mm", "mm", 0.0, 1.0);

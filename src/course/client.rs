@@ -1,0 +1,83 @@
+//! Clients, what they wish for, and what lies in their skin already.
+
+use crate::colour::Lab;
+use crate::healing::{Placement, Work};
+use crate::pigment::Mix;
+use crate::skin::{Phototype, Redness, Site, Skin, Undertone};
+
+/// An invented person who comes to be tattooed.
+#[derive(Debug, Clone)]
+pub struct Client {
+    /// Unique id.
+    pub id: String,
+    /// Invented first name.
+    pub name: String,
+    /// Age in years.
+    pub age: u32,
+    /// One or two sentences about the person.
+    pub about: String,
+    /// Fitzpatrick phototype: the skin's answer to sun, not its colour.
+    pub phototype: Phototype,
+    /// Undertone seen.
+    pub undertone: Undertone,
+    /// Redness seen.
+    pub redness: Redness,
+    /// The skin the engine works with, estimated from the three words above.
+    pub skin: Skin,
+    /// Where the work goes.
+    pub site: Site,
+    /// Hair, in words.
+    pub hair: String,
+    /// The wish, in the client's voice.
+    pub wish: String,
+    /// Id of the goal.
+    pub goal: String,
+    /// Health answers that matter.
+    pub health: Vec<HealthNote>,
+    /// Older work, oldest first.
+    pub existing: Vec<OldWork>,
+}
+
+impl Client {
+    /// What lies in the skin already, as the engine takes it.
+    pub fn works(&self) -> Vec<Work> {
+        self.existing.iter().map(|old| old.work.clone()).collect()
+    }
+}
+
+/// A health answer of a client.
+#[derive(Debug, Clone)]
+pub struct HealthNote {
+    /// Id of the caution it raises.
+    pub caution: String,
+    /// What the client said.
+    pub note: String,
+}
+
+/// Older work in a client's skin.
+#[derive(Debug, Clone)]
+pub struct OldWork {
+    /// What it is in the skin, as the engine takes it.
+    pub work: Work,
+    /// The mix it was made with, where it is known.
+    pub mix: Option<Mix>,
+    /// Where it lies.
+    pub placement: Placement,
+    /// What the client tells of it.
+    pub note: String,
+}
+
+/// A wished healed colour.
+#[derive(Debug, Clone)]
+pub struct Goal {
+    /// Unique id.
+    pub id: String,
+    /// In words, such as "a soft fair brown".
+    pub name: String,
+    /// The hair it goes with.
+    pub hair: String,
+    /// The colour, under D65.
+    pub lab: Lab,
+    /// Distance in ΔE00 within which the goal counts as reached.
+    pub tolerance: f64,
+}

@@ -1,0 +1,134 @@
+//! Drills: recipes for randomised exercises.
+
+use crate::colour::Light;
+
+/// The family of an exercise: what is asked.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Family {
+    /// Choose the bottle or mix.
+    Bottle,
+    /// Correct existing work, lighten first, or refer.
+    Remedy,
+    /// A written question from the bank.
+    Recall,
+}
+
+impl Family {
+    /// The family's word in course files and on screens.
+    pub fn word(self) -> &'static str {
+        match self {
+            Family::Bottle => "bottle",
+            Family::Remedy => "remedy",
+            Family::Recall => "recall",
+        }
+    }
+}
+
+/// A recipe for exercises.
+#[derive(Debug, Clone)]
+pub struct Drill {
+    /// Unique id.
+    pub id: String,
+    /// What is asked.
+    pub family: Family,
+    /// Id of the skill it trains.
+    pub skill: String,
+    /// How many exercises of its pool the lesson shows.
+    pub exercises: u32,
+    /// How many options an exercise has.
+    pub options: usize,
+    /// Client ids to draw from (`bottle`, `remedy`).
+    pub clients: Vec<String>,
+    /// Goal ids to draw from; empty means each client's own.
+    pub goals: Vec<String>,
+    /// What the apprentice may take (`bottle`, `remedy`).
+    pub limits: Limits,
+    /// When and under which light the result is judged.
+    pub judged: Judged,
+    /// Misconceptions that wrong answers may come from.
+    pub tempts: Vec<String>,
+    /// ΔE00 by which each wrong answer must be worse than the key.
+    pub margin: f64,
+    /// Question ids (`recall`).
+    pub questions: Vec<String>,
+    /// Where the drill stands, for messages: `lessons/module/lesson.yaml:12:5`.
+    pub stands_at: String,
+}
+
+/// The drop grid of a drill: one bottle and a few drops of modifiers.
+#[derive(Debug, Clone)]
+pub struct Limits {
+    /// Ids of the bottles to choose from.
+    pub bottles: Vec<String>,
+    /// Ids of the modifiers allowed.
+    pub modifiers: Vec<String>,
+    /// Drops in the whole mix.
+    pub drops: u32,
+    /// At most so many of them are modifiers.
+    pub modifier_drops: u32,
+}
+
+/// When and under which light a result is judged.
+#[derive(Debug, Clone, Copy)]
+pub struct Judged {
+    /// Months after the placement; 1.5 is healed.
+    pub months: f64,
+    /// The light.
+    pub light: Light,
+}
+
+/// How a misconception becomes a wrong answer.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Rule {
+    /// The mix that leans in the bottle as the goal does: nearest in a* and b*.
+    MatchLabel,
+    /// Adds the cooler modifier to answer redness.
+    CoolTheRed,
+    /// Adds the warmer modifier because the skin looks warm.
+    WarmForWarm,
+    /// What suits the calm, neutral textbook client of that phototype.
+    OneForPhototype,
+    /// Adds the darker modifier.
+    BlackForDark,
+    /// Adds the lighter modifier.
+    WhiteForLight,
+    /// The mix that looks right on the day.
+    FreshIsFinal,
+    /// Right at six weeks, wrong when judged later.
+    IgnoreFading,
+    /// Right on bare skin, wrong over the old work.
+    IgnoreOldWork,
+    /// The mix whose bottle colour is opposite in hue to the residual.
+    WheelOpposite,
+    /// The darkest mix.
+    CoverUp,
+    /// Lighten first although colour would do.
+    AlwaysLighten,
+    /// Go on with colour although it must be lightened or referred.
+    ColourAlways,
+    /// Refer without need.
+    ReferAnything,
+    /// Written by the author of a question; makes nothing by itself.
+    Stated,
+}
+
+impl Rule {
+    /// Every rule with its word in course files.
+    pub const ALL: [(Rule, &'static str); 15] = [
+        (Rule::MatchLabel, "match-label"),
+        (Rule::CoolTheRed, "cool-the-red"),
+        (Rule::WarmForWarm, "warm-for-warm"),
+        (Rule::OneForPhototype, "one-for-phototype"),
+        (Rule::BlackForDark, "black-for-dark"),
+        (Rule::WhiteForLight, "white-for-light"),
+        (Rule::FreshIsFinal, "fresh-is-final"),
+        (Rule::IgnoreFading, "ignore-fading"),
+        (Rule::IgnoreOldWork, "ignore-old-work"),
+        (Rule::WheelOpposite, "wheel-opposite"),
+        (Rule::CoverUp, "cover-up"),
+        (Rule::AlwaysLighten, "always-lighten"),
+        (Rule::ColourAlways, "colour-always"),
+        (Rule::ReferAnything, "refer-anything"),
+        (Rule::Stated, "stated"),
+    ];
+}

@@ -1,0 +1,110 @@
+//! A course, read from its folder: what an academy teaches, its clients, bottles, drills and words.
+//!
+//! Entry point: [`load`]. Steps: read the manifest and the summary, read every YAML file strictly, resolve every name, and
+//! report all problems at once as [`Diagnostic`]s.
+
+pub mod bounds;
+pub mod client;
+pub mod diagnostic;
+pub mod drill;
+mod files;
+pub mod lesson;
+mod load;
+mod read;
+mod shared;
+mod source;
+pub mod words;
+
+pub use client::{Client, Goal, HealthNote, OldWork};
+pub use diagnostic::{Diagnostic, Severity, report};
+pub use drill::{Drill, Family, Judged, Limits, Rule};
+pub use lesson::{Block, Foresee, Lesson, Module, Page, Show};
+pub use load::{Loaded, load};
+pub use read::markdown::options as markdown_options;
+pub use words::{Caution, CautionAction, Misconception, Question, QuestionOption, Skill, Term};
+
+use crate::pigment::Shelf;
+
+/// A whole course with every name resolved: whatever an id points to exists.
+#[derive(Debug, Clone)]
+pub struct Course {
+    /// Title of the course, from `book.toml`.
+    pub title: String,
+    /// One paragraph about the course, from `book.toml`.
+    pub description: String,
+    /// Authors, from `book.toml`.
+    pub authors: Vec<String>,
+    /// BCP 47 language tag.
+    pub language: String,
+    /// Seed of all randomness in the course.
+    pub seed: u64,
+    /// SHA-256 of every course file's path and content, in hexadecimal: the course's version.
+    pub version: String,
+    /// Pages before the first module.
+    pub prefix: Vec<Page>,
+    /// Modules in teaching order.
+    pub modules: Vec<Module>,
+    /// Colourants and bottles.
+    pub shelf: Shelf,
+    /// Clients, by id.
+    pub clients: Vec<Client>,
+    /// Goals, by id.
+    pub goals: Vec<Goal>,
+    /// Skills in the order of the file.
+    pub skills: Vec<Skill>,
+    /// Safety cautions.
+    pub cautions: Vec<Caution>,
+    /// Misconceptions in the order of the file.
+    pub misconceptions: Vec<Misconception>,
+    /// Glossary terms in alphabetical order.
+    pub terms: Vec<Term>,
+    /// The question bank.
+    pub questions: Vec<Question>,
+}
+
+impl Course {
+    /// Every lesson, in teaching order, with its module.
+    pub fn lessons(&self) -> impl Iterator<Item = (&Module, &Lesson)> {
+        self.modules.iter().flat_map(|module| module.lessons.iter().map(move |lesson| (module, lesson)))
+    }
+
+    /// Every drill, in teaching order, with its lesson.
+    pub fn drills(&self) -> impl Iterator<Item = (&Lesson, &Drill)> {
+        self.lessons().flat_map(|(_, lesson)| lesson.drills.iter().map(move |drill| (lesson, drill)))
+    }
+
+    /// The client with this id.
+    pub fn client(&self, id: &str) -> Option<&Client> {
+        self.clients.iter().find(|client| client.id == id)
+    }
+
+    /// The goal with this id.
+    pub fn goal(&self, id: &str) -> Option<&Goal> {
+        self.goals.iter().find(|goal| goal.id == id)
+    }
+
+    /// The caution with this id.
+    pub fn caution(&self, id: &str) -> Option<&Caution> {
+        self.cautions.iter().find(|caution| caution.id == id)
+    }
+
+    /// The misconception with this id.
+    pub fn misconception(&self, id: &str) -> Option<&Misconception> {
+        self.misconceptions.iter().find(|misconception| misconception.id == id)
+    }
+
+    /// The lesson with this id and its module.
+    pub fn lesson(&self, id: &str) -> Option<(&Module, &Lesson)> {
+        self.lessons().find(|(_, lesson)| lesson.id == id)
+    }
+
+    /// The drill with this id and its lesson.
+    pub fn drill(&self, id: &str) -> Option<(&Lesson, &Drill)> {
+        self.drills().find(|(_, drill)| drill.id == id)
+    }
+
+    /// The bank question with this id.
+    pub fn question(&self, id: &str) -> Option<&Question> {
+        self.questions.iter().find(|question| question.id == id)
+    }
+}

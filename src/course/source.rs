@@ -1,0 +1,103 @@
+//! The text of a course file, and places in it.
+
+use std::ops::Range;
+use std::sync::Arc;
+
+/// The text of one file. Offsets into it are in bytes; lines and columns are worked out when a place is reported.
+#[derive(Debug)]
+pub(crate) struct Source {
+    /// Path relative to the course folder, with `/`.
+    pub path: String,
+    /// The text, without a byte order mark.
+    pub text: String,
+    /// Offsets at which lines begin.
+    lines: Vec<usize>,
+}
+
+impl Source {
+    /// A file's text, without a byte order mark.
+    pub fn new(path: &str, text: &str) -> Arc<Self> {
+        let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+        let lines =
+            std::iter::once(0).chain(text.match_indices('\n').map(|(newline, _)| newline + 1)).collect();
+        Arc::new(Source { path: path.to_owned(), text: text.to_owned(), lines })
+    }
+
+    /// Line and column of an offset, both from 1; columns count characters.
+    pub fn line_and_column(&self, offset: usize) -> (usize, usize) {
+        let offset = self.floor(offset);
+        let line = self.lines.partition_point(|start| *start <= offset);
+        (line, self.text[self.lines[line - 1]..offset].chars().count() + 1)
+    }
+
+    /// Offset of the beginning of the line that holds `offset`.
+    pub fn start_of_line(&self, offset: usize) -> usize {
+        self.lines[self.line_and_column(offset).0 - 1]
+    }
+
+    /// Offset of the end of the line that holds `offset`, without its line break.
+    pub fn end_of_line(&self, offset: usize) -> usize {
+        let offset = self.floor(offset);
+        let rest = &self.text[offset..];
+        offset + rest.find(['\n', '\r']).unwrap_or(rest.len())
+    }
+
+    /// The nearest offset at or before `offset` that begins a character.
+    fn floor(&self, offset: usize) -> usize {
+        let mut offset = offset.min(self.text.len());
+        while !self.text.is_char_boundary(offset) {
+            offset -= 1;
+        }
+        offset
+    }
+}
+
+/// A stretch of a file.
+#[derive(Debug, Clone)]
+pub(crate) struct Place {
+    /// The file.
+    pub source: Arc<Source>,
+    /// Byte offsets into its text.
+    pub span: Range<usize>,
+}
+
+impl Place {
+    /// The stretch `span` of `source`, kept within the text and to whole characters.
+    pub fn new(source: &Arc<Source>, span: Range<usize>) -> Self {
+        let start = source.floor(span.start);
+        let end = source.floor(span.end).max(start);
+        Place { source: Arc::clone(source), span: start..end }
+    }
+
+    /// The first character of a file.
+    pub fn start_of(source: &Arc<Source>) -> Self {
+        Place::new(source, 0..0)
+    }
+
+    /// Line and column, both from 1.
+    pub fn line_and_column(&self) -> (usize, usize) {
+        self.source.line_and_column(self.span.start)
+    }
+
+    /// `path:line:column`.
+    pub fn in_words(&self) -> String {
+        let (line, column) = self.line_and_column();
+        format!("{}:{line}:{column}", self.source.path)
+    }
+}
+
+/// A value with the place where it was written.
+#[derive(Debug, Clone)]
+pub(crate) struct At<T> {
+    /// The value.
+    pub value: T,
+    /// Where it was written.
+    pub place: Place,
+}
+
+impl<T> At<T> {
+    /// A value written at `place`.
+    pub fn new(value: T, place: Place) -> Self {
+        At { value, place }
+    }
+}

@@ -1,0 +1,111 @@
+//! One draw of a drill: a client, a goal and a placement, with every mix of the drop grid tried in it.
+
+use super::Case;
+use super::grid::mixes;
+use super::seed::below;
+use crate::colour::{Lab, Light, difference};
+use crate::course::{Client, Course, Drill, Goal};
+use crate::healing::{Appearance, Placement, Reading, Scene, Work};
+use crate::pigment::{Mix, Paint, Shelf};
+use rand::Rng;
+
+/// The situation of an exercise, as the engine needs it.
+pub(super) struct Setting<'c> {
+    pub seed: u64,
+    pub client: &'c Client,
+    pub goal: &'c Goal,
+    pub placement: Placement,
+    pub months: f64,
+    pub light: Light,
+    pub existing: Vec<Work>,
+}
+
+/// A mix of the grid in a setting.
+pub(super) struct Tried {
+    pub mix: Mix,
+    pub paint: Paint,
+    /// ΔE00 between its healed colour and the goal.
+    pub error: f64,
+}
+
+/// Depths, loads and coverages a case may have (representative).
+const DEPTHS_MM: [f64; 4] = [0.10, 0.12, 0.14, 0.16];
+const LOADS: [f64; 3] = [0.85, 1.0, 1.15];
+const COVERAGES: [f64; 3] = [0.8, 0.85, 0.9];
+
+impl<'c> Setting<'c> {
+    /// Draws a setting: the client is given, the rest is chosen.
+    pub fn draw(course: &'c Course, drill: &Drill, client: &'c Client, rng: &mut impl Rng) -> Option<Self> {
+        let goal =
+            if drill.goals.is_empty() { &client.goal } else { &drill.goals[below(rng, drill.goals.len())] };
+        let placement = Placement {
+            depth_mm: DEPTHS_MM[below(rng, DEPTHS_MM.len())],
+            load: LOADS[below(rng, LOADS.len())],
+            coverage: COVERAGES[below(rng, COVERAGES.len())],
+            ..Placement::default()
+        };
+        Some(Setting {
+            seed: course.seed,
+            client,
+            goal: course.goal(goal)?,
+            placement,
+            months: drill.judged.months,
+            light: drill.judged.light,
+            existing: client.works(),
+        })
+    }
+
+    /// The scene when the result is judged.
+    pub fn scene<'s>(&self, shelf: &'s Shelf) -> Scene<'s> {
+        Scene::new(shelf, &self.client.skin, self.client.site, &self.existing, self.months)
+    }
+
+    /// ΔE00 between a colour and the goal. The goal is a colour under D65; under another light the eye is taken to have adapted.
+    pub fn error(&self, lab: Lab) -> f64 {
+        difference(lab, self.goal.lab)
+    }
+
+    /// The case as it is told.
+    pub fn case(&self, shelf: &Shelf) -> Case {
+        let today = Scene::today(shelf, &self.client.skin, self.client.site, &self.existing);
+        let bare = Appearance::of(today.bare(), self.light);
+        let now = Appearance::of(today.existing(), self.light);
+        Case {
+            client: self.client.id.clone(),
+            goal: self.goal.id.clone(),
+            goal_lab: self.goal.lab,
+            tolerance: self.goal.tolerance,
+            placement: self.placement,
+            months: self.months,
+            light: self.light,
+            bare,
+            now,
+            now_reading: Reading::of(now.lab, bare.lab),
+        }
+    }
+}
+
+/// The whole drop grid of a drill, tried in a setting, nearest to the goal first.
+pub(super) fn ranked(setting: &Setting, scene: &Scene, grid: &[(Mix, Paint)]) -> Vec<Tried> {
+    let trial = scene.trial(&setting.placement);
+    let mut tried: Vec<Tried> = grid
+        .iter()
+        .map(|(mix, paint)| {
+            let lab = setting.light.lab_of(&trial.with(paint));
+            Tried { mix: mix.clone(), paint: paint.clone(), error: setting.error(lab) }
+        })
+        .collect();
+    tried.sort_by(|one, other| one.error.total_cmp(&other.error).then_with(|| one.mix.cmp(&other.mix)));
+    tried
+}
+
+/// The drop grid of a drill with what each mix is made of.
+pub(super) fn grid_of(shelf: &Shelf, drill: &Drill) -> Vec<(Mix, Paint)> {
+    mixes(&drill.limits)
+        .into_iter()
+        .map(|mix| {
+            let paint = shelf.paint_of(&mix);
+            (mix, paint)
+        })
+        .collect()
+}

@@ -1,0 +1,207 @@
+//! Making exercises: a drill's numbered pool, each number a pure function of the course's seed, the drill and the number.
+//!
+//! Entry points: [`generate`] for one number, [`pools`] for all that the lessons show. A draw that cannot be proved is thrown
+//! away and the next one tried, up to [`MAX_DRAWS`].
+
+use super::seed::{shuffle, stream};
+use super::{Case, Choice, Exercise, Pools, Proof, bottle, recall, remedy};
+use crate::course::{Client, Course, Drill, Family, Lesson};
+use rand_chacha::ChaCha8Rng;
+use rayon::prelude::*;
+use std::collections::BTreeMap;
+use thiserror::Error;
+
+/// Draws tried for one exercise before the drill is called impossible.
+pub const MAX_DRAWS: u32 = 60;
+
+/// Why a draw was thrown away.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Discard {
+    /// No mix within the drill's limits reaches the goal.
+    GoalOutOfReach,
+    /// Too few misconceptions lead to visibly worse answers.
+    TooFewTemptations,
+    /// The right answer changes when skin, depth or load are a little different.
+    Unstable,
+    /// Neither colour nor lightening is clearly right.
+    Arguable,
+    /// The client has no old work.
+    NothingToCorrect,
+    /// The drill names something the course does not have.
+    Unresolved,
+}
+
+impl Discard {
+    /// In words, as a condition that failed.
+    pub fn words(self) -> &'static str {
+        match self {
+            Discard::GoalOutOfReach => "no mix within the limits reaches the goal",
+            Discard::TooFewTemptations => "too few of `tempts` give an answer that is worse by the margin",
+            Discard::Unstable => "the best mix changes when skin, depth or load vary",
+            Discard::Arguable => "neither colour nor lightening is clearly right",
+            Discard::NothingToCorrect => "the client has no existing work",
+            Discard::Unresolved => "the drill has no clients, mixes or questions",
+        }
+    }
+}
+
+/// Why a drill gives no exercise.
+#[derive(Debug, Clone, PartialEq, Eq, Error)]
+#[error("drill `{drill}` gives no exercise {number}: of {draws} draws, {}", tally(failed))]
+pub struct GenerateError {
+    /// Id of the drill.
+    pub drill: String,
+    /// Number in its pool.
+    pub number: u32,
+    /// Draws tried.
+    pub draws: u32,
+    /// How often each condition failed.
+    pub failed: BTreeMap<Discard, u32>,
+    /// Where the drill stands: `lessons/module/lesson.yaml:12:5`.
+    pub stands_at: String,
+}
+
+fn tally(failed: &BTreeMap<Discard, u32>) -> String {
+    let mut counts: Vec<(&Discard, &u32)> = failed.iter().collect();
+    counts.sort_by(|one, other| other.1.cmp(one.1).then(one.0.cmp(other.0)));
+    counts
+        .iter()
+        .map(|(why, count)| format!("{count} failed because {}", why.words()))
+        .collect::<Vec<_>>()
+        .join("; ")
+}
+
+/// One draw in progress.
+pub(super) struct Attempt<'c> {
+    pub client: &'c Client,
+    pub rng: ChaCha8Rng,
+    /// Number of the exercise in the pool, in decimal.
+    exercise: String,
+    /// Number of the draw, in decimal.
+    draw: String,
+    /// Number of the draw.
+    pub number: u32,
+}
+
+impl Attempt<'_> {
+    /// The name of this draw's worlds.
+    pub fn words<'w>(&'w self, drill: &'w Drill) -> [&'w str; 4] {
+        ["worlds", &drill.id, &self.exercise, &self.draw]
+    }
+
+    /// The exercise, options shuffled. The right option is given first.
+    pub fn finish(
+        mut self,
+        lesson: &Lesson,
+        drill: &Drill,
+        ask: String,
+        case: Case,
+        options: Vec<Choice>,
+        proof: Proof,
+    ) -> Exercise {
+        let mut order: Vec<usize> = (0..options.len()).collect();
+        shuffle(&mut self.rng, &mut order);
+        let key = order.iter().position(|&from| from == 0).unwrap_or(0);
+        let mut slots: Vec<Option<Choice>> = options.into_iter().map(Some).collect();
+        let options = order.iter().filter_map(|&from| slots[from].take()).collect();
+        Exercise {
+            drill: drill.id.clone(),
+            number: self.exercise.parse().unwrap_or(0),
+            family: drill.family,
+            skill: drill.skill.clone(),
+            lesson: lesson.id.clone(),
+            ask,
+            case: Some(case),
+            options,
+            key,
+            proof: Some(proof),
+            source: "computed by the engine".to_owned(),
+        }
+    }
+}
+
+/// The exercise with this number in a drill's pool.
+///
+/// # Errors
+/// [`GenerateError`] when [`MAX_DRAWS`] draws could not be proved.
+pub fn generate(
+    course: &Course,
+    lesson: &Lesson,
+    drill: &Drill,
+    number: u32,
+) -> Result<Exercise, GenerateError> {
+    let mut failed = BTreeMap::new();
+    let impossible = |failed: BTreeMap<Discard, u32>| GenerateError {
+        drill: drill.id.clone(),
+        number,
+        draws: failed.values().sum(),
+        failed,
+        stands_at: drill.stands_at.clone(),
+    };
+    if drill.family == Family::Recall {
+        return recall::make(course, lesson, drill, number)
+            .ok_or_else(|| impossible(BTreeMap::from([(Discard::Unresolved, 1)])));
+    }
+    let mut clients: Vec<&Client> = drill.clients.iter().filter_map(|id| course.client(id)).collect();
+    shuffle(&mut stream(course.seed, &["clients", &drill.id]), &mut clients);
+    for draw in 0..MAX_DRAWS {
+        if clients.is_empty() {
+            return Err(impossible(BTreeMap::from([(Discard::Unresolved, 1)])));
+        }
+        let (exercise, draw_word) = (number.to_string(), draw.to_string());
+        let attempt = Attempt {
+            client: clients[(number + draw) as usize % clients.len()],
+            rng: stream(course.seed, &["draw", &drill.id, &exercise, &draw_word]),
+            exercise,
+            draw: draw_word,
+            number: draw,
+        };
+        let made = match drill.family {
+            Family::Bottle => bottle::attempt(course, lesson, drill, attempt),
+            _ => remedy::attempt(course, lesson, drill, attempt),
+        };
+        match made {
+            Ok(exercise) => return Ok(exercise),
+            Err(why) => *failed.entry(why).or_insert(0) += 1,
+        }
+    }
+    Err(impossible(failed))
+}
+
+/// A step of [`pools`], told to its observer on the thread that makes the exercise.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Step {
+    /// Work on an exercise begins.
+    Started,
+    /// It is made, or was found impossible.
+    Done,
+}
+
+/// Every exercise the lessons show, proved on all cores; `observe` is told when each begins and ends.
+///
+/// # Errors
+/// The errors of all exercises that could not be made.
+pub fn pools(course: &Course, observe: impl Fn(&Drill, Step) + Sync) -> Result<Pools, Vec<GenerateError>> {
+    let wanted: Vec<(&Lesson, &Drill, u32)> = course
+        .drills()
+        .flat_map(|(lesson, drill)| (0..drill.exercises).map(move |number| (lesson, drill, number)))
+        .collect();
+    let made: Vec<Result<Exercise, GenerateError>> = wanted
+        .par_iter()
+        .map(|&(lesson, drill, number)| {
+            observe(drill, Step::Started);
+            let exercise = generate(course, lesson, drill, number);
+            observe(drill, Step::Done);
+            exercise
+        })
+        .collect();
+    let mut pools = Pools::new();
+    let mut errors = Vec::new();
+    for exercise in made {
+        match exercise {
+            Ok(exercise) => pools.entry(exercise.drill.clone()).or_default().push(exercise),
+            Err(error) => errors.push(error),
+        }
+    }
+    if errors.is_empty() { Ok(pools) } else { Err(errors) }
+}

@@ -1,0 +1,76 @@
+//! Options and their marks: what each answer of a setting would heal to, in numbers and in words.
+
+use super::draw::{Setting, Tried};
+use super::{Action, Choice, Mark, marking};
+use crate::course::{Course, Lesson};
+use crate::healing::{Appearance, Reading, Scene, Trial};
+
+/// Judges answers in one setting.
+pub(super) struct Judge<'a, 's> {
+    pub course: &'a Course,
+    pub lesson: &'a Lesson,
+    pub setting: &'a Setting<'a>,
+    pub scene: &'s Scene<'a>,
+    pub trial: Trial<'s, 'a>,
+    /// Least ΔE00 from the goal that was possible.
+    pub best_error: f64,
+}
+
+impl Judge<'_, '_> {
+    /// The option to place a mix.
+    pub fn place(&self, tried: &Tried, misconception: Option<&str>) -> Choice {
+        let setting = self.setting;
+        let healed = Appearance::of(self.trial.with(&tried.paint), setting.light);
+        let reading = Reading::of(healed.lab, setting.light.lab_of(&self.scene.bare()));
+        let miss = marking::miss_in_words(healed.lab, setting.goal.lab);
+        let verdict = match (tried.error <= setting.goal.tolerance, miss.is_empty()) {
+            (true, true) => "It reaches the goal".to_owned(),
+            (true, false) => format!("It reaches the goal, though a little {miss}"),
+            (false, true) => "It misses the goal".to_owned(),
+            (false, false) => format!("It misses the goal: {miss}"),
+        };
+        let mut consequence = format!(
+            "{}: {}. {verdict} (ΔE00 {:.1} from it).",
+            marking::capital(&marking::when_in_words(setting.months)),
+            reading.words,
+            tried.error
+        );
+        for (colourant, rule) in self.course.shelf.restrictions_of(&tried.mix) {
+            consequence += &format!(
+                " Holds {}, restricted in the {} since {}: {} ({}).",
+                colourant.id, rule.place, rule.since, rule.rule, rule.source
+            );
+        }
+        Choice {
+            label: self.course.shelf.mix_in_words(&tried.mix),
+            action: Action::Place(tried.mix.clone()),
+            healed: Some(healed),
+            reading: Some(reading),
+            error: Some(tried.error),
+            mark: self.mark(marking::credit(tried.error, self.best_error), consequence, misconception),
+        }
+    }
+
+    /// An option that places no colour.
+    pub fn refrain(
+        &self,
+        action: Action,
+        label: String,
+        credit: f64,
+        consequence: String,
+        misconception: Option<&str>,
+    ) -> Choice {
+        let mark = self.mark(credit, consequence, misconception);
+        Choice { label, action, healed: None, reading: None, error: None, mark }
+    }
+
+    fn mark(&self, credit: f64, consequence: String, misconception: Option<&str>) -> Mark {
+        let treated = misconception.and_then(|id| self.course.misconception(id));
+        Mark {
+            credit,
+            consequence,
+            misconception: treated.map(|misconception| misconception.id.clone()),
+            lesson: treated.map_or(&self.lesson.id, |misconception| &misconception.lesson).clone(),
+        }
+    }
+}

@@ -1,0 +1,87 @@
+//! Marks: what an answer would heal to, and what that is worth.
+
+use super::{Choice, Exercise, Mark};
+use crate::colour::Lab;
+use crate::course::Goal;
+use crate::healing::HEALED_MONTHS;
+
+/// ΔE00 beyond the best possible that costs nothing: hardly visible side by side (CIE: about 1 is just noticeable).
+pub const FREE: f64 = 1.0;
+/// ΔE00 beyond the best possible at which nothing is left of the credit (common practice, no source: another colour).
+pub const WORTHLESS: f64 = 7.0;
+
+/// Credit, 1 to 0, of an answer that heals to `error` ΔE00 from the goal when `best` was possible.
+///
+/// ```
+/// use healedhue::exercise::credit;
+/// assert_eq!(credit(2.0, 2.0), 1.0);
+/// assert_eq!(credit(6.0, 2.0), 0.5);
+/// assert_eq!(credit(12.0, 2.0), 0.0);
+/// ```
+pub fn credit(error: f64, best: f64) -> f64 {
+    (1.0 - (error - best - FREE) / (WORTHLESS - FREE)).clamp(0.0, 1.0)
+}
+
+/// The mark of an answer, by its place among the options; `None` where there is no such option.
+pub fn mark(exercise: &Exercise, answer: usize) -> Option<&Mark> {
+    exercise.options.get(answer).map(|choice: &Choice| &choice.mark)
+}
+
+/// How a colour misses a goal, in words: "too dark and too grey"; empty where it hardly does.
+pub(super) fn miss_in_words(lab: Lab, goal: Lab) -> String {
+    let mut ways = Vec::new();
+    match lab.l - goal.l {
+        d if d < -2.0 => ways.push("too dark"),
+        d if d > 2.0 => ways.push("too light"),
+        _ => {}
+    }
+    let (chroma, wanted) = (lab.chroma(), goal.chroma());
+    // Difference along the goal's own hue is strength, across it is hue.
+    let across = (goal.a * lab.b - goal.b * lab.a) / wanted.max(1.0);
+    match across {
+        d if d < -2.0 => ways.push("too red"),
+        d if d > 2.0 => ways.push("too yellow or green"),
+        _ => {}
+    }
+    match chroma - wanted {
+        d if d < -2.0 => ways.push("too grey"),
+        d if d > 2.0 => ways.push("too strong in colour"),
+        _ => {}
+    }
+    match ways.as_slice() {
+        [] => String::new(),
+        [one] => (*one).to_owned(),
+        [first @ .., last] => format!("{} and {last}", first.join(", ")),
+    }
+}
+
+/// How much worse than `best` the nearest wrong option heals, in ΔE00; infinite where no wrong option heals to a colour.
+pub(super) fn least_excess(options: &[Choice], best: f64) -> f64 {
+    options
+        .iter()
+        .filter(|option| option.mark.misconception.is_some())
+        .filter_map(|option| option.error)
+        .fold(f64::INFINITY, |least, error| least.min(error - best))
+}
+
+/// A goal in words: "soft brown (L* 47, a* 8, b* 14)".
+pub(super) fn goal_in_words(goal: &Goal) -> String {
+    format!("{} (L* {}, a* {}, b* {})", goal.name.to_lowercase(), goal.lab.l, goal.lab.a, goal.lab.b)
+}
+
+/// A time after the placement in words.
+pub(super) fn when_in_words(months: f64) -> String {
+    match months {
+        0.0 => "on the day".to_owned(),
+        m if m == HEALED_MONTHS => "after six weeks".to_owned(),
+        12.0 => "after one year".to_owned(),
+        m if m % 12.0 == 0.0 => format!("after {} years", m / 12.0),
+        m => format!("after {m} months"),
+    }
+}
+
+/// With a capital first letter.
+pub(super) fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}

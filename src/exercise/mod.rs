@@ -1,0 +1,143 @@
+//! Exercises: generated from a drill and a number, proved by the engine, marked by the colour an answer would heal to.
+//!
+//! Entry points: [`generate`] makes and proves one exercise of a drill's pool; [`mark`] marks an answer to it.
+
+mod bottle;
+mod draw;
+mod foreseen;
+mod generate;
+mod grid;
+mod judge;
+mod marking;
+mod recall;
+mod remedy;
+mod rules;
+mod seed;
+mod tempt;
+mod worlds;
+
+pub use foreseen::{Foreseen, foresee};
+pub use generate::{Discard, GenerateError, MAX_DRAWS, Step, generate, pools};
+pub use grid::mixes;
+pub use marking::{credit, mark};
+pub use worlds::{NEEDED_SHARE, WORLDS};
+
+use crate::colour::{Lab, Light};
+use crate::course::Family;
+use crate::healing::{Appearance, Placement, Reading};
+use crate::pigment::Mix;
+
+/// One concrete question.
+#[derive(Debug, Clone)]
+pub struct Exercise {
+    /// Id of the drill.
+    pub drill: String,
+    /// Number in the drill's pool, from 0.
+    pub number: u32,
+    /// What is asked.
+    pub family: Family,
+    /// Id of the skill.
+    pub skill: String,
+    /// Id of the lesson the drill stands in.
+    pub lesson: String,
+    /// The question in words.
+    pub ask: String,
+    /// The case, for questions about a client.
+    pub case: Option<Case>,
+    /// Options in the order shown.
+    pub options: Vec<Choice>,
+    /// Index of the right option.
+    pub key: usize,
+    /// What was proved, for questions the engine decides.
+    pub proof: Option<Proof>,
+    /// Where the answer comes from: the engine, or a stated source.
+    pub source: String,
+}
+
+/// The concrete situation of an exercise.
+#[derive(Debug, Clone)]
+pub struct Case {
+    /// Client id.
+    pub client: String,
+    /// Id of the goal.
+    pub goal: String,
+    /// The goal's colour.
+    pub goal_lab: Lab,
+    /// ΔE00 within which the goal counts as reached.
+    pub tolerance: f64,
+    /// Where the new work goes.
+    pub placement: Placement,
+    /// When it is judged, months after.
+    pub months: f64,
+    /// The light it is judged under.
+    pub light: Light,
+    /// The client's skin without any work.
+    pub bare: Appearance,
+    /// The client's skin as it is now, with existing work; equal to `bare` where there is none.
+    pub now: Appearance,
+    /// What is seen now, in words.
+    pub now_reading: Reading,
+}
+
+/// What an option means.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Action {
+    /// Place this mix.
+    Place(Mix),
+    /// Have the old work lightened or removed first.
+    Lighten,
+    /// Do not work; refer or wait.
+    Refer,
+    /// A written answer.
+    Say(String),
+}
+
+/// One option and everything that would follow from it.
+#[derive(Debug, Clone)]
+pub struct Choice {
+    /// The option in words.
+    pub label: String,
+    /// What it means.
+    pub action: Action,
+    /// The colour it would heal to, where it colours the skin.
+    pub healed: Option<Appearance>,
+    /// The healed colour in words.
+    pub reading: Option<Reading>,
+    /// ΔE00 from the goal.
+    pub error: Option<f64>,
+    /// The mark it gets.
+    pub mark: Mark,
+}
+
+/// The mark of one answer.
+#[derive(Debug, Clone)]
+pub struct Mark {
+    /// Between 0 and 1.
+    pub credit: f64,
+    /// What would follow, in words.
+    pub consequence: String,
+    /// Id of the misconception it shows.
+    pub misconception: Option<String>,
+    /// Id of the lesson to reread.
+    pub lesson: String,
+}
+
+/// The figures of a proof.
+#[derive(Debug, Clone)]
+pub struct Proof {
+    /// Mixes searched.
+    pub searched: usize,
+    /// ΔE00 between the key's healed colour and the goal.
+    pub best_error: f64,
+    /// ΔE00 by which the nearest wrong colour is worse; `None` where no colour is right.
+    pub margin: Option<f64>,
+    /// Worlds tried.
+    pub worlds: u32,
+    /// Worlds in which the key stays best.
+    pub held: u32,
+    /// Draws thrown away before this one.
+    pub discarded: u32,
+}
+
+/// Proved exercises by drill id, each drill's in order of number.
+pub type Pools = std::collections::BTreeMap<String, Vec<Exercise>>;

@@ -1,0 +1,266 @@
+//! `remedy`: correct existing work with colour, have it lightened first, or refer.
+//!
+//! What is right is not a matter of taste: a caution among the client's health answers decides for referring (or waiting);
+//! otherwise the engine does. Colour is right if some mix of the drop grid reaches the goal. Lightening is right if every mix
+//! misses it by more than an eye forgives, and some mix would reach it over the lightened work. Cases in between are not asked.
+
+use super::draw::{Setting, Tried, grid_of, ranked};
+use super::generate::{Attempt, Discard};
+use super::judge::Judge;
+use super::rules::Tempter;
+use super::tempt::{Temptation, key_against, temptations};
+use super::worlds::{WORLDS, try_worlds};
+use super::{Action, Choice, Exercise, Proof, marking};
+use crate::course::words::CautionAction;
+use crate::course::{Caution, Course, Drill, Lesson, Rule};
+use crate::healing::{Placement, Scene, Work};
+
+/// Share of the old work that lightening leaves (representative: after several sessions by somebody licensed).
+const LIGHTENED: f64 = 0.1;
+
+/// What is right for a client.
+enum Verdict<'c> {
+    /// Place the best mix.
+    Colour,
+    /// Lighten or remove first; the best mix then comes this near to the goal.
+    Lighten { afterwards: f64 },
+    /// A caution forbids work today.
+    Refrain(&'c Caution),
+}
+
+/// One attempt at an exercise.
+pub(super) fn attempt(
+    course: &Course,
+    lesson: &Lesson,
+    drill: &Drill,
+    mut draw: Attempt,
+) -> Result<Exercise, Discard> {
+    let setting = Setting::draw(course, drill, draw.client, &mut draw.rng).ok_or(Discard::Unresolved)?;
+    if setting.existing.is_empty() {
+        return Err(Discard::NothingToCorrect);
+    }
+    let shelf = &course.shelf;
+    let scene = setting.scene(shelf);
+    let grid = grid_of(shelf, drill);
+    let ranking = ranked(&setting, &scene, &grid);
+    let best_error = ranking.first().ok_or(Discard::Unresolved)?.error;
+    let verdict = verdict(course, drill, &setting, &ranking, &grid)?;
+    // Two options are always there: to have the work lightened, and to do nothing today.
+    let colours = drill.options.saturating_sub(2).max(1);
+    let wrong = match &verdict {
+        Verdict::Colour => {
+            let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
+            temptations(course, drill, &tempter, &mut draw, colours - 1)?
+        }
+        Verdict::Lighten { .. } | Verdict::Refrain(_) => {
+            let colour_always =
+                by_rule(course, drill, Rule::ColourAlways).ok_or(Discard::TooFewTemptations)?;
+            let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
+            let mut wrong = vec![Temptation { place: 0, misconception: colour_always.to_owned() }];
+            wrong.extend(others(course, drill, &tempter, &mut draw, colours - 1)?);
+            wrong
+        }
+    };
+    let (worlds, held) = match &verdict {
+        Verdict::Colour => key_against(shelf, &setting, &draw.words(drill), &ranking, &wrong),
+        Verdict::Lighten { .. } => never_reached(course, &setting, &draw.words(drill), &ranking),
+        // A caution does not depend on the colour of the skin.
+        Verdict::Refrain(_) => (WORLDS, WORLDS),
+    };
+    if worlds < WORLDS {
+        return Err(Discard::Unstable);
+    }
+    let judge = Judge {
+        course,
+        lesson,
+        setting: &setting,
+        scene: &scene,
+        trial: scene.trial(&setting.placement),
+        best_error: match &verdict {
+            Verdict::Lighten { afterwards } => *afterwards,
+            _ => best_error,
+        },
+    };
+    let mut options = Vec::new();
+    if matches!(verdict, Verdict::Colour) {
+        options.push(judge.place(&ranking[0], None));
+    }
+    options.extend(wrong.iter().map(|wrong| judge.place(&ranking[wrong.place], Some(&wrong.misconception))));
+    options.push(lighten(&judge, drill, &verdict)?);
+    options.push(refrain(&judge, drill, &verdict)?);
+    if let Verdict::Refrain(caution) = &verdict {
+        forbid_colour(&mut options, caution);
+    }
+    // The right answer first, as everywhere: finishing shuffles.
+    options.sort_by(|one, other| other.mark.credit.total_cmp(&one.mark.credit));
+    let proof = Proof {
+        searched: ranking.len(),
+        best_error: judge.best_error,
+        margin: match verdict {
+            Verdict::Refrain(_) => None,
+            _ => Some(marking::least_excess(&options, judge.best_error)),
+        },
+        worlds,
+        held,
+        discarded: draw.number,
+    };
+    let ask = format!(
+        "{} comes with old work and wishes for {}. What do you do?",
+        setting.client.name,
+        marking::goal_in_words(setting.goal)
+    );
+    Ok(draw.finish(lesson, drill, ask, setting.case(shelf), options, proof))
+}
+
+/// What is right in a setting.
+fn verdict<'c>(
+    course: &'c Course,
+    drill: &Drill,
+    setting: &Setting,
+    ranking: &[Tried],
+    grid: &[(crate::pigment::Mix, crate::pigment::Paint)],
+) -> Result<Verdict<'c>, Discard> {
+    if let Some(caution) = setting.client.health.iter().find_map(|note| course.caution(&note.caution)) {
+        return Ok(Verdict::Refrain(caution));
+    }
+    let best = ranking[0].error;
+    if best <= setting.goal.tolerance {
+        return Ok(Verdict::Colour);
+    }
+    if best < setting.goal.tolerance + drill.margin {
+        return Err(Discard::Arguable);
+    }
+    let lightened: Vec<Work> = setting
+        .existing
+        .iter()
+        .map(|work| Work {
+            placement: Placement { load: work.placement.load * LIGHTENED, ..work.placement },
+            ..work.clone()
+        })
+        .collect();
+    let client = setting.client;
+    let scene = Scene::new(&course.shelf, &client.skin, client.site, &lightened, setting.months);
+    let afterwards = ranked(setting, &scene, grid)[0].error;
+    if afterwards <= setting.goal.tolerance {
+        Ok(Verdict::Lighten { afterwards })
+    } else {
+        Err(Discard::GoalOutOfReach)
+    }
+}
+
+/// In how many worlds no mix reaches the goal: (tried, held).
+fn never_reached(course: &Course, setting: &Setting, words: &[&str], ranking: &[Tried]) -> (u32, u32) {
+    try_worlds(&course.shelf, setting, words, |scene, placement| {
+        let trial = scene.trial(placement);
+        ranking.iter().all(|tried| {
+            setting.error(setting.light.lab_of(&trial.with(&tried.paint))) > setting.goal.tolerance
+        })
+    })
+}
+
+/// Further wrong mixes where no mix is right: they need not be worse than the best one, only others.
+fn others(
+    course: &Course,
+    drill: &Drill,
+    tempter: &Tempter,
+    draw: &mut Attempt,
+    wanted: usize,
+) -> Result<Vec<Temptation>, Discard> {
+    let mut ways: Vec<&String> = drill.tempts.iter().collect();
+    super::seed::shuffle(&mut draw.rng, &mut ways);
+    let mut wrong: Vec<Temptation> = Vec::new();
+    for id in ways {
+        let place = course.misconception(id).and_then(|misconception| tempter.mix_by(misconception.rule));
+        match place {
+            Some(place) if wrong.len() < wanted && place != 0 && wrong.iter().all(|w| w.place != place) => {
+                wrong.push(Temptation { place, misconception: id.clone() });
+            }
+            _ => {}
+        }
+    }
+    if wrong.len() == wanted { Ok(wrong) } else { Err(Discard::TooFewTemptations) }
+}
+
+/// The drill's misconception with this rule.
+fn by_rule<'d>(course: &Course, drill: &'d Drill, rule: Rule) -> Option<&'d str> {
+    drill
+        .tempts
+        .iter()
+        .find(|id| course.misconception(id).is_some_and(|misconception| misconception.rule == rule))
+        .map(String::as_str)
+}
+
+/// The option to have the old work lightened.
+fn lighten(judge: &Judge, drill: &Drill, verdict: &Verdict) -> Result<Choice, Discard> {
+    let label =
+        "Place no colour yet: have the old work lightened or removed first, by somebody licensed for it";
+    let (credit, consequence, misconception) = match verdict {
+        Verdict::Lighten { afterwards } => (
+            1.0,
+            format!(
+                "No mix you have reaches the goal over this work; transparent colour cannot lighten. Over work lightened to about \
+                 a tenth, the best mix would come within ΔE00 {afterwards:.1}. Iron oxide and titanium white can darken under a \
+                 laser: a test spot first, by a licensed practitioner, under your local code."
+            ),
+            None,
+        ),
+        Verdict::Colour => (
+            0.0,
+            "Colour alone reaches the goal here. Lightening would put the skin through a treatment it does not need, and iron \
+             oxide or titanium white can darken under a laser."
+                .to_owned(),
+            Some(by_rule(judge.course, drill, Rule::AlwaysLighten).ok_or(Discard::TooFewTemptations)?),
+        ),
+        Verdict::Refrain(caution) => (
+            0.0,
+            format!("Not before this is settled: {}. {}", caution.name.to_lowercase(), caution.say),
+            Some(by_rule(judge.course, drill, Rule::AlwaysLighten).ok_or(Discard::TooFewTemptations)?),
+        ),
+    };
+    Ok(judge.refrain(Action::Lighten, label.to_owned(), credit, consequence, misconception))
+}
+
+/// The option to do nothing today.
+fn refrain(judge: &Judge, drill: &Drill, verdict: &Verdict) -> Result<Choice, Discard> {
+    let label = "Do nothing to the skin today: explain why, and refer or wait until it is cleared";
+    let (credit, consequence, misconception) = match verdict {
+        Verdict::Refrain(caution) => {
+            let what = match caution.action {
+                CautionAction::Wait => "Wait",
+                CautionAction::Refer => "Refer",
+            };
+            (
+                1.0,
+                format!(
+                    "{what}: {}. {} Who to ask: {}. Colour comes after that. Source: {}.",
+                    caution.name.to_lowercase(),
+                    caution.say,
+                    caution.refer_to,
+                    caution.source
+                ),
+                None,
+            )
+        }
+        _ => (
+            0.0,
+            "Nothing in the answers on health calls for it. No harm is done, but the client goes away without help that \
+             could be given."
+                .to_owned(),
+            Some(by_rule(judge.course, drill, Rule::ReferAnything).ok_or(Discard::TooFewTemptations)?),
+        ),
+    };
+    Ok(judge.refrain(Action::Refer, label.to_owned(), credit, consequence, misconception))
+}
+
+/// Safety is all or nothing: where a caution forbids work, colour earns nothing, however well it would heal.
+fn forbid_colour(options: &mut [Choice], caution: &Caution) {
+    for option in options.iter_mut().filter(|option| matches!(option.action, Action::Place(_))) {
+        option.mark.credit = 0.0;
+        option.mark.consequence = format!(
+            "Unsafe, whatever it would heal to: {}. {} Who to ask: {}.",
+            caution.name.to_lowercase(),
+            caution.say,
+            caution.refer_to
+        );
+    }
+}

@@ -1,0 +1,106 @@
+//! Rules: how a misconception turns into a wrong mix.
+//!
+//! Entry point: [`Tempter`], which knows one setting and its ranked drop grid, and answers what somebody with a given way of
+//! thinking would mix.
+
+use super::draw::{Setting, Tried};
+use crate::colour::Lab;
+use crate::course::Limits;
+use crate::course::Rule;
+use crate::healing::{HEALED_MONTHS, Placement, Scene, Work};
+use crate::pigment::{Mix, Modifier, Paint, Shelf};
+use crate::skin::{Redness, Site, Skin, Undertone};
+
+/// One setting seen through wrong ways of thinking.
+pub(super) struct Tempter<'a, 'c> {
+    pub shelf: &'a Shelf,
+    pub setting: &'a Setting<'c>,
+    pub limits: &'a Limits,
+    /// The drop grid, nearest to the goal first.
+    pub ranked: &'a [Tried],
+    /// The colour of each of them in the bottle.
+    labels: Vec<Lab>,
+}
+
+impl<'a, 'c> Tempter<'a, 'c> {
+    pub fn new(shelf: &'a Shelf, setting: &'a Setting<'c>, limits: &'a Limits, ranked: &'a [Tried]) -> Self {
+        let labels = ranked.iter().map(|tried| crate::healing::masstone(shelf, &tried.paint)).collect();
+        Tempter { shelf, setting, limits, ranked, labels }
+    }
+
+    /// What this way of thinking would mix here; `None` where it does not apply.
+    pub fn mix_by(&self, rule: Rule) -> Option<usize> {
+        let client = self.setting.client;
+        let goal = self.setting.goal.lab;
+        match rule {
+            // In the bottle everything looks dark: it is the lean that is matched.
+            Rule::MatchLabel => {
+                self.least(|i| (self.labels[i].a - goal.a).powi(2) + (self.labels[i].b - goal.b).powi(2))
+            }
+            Rule::CoolTheRed if client.redness >= Redness::Rosy => self.modified(Modifier::Cooler),
+            Rule::WarmForWarm if matches!(client.undertone, Undertone::Warm | Undertone::Olive) => {
+                self.modified(Modifier::Warmer).or_else(|| self.least(|i| -self.labels[i].chroma()))
+            }
+            Rule::OneForPhototype => {
+                let skin = Skin::from_evidence(client.phototype, Undertone::Neutral, Redness::Calm);
+                if skin == client.skin {
+                    return None;
+                }
+                self.best_in(&skin, &self.setting.existing, self.setting.months)
+            }
+            Rule::BlackForDark => self.modified(Modifier::Darker),
+            Rule::WhiteForLight => self.modified(Modifier::Lighter),
+            Rule::FreshIsFinal => self.best_in(&client.skin, &self.setting.existing, 0.0),
+            Rule::IgnoreFading if self.setting.months > HEALED_MONTHS => {
+                self.best_in(&client.skin, &self.setting.existing, HEALED_MONTHS)
+            }
+            Rule::IgnoreOldWork if !self.setting.existing.is_empty() => {
+                self.best_in(&client.skin, &[], self.setting.months)
+            }
+            Rule::WheelOpposite if !self.setting.existing.is_empty() => self.wheel_opposite(),
+            Rule::CoverUp => self.least(|i| self.labels[i].l),
+            _ => None,
+        }
+    }
+
+    /// Place in the ranking of the mix with the least value.
+    fn least(&self, value: impl Fn(usize) -> f64) -> Option<usize> {
+        (0..self.ranked.len()).min_by(|&one, &other| value(one).total_cmp(&value(other)))
+    }
+
+    /// The mix nearest the goal if the skin, the old work or the time were these.
+    fn best_in(&self, skin: &Skin, existing: &[Work], months: f64) -> Option<usize> {
+        let site: Site = self.setting.client.site;
+        let placement: &Placement = &self.setting.placement;
+        let scene = Scene::new(self.shelf, skin, site, existing, months);
+        let trial = scene.trial(placement);
+        let error = |paint: &Paint| self.setting.error(self.setting.light.lab_of(&trial.with(paint)));
+        let errors: Vec<f64> = self.ranked.iter().map(|tried| error(&tried.paint)).collect();
+        self.least(|i| errors[i])
+    }
+
+    /// The best mix's bottle with as many drops of a modifier as the drill allows.
+    fn modified(&self, kind: Modifier) -> Option<usize> {
+        let is_kind = |id: &str| self.shelf.bottle(id).is_some_and(|bottle| bottle.modifier == Some(kind));
+        let modifier = self.limits.modifiers.iter().find(|id| is_kind(id))?;
+        let (bottle, _) = self
+            .ranked
+            .first()?
+            .mix
+            .drops()
+            .find(|(id, _)| self.limits.bottles.iter().any(|bottle| bottle == id))?;
+        let drops = self.limits.modifier_drops;
+        let mix = Mix::new([(bottle.to_owned(), self.limits.drops - drops), (modifier.clone(), drops)]);
+        self.ranked.iter().position(|tried| tried.mix == mix)
+    }
+
+    /// The mix whose colour in the bottle lies most strongly opposite, in hue, to what the old work adds to the skin.
+    fn wheel_opposite(&self) -> Option<usize> {
+        let client = self.setting.client;
+        let today = Scene::today(self.shelf, &client.skin, client.site, &self.setting.existing);
+        let light = self.setting.light;
+        let (bare, now) = (light.lab_of(&today.bare()), light.lab_of(&today.existing()));
+        let (a, b) = (now.a - bare.a, now.b - bare.b);
+        self.least(|i| self.labels[i].a * a + self.labels[i].b * b)
+    }
+}

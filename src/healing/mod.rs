@@ -1,0 +1,21 @@
+//! Healing: what a placement looks like in a client's skin, and how it changes with time.
+//!
+//! Entry point: [`Scene`]. A scene is a client's skin with its existing work at a given time after a new placement; it keeps
+//! the layers that do not change, so that many mixes can be tried in it. Steps: age every placement, cut the skin into layers
+//! of one composition, add them up ([`crate::optics`]), mix covered and uncovered skin, and read off an [`Appearance`].
+
+mod appearance;
+mod ita;
+mod layers;
+mod placement;
+mod reading;
+mod scene;
+mod time;
+
+pub use appearance::Appearance;
+pub use ita::skin_of_ita;
+pub use layers::masstone;
+pub use placement::{AMOUNT, COVERAGE, DEPTH, LOAD, MONTHS, Placement, THICKNESS, Work};
+pub use reading::{Reading, Tone};
+pub use scene::{Scene, Trial};
+pub use time::{HEALED_MONTHS, retention};

@@ -1,0 +1,158 @@
+//! A client's skin with its existing work, at a given time after a new placement, ready for mixes to be tried in it.
+
+use super::layers::{Canvas, Covers, Deposit, deposits_of};
+use super::placement::{Placement, Work};
+use super::time::healing_skin;
+use crate::colour::{BANDS, Spectrum};
+use crate::pigment::{Paint, Shelf};
+use crate::skin::{Site, Skin};
+
+/// Existing work in one region of the area: what lies there, and the region's share.
+struct Region {
+    share: f64,
+    deposits: Vec<Deposit>,
+    /// Depth of the highest deposit, infinite where there is none.
+    highest: f64,
+    reflectance: Spectrum,
+}
+
+/// Skin and existing work at one time. `N` is the number of angles; 4 stays within about 0.3 ΔE00 of 24.
+pub struct Scene<'a, const N: usize = 4> {
+    shelf: &'a Shelf,
+    canvas: Canvas<N>,
+    months: f64,
+    /// Every combination of existing works that covers some area.
+    regions: Vec<Region>,
+}
+
+/// A [`Scene`] with a place chosen for new work: mixes can be tried quickly.
+pub struct Trial<'s, 'a, const N: usize = 4> {
+    scene: &'s Scene<'a, N>,
+    placement: Placement,
+    /// One cover per region, down to the highest work in it.
+    covers: Vec<(f64, Covers<N>)>,
+}
+
+impl<'a> Scene<'a> {
+    /// A scene at the default number of angles; see [`Scene::with_angles`].
+    pub fn new(shelf: &'a Shelf, skin: &Skin, site: Site, existing: &[Work], months: f64) -> Self {
+        Scene::with_angles(shelf, skin, site, existing, months)
+    }
+
+    /// The client as they come in: calm skin, existing work as old as it is, nothing new.
+    pub fn today(shelf: &'a Shelf, skin: &Skin, site: Site, existing: &[Work]) -> Self {
+        Scene::on(shelf, Canvas::new(skin, site), existing, 0.0)
+    }
+}
+
+impl<'a, const N: usize> Scene<'a, N> {
+    /// The scene `months` after a new placement in this skin, whose existing work has the ages given plus those months.
+    ///
+    /// Areas of several works overlap by chance: a work that covers 85% also covers 85% of what another one covers
+    /// (Demichel).
+    pub fn with_angles(shelf: &'a Shelf, skin: &Skin, site: Site, existing: &[Work], months: f64) -> Self {
+        Scene::on(shelf, Canvas::new(&healing_skin(skin, months), site), existing, months)
+    }
+
+    fn on(shelf: &'a Shelf, canvas: Canvas<N>, existing: &[Work], months: f64) -> Self {
+        let mut regions = vec![(1.0, Vec::new())];
+        for work in existing {
+            let aged = Work { months: work.months + months, ..work.clone() };
+            let deposits = deposits_of(shelf, &aged, canvas.epidermis_mm);
+            let coverage = if deposits.is_empty() { 0.0 } else { work.placement.coverage };
+            regions = regions
+                .into_iter()
+                .flat_map(|(share, below): (f64, Vec<Deposit>)| {
+                    let mut with = below.clone();
+                    with.extend(&deposits);
+                    [(share * (1.0 - coverage), below), (share * coverage, with)]
+                })
+                .filter(|(share, _)| *share > 0.0)
+                .collect();
+        }
+        let regions = regions
+            .into_iter()
+            .map(|(share, deposits)| {
+                let highest = highest(&deposits);
+                let reflectance = if deposits.is_empty() {
+                    canvas.bare
+                } else {
+                    canvas.reflectance(&deposits, (highest, &canvas.cover(highest)))
+                };
+                Region { share, deposits, highest, reflectance }
+            })
+            .collect();
+        Scene { shelf, canvas, months, regions }
+    }
+
+    /// Reflectance of the skin without any work.
+    pub fn bare(&self) -> Spectrum {
+        self.canvas.bare
+    }
+
+    /// Reflectance of the skin with its existing work only.
+    pub fn existing(&self) -> Spectrum {
+        mixed(self.regions.iter().map(|region| (region.share, region.reflectance)))
+    }
+
+    /// Reflectance with this paint placed in addition.
+    pub fn with(&self, paint: &Paint, placement: &Placement) -> Spectrum {
+        self.trial(placement).with(paint)
+    }
+
+    /// The scene with a place chosen, for trying many mixes there.
+    pub fn trial<'s>(&'s self, placement: &Placement) -> Trial<'s, 'a, N> {
+        let covers = self
+            .regions
+            .iter()
+            .map(|region| {
+                let depth = region.highest.min(placement.depth_mm);
+                (depth, self.canvas.cover(depth))
+            })
+            .collect();
+        Trial { scene: self, placement: *placement, covers }
+    }
+}
+
+impl<const N: usize> Trial<'_, '_, N> {
+    /// Reflectance with this paint placed here. A coverage or load of 0 gives exactly what is there without it.
+    pub fn with(&self, paint: &Paint) -> Spectrum {
+        let scene = self.scene;
+        let work = Work { paint: paint.clone(), placement: self.placement, months: scene.months };
+        let new = deposits_of(scene.shelf, &work, scene.canvas.epidermis_mm);
+        let coverage = if new.is_empty() { 0.0 } else { self.placement.coverage };
+        let mut deposits = Vec::new();
+        let mut parts = Vec::with_capacity(2 * scene.regions.len());
+        for (region, (depth, cover)) in scene.regions.iter().zip(&self.covers) {
+            parts.push((region.share * (1.0 - coverage), region.reflectance));
+            if coverage > 0.0 {
+                deposits.clear();
+                deposits.extend(&region.deposits);
+                deposits.extend(&new);
+                let reflectance = scene.canvas.reflectance(&deposits, (*depth, cover));
+                parts.push((region.share * coverage, reflectance));
+            }
+        }
+        mixed(parts)
+    }
+}
+
+fn highest(deposits: &[Deposit]) -> f64 {
+    deposits.iter().map(|deposit| deposit.top).fold(f64::INFINITY, f64::min)
+}
+
+/// Reflectance of areas side by side, with the optical dot gain of light that enters in one and leaves in another: Yule and
+/// Nielsen (1951) with n = 2, the value for full diffusion in the substrate.
+fn mixed(parts: impl IntoIterator<Item = (f64, Spectrum)>) -> Spectrum {
+    let parts: Vec<(f64, Spectrum)> = parts.into_iter().filter(|(share, _)| *share > 0.0).collect();
+    if let [(_, only)] = parts[..] {
+        return only;
+    }
+    let mut roots = [0.0; BANDS];
+    for (share, reflectance) in &parts {
+        for (sum, r) in roots.iter_mut().zip(reflectance) {
+            *sum += share * libm::sqrt(r.max(0.0));
+        }
+    }
+    roots.map(|root| root * root)
+}

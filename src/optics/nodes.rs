@@ -1,0 +1,193 @@
+//! Directions inside the medium, their weights, the surface they meet, and scattering between them.
+
+use std::f64::consts::PI;
+
+/// Quadrature directions in a medium of one refractive index with air outside.
+///
+/// Cosines lie in (0, 1], the last is 1 (normal incidence). With an index step the range is split at the critical angle:
+/// Gauss below it, where light is totally reflected, Radau above it, as in iad (Prahl); without one, Radau over the whole.
+#[derive(Debug, Clone)]
+pub struct Nodes<const N: usize> {
+    /// Cosines of the angles to the normal, rising.
+    pub cosine: [f64; N],
+    /// Quadrature weights over cosine, sum 1.
+    pub weight: [f64; N],
+    /// Fresnel reflection of unpolarised light at the surface, from inside.
+    pub fresnel: [f64; N],
+    /// Fresnel reflection at normal incidence from outside.
+    pub specular: f64,
+}
+
+/// Scattering between the directions of [`Nodes`] for one anisotropy, in the form [`Slab`](super::Slab) needs: with y =
+/// √(cosine·weight)·radiance, sum and difference of the upward and downward field obey u' = -E·v and v' = -F·u.
+#[derive(Debug, Clone)]
+pub struct Scatter<const N: usize> {
+    /// F per unit of scattering: even Legendre orders.
+    pub even: [[f64; N]; N],
+    /// E per unit of scattering: odd Legendre orders.
+    pub odd: [[f64; N]; N],
+    /// Diagonal of E and F per unit of absorption: one over cosine.
+    pub slant: [f64; N],
+    /// The least cosine: light along it sees the most of a layer.
+    pub grazing: f64,
+    /// Share of scattering left after the forward peak is counted as unscattered (delta-M).
+    pub kept: f64,
+}
+
+impl<const N: usize> Nodes<N> {
+    /// Directions for this refractive index, at least 1. `N` is even.
+    pub fn new(refractive_index: f64) -> Self {
+        let mut nodes = Nodes { cosine: [0.0; N], weight: [0.0; N], fresnel: [0.0; N], specular: 0.0 };
+        let mut points = Vec::with_capacity(N);
+        if refractive_index > 1.0 {
+            let critical = libm::sqrt(1.0 - 1.0 / (refractive_index * refractive_index));
+            points.extend(scaled(gauss(N / 2), 0.0, critical));
+            points.extend(scaled(radau(N - N / 2), critical, 1.0));
+        } else {
+            points.extend(scaled(radau(N), 0.0, 1.0));
+        }
+        for (i, (cosine, weight)) in points.into_iter().enumerate() {
+            nodes.cosine[i] = cosine;
+            nodes.weight[i] = weight;
+            nodes.fresnel[i] = fresnel_from_inside(refractive_index, cosine);
+        }
+        nodes.specular = nodes.fresnel[N - 1];
+        nodes
+    }
+
+    /// √(cosine·weight): turns the field y of [`Scatter`] into flux.
+    pub fn root_flux(&self) -> [f64; N] {
+        std::array::from_fn(|i| libm::sqrt(self.cosine[i] * self.weight[i]))
+    }
+}
+
+impl<const N: usize> Scatter<N> {
+    /// Henyey-Greenstein scattering of anisotropy g, -1 < g < 1, delta-M scaled (Wiscombe 1977).
+    pub fn new(nodes: &Nodes<N>, anisotropy: f64) -> Self {
+        let forward = libm::pow(anisotropy.abs(), N as f64);
+        let kept = 1.0 - forward;
+        let slant = nodes.cosine.map(|cosine| 1.0 / cosine);
+        let mut even = [[0.0; N]; N];
+        let mut odd = [[0.0; N]; N];
+        for i in 0..N {
+            even[i][i] = slant[i] * kept;
+            odd[i][i] = slant[i] * kept;
+        }
+        let mut power = 1.0;
+        for order in 0..N {
+            let moment = (power - forward) / kept;
+            power *= anisotropy;
+            let root: [f64; N] = std::array::from_fn(|i| {
+                libm::sqrt(nodes.weight[i] / nodes.cosine[i]) * legendre(order, nodes.cosine[i]).0
+            });
+            let target = if order % 2 == 0 { &mut even } else { &mut odd };
+            for i in 0..N {
+                for j in 0..N {
+                    target[i][j] -= kept * (2 * order + 1) as f64 * moment * root[i] * root[j];
+                }
+            }
+        }
+        Scatter { even, odd, slant, grazing: nodes.cosine[0], kept }
+    }
+}
+
+/// Total reflection, a hair below 1: between two surfaces with nothing in between, light in such a direction would go back and
+/// forth for ever, and the system for it would have no solution.
+const TOTAL: f64 = 1.0 - 1e-13;
+
+/// Unpolarised Fresnel reflection for light inside a medium meeting air at this cosine.
+fn fresnel_from_inside(index: f64, cosine: f64) -> f64 {
+    let sine_outside_squared = index * index * (1.0 - cosine * cosine);
+    if sine_outside_squared >= 1.0 {
+        return TOTAL;
+    }
+    let outside = libm::sqrt(1.0 - sine_outside_squared);
+    let s = (index * cosine - outside) / (index * cosine + outside);
+    let p = (cosine - index * outside) / (cosine + index * outside);
+    0.5 * (s * s + p * p)
+}
+
+/// Legendre polynomial of this order and the one below it.
+fn legendre(order: usize, x: f64) -> (f64, f64) {
+    let (mut current, mut below) = (1.0, 0.0);
+    for k in 0..order {
+        let next = ((2 * k + 1) as f64 * x * current - k as f64 * below) / (k + 1) as f64;
+        (current, below) = (next, current);
+    }
+    (current, below)
+}
+
+/// Gauss-Legendre points and weights on [-1, 1], rising.
+fn gauss(count: usize) -> Vec<(f64, f64)> {
+    let n = count as f64;
+    (0..count)
+        .map(|k| {
+            let mut x = -libm::cos(PI * (k as f64 + 0.75) / (n + 0.5));
+            for _ in 0..50 {
+                let (p, below) = legendre(count, x);
+                x -= p * (x * x - 1.0) / (n * (x * p - below));
+            }
+            let (p, below) = legendre(count, x);
+            let slope = n * (x * p - below) / (x * x - 1.0);
+            (x, 2.0 / ((1.0 - x * x) * slope * slope))
+        })
+        .collect()
+}
+
+/// Radau points and weights on [-1, 1] with the last point at 1, rising.
+fn radau(count: usize) -> Vec<(f64, f64)> {
+    let n = count as f64;
+    // The rule with a point at -1, mirrored: inner points are zeros of (P(n-1) + P(n)) / (1 + x).
+    let mut points = vec![(1.0, 2.0 / (n * n))];
+    for k in 1..count {
+        let mut x = -libm::cos(2.0 * PI * k as f64 / (2.0 * n - 1.0));
+        for _ in 0..50 {
+            let (p, below) = legendre(count, x);
+            // (1 - x)·(P(n-1) + P(n))' = n·(P(n-1) - P(n)), since (1 - x²)·Pn' = n·(P(n-1) - x·Pn) and its like.
+            x -= (1.0 - x) * (below + p) / (n * (below - p));
+        }
+        let (_, below) = legendre(count, x);
+        points.push((-x, (1.0 - x) / (n * n * below * below)));
+    }
+    points.reverse();
+    points
+}
+
+/// Points of [-1, 1] moved to [low, high]; for that part of [0, 1] the weights sum to its length.
+fn scaled(points: Vec<(f64, f64)>, low: f64, high: f64) -> impl Iterator<Item = (f64, f64)> {
+    let half = 0.5 * (high - low);
+    points.into_iter().map(move |(x, w)| (low + half * (x + 1.0), half * w))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Abramowitz and Stegun (1964), table 25.4 (Gauss, n = 3) and section 25.4.31 (Radau, n = 3: ±0.289898, 0.689898).
+    #[test]
+    fn points_agree_with_the_handbook() {
+        let g = gauss(3);
+        assert!((g[2].0 - 0.774_596_669_241_483).abs() < 1e-14 && (g[1].1 - 8.0 / 9.0).abs() < 1e-14);
+        let r = radau(3);
+        assert!(
+            (r[0].0 + 0.689_897_948_556_636).abs() < 1e-14 && (r[0].1 - 0.752_806_125_400_934).abs() < 1e-13
+        );
+        assert!(
+            (r[1].0 - 0.289_897_948_556_636).abs() < 1e-14 && (r[1].1 - 1.024_971_652_376_843).abs() < 1e-13
+        );
+        assert_eq!(r[2].0, 1.0);
+    }
+
+    #[test]
+    fn weights_sum_to_one_for_every_count() {
+        for index in [1.0, 1.33, 1.4, 1.5] {
+            for sum in [
+                Nodes::<4>::new(index).weight.iter().sum::<f64>(),
+                Nodes::<24>::new(index).weight.iter().sum::<f64>(),
+                Nodes::<32>::new(index).weight.iter().sum::<f64>(),
+            ] {
+                assert!((sum - 1.0).abs() < 1e-13, "{index}: {sum}");
+            }
+        }
+    }
+}

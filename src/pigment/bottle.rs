@@ -1,0 +1,77 @@
+//! Bottles and mixes of them.
+
+use serde::{Deserialize, Serialize};
+
+/// What a modifier does to a mix.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Modifier {
+    /// Towards orange.
+    Warmer,
+    /// Towards green.
+    Cooler,
+    /// Towards black.
+    Darker,
+    /// Towards white.
+    Lighter,
+}
+
+impl Modifier {
+    /// In words.
+    pub fn word(self) -> &'static str {
+        match self {
+            Modifier::Warmer => "warmer",
+            Modifier::Cooler => "cooler",
+            Modifier::Darker => "darker",
+            Modifier::Lighter => "lighter",
+        }
+    }
+}
+
+/// What one buys: a recipe of colourants.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Bottle {
+    /// Unique id.
+    pub id: String,
+    /// Name on the label.
+    pub name: String,
+    /// One sentence.
+    pub about: String,
+    /// Colourants by their place on the shelf, with the amount of each in a drop of this bottle.
+    pub recipe: Paint,
+    /// What it modifies, for a modifier.
+    pub modifier: Option<Modifier>,
+}
+
+/// Amounts of colourants, by their place on the shelf, in rising order of place, none zero.
+pub type Paint = Vec<(usize, f64)>;
+
+/// Bottles with whole drops, ordered by bottle id, none zero.
+#[derive(Debug, Clone, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+pub struct Mix(Vec<(String, u32)>);
+
+impl Mix {
+    /// A mix of these drops; drops of one bottle named twice are added up, empty entries left out.
+    pub fn new(drops: impl IntoIterator<Item = (String, u32)>) -> Self {
+        let mut sum = std::collections::BTreeMap::new();
+        for (bottle, count) in drops {
+            *sum.entry(bottle).or_insert(0) += count;
+        }
+        Mix(sum.into_iter().filter(|(_, count)| *count > 0).collect())
+    }
+
+    /// Bottle ids with their drops.
+    pub fn drops(&self) -> impl Iterator<Item = (&str, u32)> {
+        self.0.iter().map(|(bottle, count)| (bottle.as_str(), *count))
+    }
+
+    /// Drops of one bottle.
+    pub fn drops_of(&self, bottle: &str) -> u32 {
+        self.drops().find(|(id, _)| *id == bottle).map_or(0, |(_, count)| count)
+    }
+
+    /// Drops in all.
+    pub fn total(&self) -> u32 {
+        self.0.iter().map(|(_, count)| count).sum()
+    }
+}

@@ -1,0 +1,69 @@
+//! Everything there is to mix from.
+
+use super::{Bottle, Colourant, Mix, Paint, Restriction};
+use crate::colour::Lab;
+use std::collections::BTreeMap;
+
+/// Colourants and bottles.
+#[derive(Debug, Clone, Default)]
+pub struct Shelf {
+    /// Colourants; a [`Paint`] refers to them by their place here.
+    pub colourants: Vec<Colourant>,
+    /// Bottles.
+    pub bottles: Vec<Bottle>,
+}
+
+impl Shelf {
+    /// Place of the colourant with this Colour Index name.
+    pub fn colourant_place(&self, id: &str) -> Option<usize> {
+        self.colourants.iter().position(|colourant| colourant.id == id)
+    }
+
+    /// The bottle with this id.
+    pub fn bottle(&self, id: &str) -> Option<&Bottle> {
+        self.bottles.iter().find(|bottle| bottle.id == id)
+    }
+
+    /// What a mix is made of: amounts of colourants, averaged over its drops. Bottles that are not on the shelf count as
+    /// empty.
+    pub fn paint_of(&self, mix: &Mix) -> Paint {
+        let total = f64::from(mix.total().max(1));
+        let mut sum = BTreeMap::new();
+        for (id, drops) in mix.drops() {
+            for &(place, amount) in self.bottle(id).map_or(&[][..], |bottle| &bottle.recipe) {
+                *sum.entry(place).or_insert(0.0) += amount * f64::from(drops) / total;
+            }
+        }
+        sum.into_iter().collect()
+    }
+
+    /// The mix in words: "4 drops Dunmere, 1 drop Emberlow".
+    pub fn mix_in_words(&self, mix: &Mix) -> String {
+        let mut drops: Vec<_> = mix.drops().collect();
+        drops.sort_by_key(|(_, count)| std::cmp::Reverse(*count));
+        drops
+            .iter()
+            .map(|(id, count)| {
+                let name = self.bottle(id).map_or(*id, |bottle| bottle.name.as_str());
+                format!("{count} {} {name}", if *count == 1 { "drop" } else { "drops" })
+            })
+            .collect::<Vec<_>>()
+            .join(", ")
+    }
+
+    /// Rules that restrict any colourant of a mix, with the colourant.
+    pub fn restrictions_of(&self, mix: &Mix) -> Vec<(&Colourant, &Restriction)> {
+        self.paint_of(mix)
+            .iter()
+            .flat_map(|&(place, _)| {
+                let colourant = &self.colourants[place];
+                colourant.restrictions.iter().map(move |rule| (colourant, rule))
+            })
+            .collect()
+    }
+
+    /// The colour of a mix in the bottle: a thick layer of it in clear liquid, under D65.
+    pub fn label_colour(&self, mix: &Mix) -> Lab {
+        crate::healing::masstone(self, &self.paint_of(mix))
+    }
+}

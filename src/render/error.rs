@@ -1,0 +1,113 @@
+//! What can go wrong when a course is turned into a site.
+
+use std::path::{Path, PathBuf};
+use thiserror::Error;
+
+/// Why a site could not be built. Whatever the reason, an earlier site is left as it was.
+#[derive(Debug, Error)]
+#[non_exhaustive]
+pub enum RenderError {
+    /// The output path is not the name of a folder.
+    #[error("{}: this does not name a folder to write the site into; give one, such as `public`", .0.display())]
+    NoName(PathBuf),
+    /// There is a file where the output folder should be.
+    #[error("{}: this is a file, not a folder; move it away or choose another output folder", .0.display())]
+    IsFile(PathBuf),
+    /// The output folder is a symbolic link.
+    #[error("{}: this is a symbolic link; give the folder it points to, or choose another output folder", .0.display())]
+    IsLink(PathBuf),
+    /// The output folder holds something that healedhue did not write.
+    #[error(
+        "{}: this folder is not empty and no earlier site of healedhue (it has no `{}`); nothing was changed; choose an \
+         empty or a new folder",
+        .0.display(),
+        super::MARKER
+    )]
+    Foreign(PathBuf),
+    /// An earlier site has gained a file that healedhue did not write, and that replacing it would delete.
+    #[error(
+        "{}: this earlier site also holds `{found}`, which healedhue did not write and would have to delete; nothing was \
+         changed; move that file away",
+        path.display()
+    )]
+    Stranger {
+        /// The output folder.
+        path: PathBuf,
+        /// The file, relative to it.
+        found: String,
+    },
+    /// The output folder is a course's own folder.
+    #[error("{}: this is the folder of a course (it has a `book.toml`); choose another output folder", .0.display())]
+    IsCourse(PathBuf),
+    /// The output folder lies in a course's lessons.
+    #[error(
+        "{}: this lies among the lessons in {} (there is a `SUMMARY.md`); choose an output folder outside them",
+        path.display(),
+        lessons.display()
+    )]
+    AmongLessons {
+        /// The output folder.
+        path: PathBuf,
+        /// The lessons folder.
+        lessons: PathBuf,
+    },
+    /// The system refused.
+    #[error("{}: could not {action}: {source}", path.display())]
+    Io {
+        /// What was tried, as in "create the folder".
+        action: &'static str,
+        /// With which file or folder.
+        path: PathBuf,
+        /// Why it failed.
+        source: std::io::Error,
+    },
+    /// The new site could not be put in place, nor the earlier one put back.
+    #[error(
+        "{}: could not move the new site here: {source}; the earlier site is safe in {}, move it back by hand",
+        path.display(),
+        kept.display()
+    )]
+    Stranded {
+        /// The output folder.
+        path: PathBuf,
+        /// Where the earlier site is now.
+        kept: PathBuf,
+        /// Why the move failed.
+        source: std::io::Error,
+    },
+    /// Two pages would be written to one file.
+    #[error("{0}: two pages of the course would both be written to this file; rename one of them")]
+    SamePath(String),
+    /// A page would be written outside the output folder.
+    #[error("{0:?}: this is no path for a page inside the site")]
+    BadPath(String),
+    /// A link to a page that the course does not have.
+    #[error(
+        "{page}.md: the link to `{target}` leads to no page of this course; list that page in SUMMARY.md or mend the link"
+    )]
+    BrokenLink {
+        /// The page, as in the summary, without `.md`.
+        page: String,
+        /// The link as written.
+        target: String,
+    },
+    /// A template failed; a bug of healedhue.
+    #[error("{template}: the template failed, which is a bug in healedhue: {source:#}")]
+    Template {
+        /// The template.
+        template: &'static str,
+        /// Why.
+        source: minijinja::Error,
+    },
+}
+
+impl RenderError {
+    /// For `map_err`: what was tried and with which path.
+    pub(super) fn io(
+        action: &'static str,
+        path: &Path,
+    ) -> impl FnOnce(std::io::Error) -> RenderError + use<> {
+        let path = path.to_owned();
+        move |source| RenderError::Io { action, path, source }
+    }
+}

@@ -1,0 +1,293 @@
+//! An exercise as pages and worksheets show it: the case, the options, and what would follow from each.
+//!
+//! Entry point: [`ExerciseView::new`]. A view holds everything; templates choose what to show when.
+
+use super::figures::{self, capitalised, fixed, letter, percent, short};
+use super::frame::Link;
+use super::plan::{self, href_to, text_path};
+use super::swatch::Swatch;
+use crate::course::{Client, Course};
+use crate::exercise::{Action, Case, Choice, Exercise, Proof};
+use crate::healing::Placement;
+use crate::skin::Site;
+use serde::Serialize;
+
+/// An exercise with all that follows from its options.
+#[derive(Debug, Serialize)]
+pub(super) struct ExerciseView {
+    /// Id on the page, unique there.
+    pub anchor: String,
+    /// Place on the page or worksheet, from 1.
+    pub number: usize,
+    /// The drill and the number in its pool, by which the same exercise is found again.
+    pub identity: String,
+    /// The skill it trains.
+    pub skill: String,
+    /// The question.
+    pub ask: String,
+    /// The case, for a question about a client.
+    pub case: Option<CaseView>,
+    /// Options in the order shown.
+    pub options: Vec<OptionView>,
+    /// Letter of the right option.
+    pub key: String,
+    /// What the best answer heals to, beside which others are shown.
+    pub best: Option<Swatch>,
+    /// What was proved, in a sentence.
+    pub proof: Option<String>,
+    /// Where the answer comes from.
+    pub source: String,
+}
+
+/// The client and what is wanted.
+#[derive(Debug, Serialize)]
+pub(super) struct CaseView {
+    /// The client, with a link to the gallery.
+    pub client: Link,
+    /// About the person.
+    pub about: String,
+    /// The wish, in the client's voice.
+    pub wish: String,
+    /// What was read: name and value of each line.
+    pub facts: Vec<(&'static str, String)>,
+    /// Health answers.
+    pub health: Vec<HealthView>,
+    /// What is told of old work.
+    pub old_work: Vec<String>,
+    /// The skin as it is now.
+    pub now: Swatch,
+    /// The goal on that skin.
+    pub goal: Swatch,
+    /// The goal in words.
+    pub goal_name: String,
+    /// ΔE00 within which it counts as reached.
+    pub tolerance: String,
+}
+
+/// A health answer and the caution it raises.
+#[derive(Debug, Serialize)]
+pub(super) struct HealthView {
+    /// The caution, with a link to it.
+    pub caution: Link,
+    /// What the client said.
+    pub note: String,
+}
+
+/// One option and what would follow from it.
+#[derive(Debug, Serialize)]
+pub(super) struct OptionView {
+    /// A, B, C …
+    pub letter: String,
+    /// The option in words.
+    pub label: String,
+    /// Whether it is the right one.
+    pub right: bool,
+    /// Credit in percent.
+    pub credit: String,
+    /// What would follow, in words.
+    pub consequence: String,
+    /// What it would heal to, on the client's skin.
+    pub healed: Option<Swatch>,
+    /// ΔE00 from the goal.
+    pub error: Option<String>,
+    /// The misconception it shows.
+    pub misconception: Option<BeliefView>,
+    /// The lesson to reread.
+    pub reread: Option<Link>,
+    /// Rules that restrict what is in the mix.
+    pub rules: Vec<String>,
+}
+
+/// A misconception in short.
+#[derive(Debug, Clone, Serialize)]
+pub(super) struct BeliefView {
+    /// What is believed.
+    pub belief: String,
+    /// What really happens.
+    pub truth: String,
+    /// Where it is treated.
+    pub href: String,
+}
+
+impl ExerciseView {
+    /// The exercise on the page at `path`, in place `number` there.
+    pub fn new(course: &Course, exercise: &Exercise, path: &str, number: usize) -> Self {
+        let site = client_of(course, exercise).map_or(Site::Brow, |client| client.site);
+        let best = exercise
+            .options
+            .get(exercise.key)
+            .and_then(|key| healed(key, exercise.case.as_ref()?, site, "What the best answer heals to"));
+        let options = exercise.options.iter().enumerate().map(|(place, choice)| {
+            let mut option = option_view(course, exercise, choice, path, site);
+            option.letter = letter(place);
+            option.right = place == exercise.key;
+            option
+        });
+        ExerciseView {
+            anchor: format!("exercise_{}_{}", exercise.drill, exercise.number),
+            number,
+            identity: format!("{} {}", exercise.drill, exercise.number),
+            skill: skill_name(course, &exercise.skill),
+            ask: exercise.ask.clone(),
+            case: exercise
+                .case
+                .as_ref()
+                .zip(client_of(course, exercise))
+                .map(|(case, client)| case_view(course, case, client, path)),
+            options: options.collect(),
+            key: letter(exercise.key),
+            best,
+            proof: exercise.proof.as_ref().map(proof_in_words),
+            source: exercise.source.clone(),
+        }
+    }
+}
+
+/// A skill's name, or its id where the course does not name it.
+pub(super) fn skill_name(course: &Course, id: &str) -> String {
+    course.skills.iter().find(|skill| skill.id == id).map_or(id, |skill| skill.name.as_str()).to_owned()
+}
+
+/// Health answers of a client with links to the cautions they raise.
+pub(super) fn health_views(course: &Course, client: &Client, path: &str) -> Vec<HealthView> {
+    client
+        .health
+        .iter()
+        .map(|health| {
+            let name =
+                course.caution(&health.caution).map_or(health.caution.as_str(), |caution| &caution.name);
+            let caution = Link::new(name, href_to(path, plan::CAUTIONS, &health.caution));
+            HealthView { caution, note: health.note.clone() }
+        })
+        .collect()
+}
+
+/// What is told of a client's old work, each with its age.
+pub(super) fn old_work(client: &Client) -> Vec<String> {
+    client
+        .existing
+        .iter()
+        .map(|old| format!("{} old. {}", capitalised(&figures::months(old.work.months)), old.note))
+        .collect()
+}
+
+/// The three words of a skin.
+pub(super) fn skin_in_words(client: &Client) -> String {
+    format!(
+        "phototype {}, {} undertone, {}",
+        client.phototype.word(),
+        client.undertone.word(),
+        client.redness.word()
+    )
+}
+
+/// A placement in words.
+fn placement_in_words(placement: &Placement) -> String {
+    format!(
+        "{} mm deep, {} mm thick, {}, {} of the area covered",
+        short(placement.depth_mm),
+        short(placement.thickness_mm),
+        if placement.load == 1.0 {
+            "one full pass".to_owned()
+        } else {
+            format!("load {}", short(placement.load))
+        },
+        percent(placement.coverage),
+    )
+}
+
+fn client_of<'a>(course: &'a Course, exercise: &Exercise) -> Option<&'a Client> {
+    course.client(&exercise.case.as_ref()?.client)
+}
+
+fn case_view(course: &Course, case: &Case, client: &Client, path: &str) -> CaseView {
+    let now = if case.now.reflectance == case.bare.reflectance {
+        Swatch::skin(&format!("{}'s skin now", client.name), &case.bare, case.light)
+    } else {
+        let label = format!("{}, as it is now", client.name);
+        let seen = (case.now.lab, case.now.srgb);
+        Swatch::work(&label, &case.bare, seen, &case.now_reading.words, client.site, case.light)
+    };
+    let goal_name = course.goal(&case.goal).map_or_else(|| case.goal.clone(), |goal| goal.name.clone());
+    let tolerance = fixed(case.tolerance, 1);
+    let goal =
+        Swatch::goal(&format!("Goal: {goal_name}"), &case.bare, case.goal_lab, client.site, case.light)
+            .noted(format!("reached within ΔE00 {tolerance}"));
+    let facts = vec![
+        ("Skin", skin_in_words(client)),
+        ("Hair", client.hair.clone()),
+        ("Placement", placement_in_words(&case.placement)),
+        ("Judged", format!("{}, in {}", figures::months(case.months), figures::light(case.light))),
+    ];
+    CaseView {
+        client: Link::new(&client.name, href_to(path, plan::CLIENTS, &client.id)),
+        about: client.about.clone(),
+        wish: client.wish.clone(),
+        facts,
+        health: health_views(course, client, path),
+        old_work: old_work(client),
+        now,
+        goal,
+        goal_name,
+        tolerance,
+    }
+}
+
+fn healed(choice: &Choice, case: &Case, site: Site, label: &str) -> Option<Swatch> {
+    let healed = choice.healed.as_ref()?;
+    let words = choice.reading.as_ref().map_or("", |reading| reading.words.as_str());
+    let swatch = Swatch::work(label, &case.bare, (healed.lab, healed.srgb), words, site, case.light);
+    Some(match choice.error {
+        Some(error) => swatch.noted(format!("ΔE00 {} from the goal", fixed(error, 1))),
+        None => swatch,
+    })
+}
+
+fn option_view(course: &Course, exercise: &Exercise, choice: &Choice, path: &str, site: Site) -> OptionView {
+    let rules = match &choice.action {
+        Action::Place(mix) => course
+            .shelf
+            .restrictions_of(mix)
+            .into_iter()
+            .map(|(colourant, rule)| {
+                format!("{} in {}: {}", figures::colour_index(&colourant.id), rule.place, rule.rule)
+            })
+            .collect(),
+        _ => Vec::new(),
+    };
+    let misconception =
+        choice.mark.misconception.as_ref().and_then(|id| course.misconception(id)).map(|found| BeliefView {
+            belief: found.belief.clone(),
+            truth: found.truth.clone(),
+            href: href_to(path, plan::MISCONCEPTIONS, &found.id),
+        });
+    let reread = course.lesson(&choice.mark.lesson).map(|(_, lesson)| {
+        Link::new(&lesson.page.title, href_to(path, &text_path(&lesson.page.path), "page_top"))
+    });
+    OptionView {
+        letter: String::new(),
+        label: choice.label.clone(),
+        right: false,
+        credit: percent(choice.mark.credit),
+        consequence: choice.mark.consequence.clone(),
+        healed: exercise.case.as_ref().and_then(|case| healed(choice, case, site, "What this heals to")),
+        error: choice.error.map(|error| fixed(error, 1)),
+        misconception,
+        reread,
+        rules,
+    }
+}
+
+fn proof_in_words(proof: &Proof) -> String {
+    let margin = proof.margin.map_or_else(String::new, |margin| {
+        format!(" The nearest wrong option is worse by {}.", fixed(margin, 1))
+    });
+    format!(
+        "Of {} mixes tried, none comes nearer to the goal than ΔE00 {}.{margin} The best stays best in {} of {} trials with skin, \
+         depth and load varied.",
+        proof.searched,
+        fixed(proof.best_error, 1),
+        proof.held,
+        proof.worlds,
+    )
+}

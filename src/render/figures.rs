@@ -1,0 +1,115 @@
+//! Numbers and names as people read them.
+
+use crate::colour::Light;
+use crate::healing::HEALED_MONTHS;
+use crate::pigment::Basis;
+
+/// A number with so many decimals, with a true minus sign and without a negative zero.
+pub(super) fn fixed(value: f64, decimals: usize) -> String {
+    let text = format!("{:.decimals$}", value.abs());
+    let is_zero = text.bytes().all(|byte| matches!(byte, b'0' | b'.'));
+    if value < 0.0 && !is_zero { format!("\u{2212}{text}") } else { text }
+}
+
+/// A share between 0 and 1 in whole percent.
+pub(super) fn percent(share: f64) -> String {
+    format!("{}%", fixed(share * 100.0, 0))
+}
+
+/// A number with at most two decimals, none of them a closing zero.
+pub(super) fn short(value: f64) -> String {
+    let text = fixed(value, 2);
+    if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').to_owned() } else { text }
+}
+
+/// A time after a placement: "on the day", "six weeks", "4 months", "3 years".
+pub(super) fn months(months: f64) -> String {
+    let years = months / 12.0;
+    if months == 0.0 {
+        "on the day".to_owned()
+    } else if months == HEALED_MONTHS {
+        "six weeks".to_owned()
+    } else if months == 12.0 {
+        "1 year".to_owned()
+    } else if years >= 2.0 && years.fract() == 0.0 {
+        format!("{} years", short(years))
+    } else if months == 1.0 {
+        "1 month".to_owned()
+    } else {
+        format!("{} months", short(months))
+    }
+}
+
+/// Minutes, from an hour on with hours: "22 min", "2 h 45 min".
+pub(super) fn minutes(minutes: u32) -> String {
+    match (minutes / 60, minutes % 60) {
+        (0, rest) => format!("{rest} min"),
+        (hours, 0) => format!("{hours} h"),
+        (hours, rest) => format!("{hours} h {rest} min"),
+    }
+}
+
+/// A light in words.
+pub(super) fn light(light: Light) -> &'static str {
+    match light {
+        Light::D65 => "daylight (D65)",
+        Light::A => "tungsten light (A)",
+        Light::LedB3 => "white LED light (LED-B3)",
+    }
+}
+
+/// Where a number comes from, in words.
+pub(super) fn basis(basis: Basis) -> &'static str {
+    match basis {
+        Basis::Measured => "measured",
+        Basis::Published => "published",
+        Basis::Representative => "representative",
+    }
+}
+
+/// A Colour Index name as it is printed: `PB15:3` as "PB 15:3".
+pub(super) fn colour_index(id: &str) -> String {
+    match id.find(|c: char| c.is_ascii_digit()) {
+        Some(at) if at > 0 => format!("{}\u{a0}{}", &id[..at], &id[at..]),
+        _ => id.to_owned(),
+    }
+}
+
+/// "1 lesson", "3 lessons": the word is given in the singular and takes an s.
+pub(super) fn counted(count: usize, word: &str) -> String {
+    format!("{count} {word}{}", if count == 1 { "" } else { "s" })
+}
+
+/// The option at this place: A, B, C …
+pub(super) fn letter(place: usize) -> String {
+    u8::try_from(place)
+        .ok()
+        .filter(|place| *place < 26)
+        .map_or_else(|| (place + 1).to_string(), |place| char::from(b'A' + place).to_string())
+}
+
+/// The first letter in upper case.
+pub(super) fn capitalised(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn numbers_read_well() {
+        assert_eq!(fixed(-0.04, 1), "0.0");
+        assert_eq!(fixed(-1.25, 1), "\u{2212}1.2");
+        assert_eq!([short(0.15), short(7.0), short(1.5)], ["0.15", "7", "1.5"]);
+        assert_eq!(percent(0.946), "95%");
+        assert_eq!(
+            [months(0.0), months(1.5), months(30.0), months(36.0)],
+            ["on the day", "six weeks", "30 months", "3 years"]
+        );
+        assert_eq!([minutes(22), minutes(60), minutes(165)], ["22 min", "1 h", "2 h 45 min"]);
+        assert_eq!([colour_index("PB15:3"), colour_index("PW6")], ["PB\u{a0}15:3", "PW\u{a0}6"]);
+        assert_eq!([letter(0), letter(5), letter(26)], ["A", "F", "27"]);
+    }
+}

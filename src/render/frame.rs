@@ -1,0 +1,161 @@
+//! What every page has around its content: title, navigation, the way back, and the foot.
+
+use super::plan::{self, href};
+use crate::course::Course;
+use serde::Serialize;
+
+/// The part of the site a page belongs to, as the navigation names it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Section {
+    Course,
+    Bottles,
+    Clients,
+    Misconceptions,
+    Glossary,
+    Cautions,
+    Model,
+}
+
+/// The navigation, in order.
+const SECTIONS: [(Section, &str, &str); 7] = [
+    (Section::Course, "Course", plan::HOME),
+    (Section::Bottles, "Bottles", plan::BOTTLES),
+    (Section::Clients, "Clients", plan::CLIENTS),
+    (Section::Misconceptions, "Misconceptions", plan::MISCONCEPTIONS),
+    (Section::Glossary, "Glossary", plan::GLOSSARY),
+    (Section::Cautions, "Cautions", plan::CAUTIONS),
+    (Section::Model, "Model", plan::MODEL),
+];
+
+/// A link with its text.
+#[derive(Debug, Clone, Serialize)]
+pub(super) struct Link {
+    /// Its text.
+    pub text: String,
+    /// Where it leads, relative to the page it is on.
+    pub href: String,
+}
+
+impl Link {
+    /// A link.
+    pub fn new(text: impl Into<String>, href: impl Into<String>) -> Self {
+        Link { text: text.into(), href: href.into() }
+    }
+}
+
+/// An entry of the navigation.
+#[derive(Debug, Serialize)]
+struct Entry {
+    text: &'static str,
+    href: String,
+    /// `page` on the page itself, `true` on pages below it.
+    current: Option<&'static str>,
+}
+
+/// The context of `frame.html`, which every page extends.
+#[derive(Debug, Serialize)]
+pub(super) struct Frame {
+    lang: String,
+    dir: &'static str,
+    course: String,
+    authors: String,
+    /// The page's own title.
+    title: String,
+    /// Whether this is the course's home page.
+    is_home: bool,
+    description: String,
+    style: String,
+    /// The exercises' script, on pages that hold exercises.
+    script: Option<String>,
+    home: String,
+    cautions: String,
+    model: String,
+    entries: Vec<Entry>,
+    /// The way from the home page to this one, without either.
+    way: Vec<Link>,
+    /// First figures of the course's version.
+    version: String,
+}
+
+impl Frame {
+    /// The frame of the page at `path`.
+    pub fn new(course: &Course, path: &str, title: &str, section: Section) -> Self {
+        let entries = SECTIONS
+            .iter()
+            .map(|&(entry, text, target)| Entry {
+                text,
+                href: href(path, target),
+                current: (entry == section).then_some(if path == target { "page" } else { "true" }),
+            })
+            .collect();
+        Frame {
+            lang: course.language.clone(),
+            dir: direction(&course.language),
+            course: course.title.clone(),
+            authors: course.authors.join(", "),
+            title: title.to_owned(),
+            is_home: path == plan::HOME,
+            description: course.description.clone(),
+            style: href(path, plan::STYLE),
+            script: None,
+            home: href(path, plan::HOME),
+            cautions: href(path, plan::CAUTIONS),
+            model: href(path, plan::MODEL),
+            entries,
+            way: Vec::new(),
+            version: course.version.chars().take(12).collect(),
+        }
+    }
+
+    /// The same with what the page says about itself to search engines.
+    pub fn described(mut self, description: &str) -> Self {
+        self.description = description.to_owned();
+        self
+    }
+
+    /// The same with the pages between home and this one.
+    pub fn below(mut self, way: Vec<Link>) -> Self {
+        self.way = way;
+        self
+    }
+
+    /// The same for a page that holds exercises.
+    pub fn scripted(mut self, path: &str) -> Self {
+        self.script = Some(href(path, plan::SCRIPT));
+        self
+    }
+}
+
+/// The direction of a language's usual script.
+fn direction(language: &str) -> &'static str {
+    const RIGHT_TO_LEFT: [&str; 10] = ["ar", "ckb", "dv", "fa", "he", "ps", "sd", "ug", "ur", "yi"];
+    const RIGHT_TO_LEFT_SCRIPTS: [&str; 4] = ["arab", "hebr", "syrc", "thaa"];
+    let lower = language.to_ascii_lowercase();
+    let mut parts = lower.split('-');
+    let primary = parts.next().unwrap_or_default();
+    // A script stated in the tag outweighs the language: `az-Arab`, `ar-Latn`.
+    let is_right_to_left = match parts.find(|part| part.len() == 4 && part.chars().all(char::is_alphabetic)) {
+        Some(script) => RIGHT_TO_LEFT_SCRIPTS.contains(&script),
+        None => RIGHT_TO_LEFT.contains(&primary),
+    };
+    if is_right_to_left { "rtl" } else { "ltr" }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::direction;
+
+    #[test]
+    fn direction_follows_language_and_script() {
+        for (language, expected) in [
+            ("en", "ltr"),
+            ("en-GB", "ltr"),
+            ("ar", "rtl"),
+            ("he-IL", "rtl"),
+            ("az-Arab", "rtl"),
+            ("ar-Latn", "ltr"),
+        ] {
+            assert_eq!(direction(language), expected, "{language}");
+        }
+    }
+}

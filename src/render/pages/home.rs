@@ -1,0 +1,169 @@
+//! The course's home page and the page about the model.
+
+use super::Pages;
+use crate::colour::{BANDS, Light};
+use crate::course::{Client, Module, Show};
+use crate::exercise::foresee;
+use crate::healing::{HEALED_MONTHS, Placement};
+use crate::pigment::Mix;
+use crate::render::RenderError;
+use crate::render::figures::{counted, minutes};
+use crate::render::frame::{Frame, Link, Section};
+use crate::render::output::SiteFile;
+use crate::render::plan::{self, href, href_to, text_path};
+use crate::render::swatch::Swatch;
+use serde::Serialize;
+
+#[derive(Serialize)]
+struct HomePage {
+    frame: Frame,
+    description: String,
+    authors: String,
+    /// "3 modules, 8 lessons, 2 h 45 min".
+    extent: String,
+    welcome: Vec<Link>,
+    example: Option<Example>,
+    modules: Vec<ModuleEntry>,
+    cautions: String,
+    model: String,
+}
+
+/// One bottle, in the bottle and healed on several people: what the course is about, at a glance.
+#[derive(Serialize)]
+struct Example {
+    bottle: String,
+    swatches: Vec<Swatch>,
+}
+
+#[derive(Serialize)]
+struct ModuleEntry {
+    number: usize,
+    title: Link,
+    about: String,
+    minutes: String,
+    lessons: Vec<LessonEntry>,
+    sheets: Vec<Link>,
+}
+
+/// A lesson in a list.
+#[derive(Serialize)]
+pub(super) struct LessonEntry {
+    number: String,
+    title: Link,
+    minutes: String,
+    objectives: Vec<String>,
+}
+
+#[derive(Serialize)]
+struct ModelPage {
+    frame: Frame,
+    bands: usize,
+    bottles: String,
+    cautions: String,
+}
+
+impl Pages<'_> {
+    /// The home page.
+    pub(super) fn home(&self) -> Result<SiteFile, RenderError> {
+        let course = self.course;
+        let modules: Vec<ModuleEntry> = course
+            .modules
+            .iter()
+            .enumerate()
+            .map(|(place, module)| ModuleEntry {
+                number: place + 1,
+                title: Link::new(&module.page.title, href(plan::HOME, &text_path(&module.page.path))),
+                about: module.about.clone(),
+                minutes: minutes(module.lessons.iter().map(|lesson| lesson.minutes).sum()),
+                lessons: lesson_entries(place, module, plan::HOME),
+                sheets: self.sheet_links(module, plan::HOME),
+            })
+            .collect();
+        let lessons = course.lessons().count();
+        let all_minutes: u32 = course.lessons().map(|(_, lesson)| lesson.minutes).sum();
+        let extent = format!(
+            "{}, {}, {}",
+            counted(modules.len(), "module"),
+            counted(lessons, "lesson"),
+            minutes(all_minutes)
+        );
+        let welcome = course
+            .prefix
+            .iter()
+            .map(|page| Link::new(&page.title, href(plan::HOME, &text_path(&page.path))))
+            .collect();
+        let context = HomePage {
+            frame: Frame::new(course, plan::HOME, &course.title, Section::Course),
+            description: course.description.clone(),
+            authors: course.authors.join(", "),
+            extent,
+            welcome,
+            example: self.example(),
+            modules,
+            cautions: href(plan::HOME, plan::CAUTIONS),
+            model: href(plan::HOME, plan::MODEL),
+        };
+        self.page(plan::HOME, "home.html", context)
+    }
+
+    /// The page about the model.
+    pub(super) fn model(&self) -> Result<SiteFile, RenderError> {
+        let frame = Frame::new(self.course, plan::MODEL, "About the model", Section::Model).described(
+            "How the colours in this course are predicted, and what the prediction does not know.",
+        );
+        let bottles = href_to(plan::MODEL, plan::BOTTLES, "colourants_");
+        let cautions = href(plan::MODEL, plan::CAUTIONS);
+        self.page(plan::MODEL, "model.html", ModelPage { frame, bands: BANDS, bottles, cautions })
+    }
+
+    /// The first bottle that is no modifier, on clients without old work from the lightest skin to the deepest.
+    fn example(&self) -> Option<Example> {
+        const PEOPLE: usize = 3;
+        let course = self.course;
+        let bottle = course.shelf.bottles.iter().find(|bottle| bottle.modifier.is_none())?;
+        let mix = Mix::new([(bottle.id.clone(), 1)]);
+        let mut seen: Vec<(&Client, _)> = course
+            .clients
+            .iter()
+            .filter(|client| client.existing.is_empty())
+            .filter_map(|client| {
+                let show = Show {
+                    label: client.name.clone(),
+                    client: client.id.clone(),
+                    bare: true,
+                    mix: Some(mix.clone()),
+                    months: HEALED_MONTHS,
+                    placement: Placement::default(),
+                    light: Light::D65,
+                };
+                Some((client, foresee(course, &show)?))
+            })
+            .collect();
+        if seen.len() < 2 {
+            return None;
+        }
+        seen.sort_by(|(_, one), (_, other)| other.bare.lab.l.total_cmp(&one.bare.lab.l));
+        let people = seen.len().min(PEOPLE);
+        let mut swatches = vec![Swatch::bottle(&bottle.name, course.shelf.label_colour(&mix))];
+        swatches.extend((0..people).map(|place| {
+            let (client, foreseen) = &seen[place * (seen.len() - 1) / (people - 1)];
+            Swatch::foreseen(&client.name, foreseen, client.site, Light::D65)
+        }));
+        Some(Example { bottle: bottle.name.clone(), swatches })
+    }
+}
+
+/// A module's lessons as entries of a list on the page at `from`.
+pub(super) fn lesson_entries(place: usize, module: &Module, from: &str) -> Vec<LessonEntry> {
+    module
+        .lessons
+        .iter()
+        .enumerate()
+        .map(|(at, lesson)| LessonEntry {
+            number: format!("{}.{}", place + 1, at + 1),
+            title: Link::new(&lesson.page.title, href(from, &text_path(&lesson.page.path))),
+            minutes: minutes(lesson.minutes),
+            objectives: lesson.objectives.clone(),
+        })
+        .collect()
+}

@@ -1,0 +1,161 @@
+//! Lesson pages: text, computed swatches and exercises in the order the author gave them.
+
+use super::Pages;
+use crate::course::{Block, Drill, Foresee, Lesson, Module, Page};
+use crate::exercise::foresee;
+use crate::render::RenderError;
+use crate::render::exercise::{ExerciseView, skill_name};
+use crate::render::figures::minutes;
+use crate::render::frame::{Frame, Link, Section};
+use crate::render::markdown::TextWriter;
+use crate::render::output::SiteFile;
+use crate::render::plan::{href, text_path};
+use crate::render::swatch::Swatch;
+use crate::skin::Site;
+use rayon::prelude::*;
+use serde::Serialize;
+
+#[derive(Serialize)]
+struct LessonPage {
+    frame: Frame,
+    number: String,
+    title: String,
+    minutes: String,
+    objectives: Vec<String>,
+    needs: Vec<Link>,
+    skills: Vec<String>,
+    body: Body,
+    previous: Option<Link>,
+    next: Option<Link>,
+}
+
+/// The text of a page.
+#[derive(Serialize)]
+pub(super) struct Body {
+    /// Its parts, in the author's order.
+    pub parts: Vec<Part>,
+    /// Links to its headings.
+    pub outline: Vec<Link>,
+    /// How many exercises are among the parts.
+    pub exercises: usize,
+}
+
+/// A piece of a page's text.
+#[derive(Serialize)]
+#[serde(tag = "kind", rename_all = "lowercase")]
+pub(super) enum Part {
+    /// HTML made of the author's text.
+    Text {
+        /// Safe by construction: see [`TextWriter`].
+        html: String,
+    },
+    /// Computed swatches.
+    Foresee {
+        /// What is to be seen.
+        caption: String,
+        /// The swatches.
+        swatches: Vec<Swatch>,
+    },
+    /// Exercises of one drill.
+    Drill {
+        /// The first ones of its pool.
+        exercises: Vec<ExerciseView>,
+    },
+}
+
+impl Pages<'_> {
+    /// A lesson's page.
+    pub(super) fn lesson(
+        &self,
+        (module_place, module): (usize, &Module),
+        (lesson_place, lesson): (usize, &Lesson),
+    ) -> Result<SiteFile, RenderError> {
+        let page = &lesson.page;
+        let path = text_path(&page.path);
+        let body = self.body(page, &lesson.drills)?;
+        let (previous, next) = self.neighbours(&page.path);
+        let way = vec![Link::new(&module.page.title, href(&path, &text_path(&module.page.path)))];
+        let mut frame = Frame::new(self.course, &path, &page.title, Section::Course).below(way);
+        if body.exercises > 0 {
+            frame = frame.scripted(&path);
+        }
+        if let Some(first) = lesson.objectives.first() {
+            frame = frame.described(first);
+        }
+        let needs = lesson
+            .needs
+            .iter()
+            .filter_map(|id| self.course.lesson(id))
+            .map(|(_, needed)| Link::new(&needed.page.title, href(&path, &text_path(&needed.page.path))))
+            .collect();
+        let context = LessonPage {
+            frame,
+            number: format!("{}.{}", module_place + 1, lesson_place + 1),
+            title: page.title.clone(),
+            minutes: minutes(lesson.minutes),
+            objectives: lesson.objectives.clone(),
+            needs,
+            skills: lesson.skills.iter().map(|id| skill_name(self.course, id)).collect(),
+            body,
+            previous,
+            next,
+        };
+        self.page(path, "lesson.html", context)
+    }
+
+    /// The text of a page.
+    ///
+    /// Drills of the page that its text does not place stand at its end.
+    pub(super) fn body(&self, page: &Page, drills: &[Drill]) -> Result<Body, RenderError> {
+        let path = text_path(&page.path);
+        let mut writer = TextWriter::new(&page.path, &self.texts);
+        let mut exercises = 0;
+        let placed =
+            |id: &str| page.blocks.iter().any(|block| matches!(block, Block::Drill(placed) if placed == id));
+        let rest: Vec<Block> = drills
+            .iter()
+            .filter(|drill| !placed(&drill.id))
+            .map(|drill| Block::Drill(drill.id.clone()))
+            .collect();
+        let mut parts = Vec::with_capacity(page.blocks.len() + rest.len());
+        for block in page.blocks.iter().chain(&rest) {
+            parts.push(match block {
+                Block::Text(text) => Part::Text { html: writer.html(text)? },
+                Block::Foresee(row) => self.foresee(row),
+                Block::Drill(id) => {
+                    let views: Vec<ExerciseView> = self
+                        .shown(id)
+                        .iter()
+                        .enumerate()
+                        .map(|(at, exercise)| {
+                            ExerciseView::new(self.course, exercise, &path, exercises + at + 1)
+                        })
+                        .collect();
+                    exercises += views.len();
+                    Part::Drill { exercises: views }
+                }
+            });
+        }
+        Ok(Body { parts, outline: writer.into_outline(), exercises })
+    }
+
+    /// The exercises of a drill that its lesson shows.
+    pub(super) fn shown(&self, drill: &str) -> &[crate::exercise::Exercise] {
+        let pool = self.pool(drill);
+        let asked = self.course.drill(drill).map_or(0, |(_, drill)| drill.exercises as usize);
+        &pool[..asked.min(pool.len())]
+    }
+
+    fn foresee(&self, row: &Foresee) -> Part {
+        let swatches = row
+            .show
+            .par_iter()
+            .filter_map(|show| {
+                let foreseen = foresee(self.course, show)?;
+                let site = self.course.client(&show.client).map_or(Site::Brow, |client| client.site);
+                Some(Swatch::foreseen(&show.label, &foreseen, site, show.light))
+            })
+            .collect();
+        Part::Foresee { caption: row.caption.clone(), swatches }
+    }
+}

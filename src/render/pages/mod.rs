@@ -1,0 +1,127 @@
+//! Every page of the site.
+//!
+//! Entry point: [`Pages::all`]. Each kind of page has a file here and a template of the same name.
+
+mod bottles;
+mod clients;
+mod home;
+mod lesson;
+mod text;
+mod words;
+mod worksheet;
+
+use super::RenderError;
+use super::frame::Link;
+use super::output::SiteFile;
+use super::plan::{self, href, text_path};
+use super::templates::{EXERCISE_JS, STYLE_CSS, Templates};
+use crate::course::{Course, Module};
+use crate::exercise::{Exercise, Pools};
+use rayon::prelude::*;
+use serde::Serialize;
+use std::collections::BTreeSet;
+
+/// A course on its way to becoming pages.
+pub(super) struct Pages<'a> {
+    course: &'a Course,
+    pools: &'a Pools,
+    templates: Templates,
+    /// Course paths of every page of text.
+    texts: BTreeSet<String>,
+}
+
+impl<'a> Pages<'a> {
+    /// Prepares the pages of a course.
+    pub fn new(course: &'a Course, pools: &'a Pools) -> Result<Self, RenderError> {
+        let texts = plan::reading_order(course).map(|page| page.path.clone()).collect();
+        Ok(Pages { course, pools, templates: Templates::new()?, texts })
+    }
+
+    /// Every file of the site.
+    pub fn all(&self) -> Result<Vec<SiteFile>, RenderError> {
+        let mut files = vec![
+            SiteFile { path: plan::STYLE.to_owned(), content: STYLE_CSS.as_bytes().to_vec() },
+            SiteFile { path: plan::SCRIPT.to_owned(), content: EXERCISE_JS.as_bytes().to_vec() },
+            self.home()?,
+            self.bottles()?,
+            self.clients()?,
+            self.misconceptions()?,
+            self.glossary()?,
+            self.cautions()?,
+            self.model()?,
+        ];
+        for page in &self.course.prefix {
+            files.push(self.text(page)?);
+        }
+        // Lessons hold nearly all the swatches, each of them a computation.
+        let parts: Vec<Result<Vec<SiteFile>, RenderError>> = self
+            .course
+            .modules
+            .par_iter()
+            .enumerate()
+            .map(|(place, module)| self.module_files(place, module))
+            .collect();
+        for part in parts {
+            files.extend(part?);
+        }
+        Ok(files)
+    }
+
+    fn module_files(&self, place: usize, module: &Module) -> Result<Vec<SiteFile>, RenderError> {
+        let mut files = vec![self.module(place, module)?];
+        let lessons: Vec<Result<SiteFile, RenderError>> = module
+            .lessons
+            .par_iter()
+            .enumerate()
+            .map(|(at, lesson)| self.lesson((place, module), (at, lesson)))
+            .collect();
+        for lesson in lessons {
+            files.push(lesson?);
+        }
+        if self.has_exercises(module) {
+            files.push(self.worksheet(place, module)?);
+            files.push(self.key(place, module)?);
+        }
+        Ok(files)
+    }
+
+    /// A page from its template and context.
+    fn page(
+        &self,
+        path: impl Into<String>,
+        template: &'static str,
+        context: impl Serialize,
+    ) -> Result<SiteFile, RenderError> {
+        Ok(SiteFile { path: path.into(), content: self.templates.render(template, context)?.into_bytes() })
+    }
+
+    /// The pool of a drill.
+    fn pool(&self, drill: &str) -> &[Exercise] {
+        self.pools.get(drill).map_or(&[], Vec::as_slice)
+    }
+
+    /// Whether there is anything to put on a worksheet of this module.
+    fn has_exercises(&self, module: &Module) -> bool {
+        module.lessons.iter().flat_map(|lesson| &lesson.drills).any(|drill| !self.pool(&drill.id).is_empty())
+    }
+
+    /// Links to a module's worksheet and its key, where there are any.
+    fn sheet_links(&self, module: &Module, from: &str) -> Vec<Link> {
+        if !self.has_exercises(module) {
+            return Vec::new();
+        }
+        vec![
+            Link::new("Worksheet", href(from, &plan::worksheet_path(module))),
+            Link::new("Key to the worksheet", href(from, &plan::key_path(module))),
+        ]
+    }
+
+    /// The page of text before and the one after this one.
+    fn neighbours(&self, course_path: &str) -> (Option<Link>, Option<Link>) {
+        let from = text_path(course_path);
+        let link = |page: &crate::course::Page| Link::new(&page.title, href(&from, &text_path(&page.path)));
+        let all: Vec<_> = plan::reading_order(self.course).collect();
+        let Some(here) = all.iter().position(|page| page.path == course_path) else { return (None, None) };
+        (here.checked_sub(1).map(|before| link(all[before])), all.get(here + 1).map(|after| link(after)))
+    }
+}

@@ -1,0 +1,87 @@
+//! Worksheets for the classroom, one for each module, and their keys.
+
+use super::Pages;
+use super::bottles::BottleView;
+use crate::course::Module;
+use crate::exercise::{Action, Exercise};
+use crate::render::RenderError;
+use crate::render::exercise::ExerciseView;
+use crate::render::frame::{Frame, Link, Section};
+use crate::render::output::SiteFile;
+use crate::render::plan::{self, href, text_path};
+use serde::Serialize;
+use std::collections::BTreeSet;
+
+/// The context of both `worksheet.html` and `key.html`.
+#[derive(Serialize)]
+struct SheetPage {
+    frame: Frame,
+    number: usize,
+    module: String,
+    /// From the worksheet to its key, and back.
+    other: Link,
+    exercises: Vec<ExerciseView>,
+    /// Every bottle that an option names.
+    bottles: Vec<BottleView>,
+}
+
+impl Pages<'_> {
+    /// A module's worksheet.
+    pub(super) fn worksheet(&self, place: usize, module: &Module) -> Result<SiteFile, RenderError> {
+        let path = plan::worksheet_path(module);
+        let other = Link::new("Key to this worksheet", href(&path, &plan::key_path(module)));
+        let title = format!("Worksheet: {}", module.page.title);
+        let context = self.sheet(place, module, &path, &title, other);
+        self.page(path, "worksheet.html", context)
+    }
+
+    /// The key to a module's worksheet.
+    pub(super) fn key(&self, place: usize, module: &Module) -> Result<SiteFile, RenderError> {
+        let path = plan::key_path(module);
+        let other = Link::new("The worksheet", href(&path, &plan::worksheet_path(module)));
+        let title = format!("Key: {}", module.page.title);
+        let context = self.sheet(place, module, &path, &title, other);
+        self.page(path, "key.html", context)
+    }
+
+    fn sheet(&self, place: usize, module: &Module, path: &str, title: &str, other: Link) -> SheetPage {
+        let exercises = self.sheet_exercises(module);
+        let used: BTreeSet<&str> = exercises
+            .iter()
+            .flat_map(|exercise| &exercise.options)
+            .filter_map(|choice| match &choice.action {
+                Action::Place(mix) => Some(mix.drops().map(|(bottle, _)| bottle)),
+                _ => None,
+            })
+            .flatten()
+            .collect();
+        let bottles = self.course.shelf.bottles.iter().filter(|bottle| used.contains(bottle.id.as_str()));
+        let way = vec![Link::new(&module.page.title, href(path, &text_path(&module.page.path)))];
+        SheetPage {
+            frame: Frame::new(self.course, path, title, Section::Course).below(way),
+            number: place + 1,
+            module: module.page.title.clone(),
+            other,
+            exercises: exercises
+                .iter()
+                .enumerate()
+                .map(|(at, exercise)| ExerciseView::new(self.course, exercise, path, at + 1))
+                .collect(),
+            bottles: bottles.map(|bottle| self.bottle_view(bottle)).collect(),
+        }
+    }
+
+    /// For each drill as many exercises as its lesson shows, and other ones than those as far as the pool has any.
+    fn sheet_exercises(&self, module: &Module) -> Vec<&Exercise> {
+        module
+            .lessons
+            .iter()
+            .flat_map(|lesson| &lesson.drills)
+            .flat_map(|drill| {
+                let shown = self.shown(&drill.id).len();
+                let (on_page, rest) = self.pool(&drill.id).split_at(shown);
+                rest.iter().chain(on_page).take(shown)
+            })
+            .collect()
+    }
+}

@@ -1,0 +1,125 @@
+//! Which page lies where in the site, and how one page links to another.
+//!
+//! All links are relative and name a file, so that a site works from a disk, under any address and without a server.
+//! Entry points: [`SitePath`] for a place in the site, [`href`] for a link between two.
+
+use crate::course::{Course, Module, Page};
+
+/// A path in the site, with `/` on every system: `lessons/skin-as-a-filter/module.html`.
+pub(super) type SitePath = String;
+
+/// The home page.
+pub(super) const HOME: &str = "index.html";
+/// The bottle library.
+pub(super) const BOTTLES: &str = "bottles.html";
+/// The clients.
+pub(super) const CLIENTS: &str = "clients.html";
+/// The misconceptions.
+pub(super) const MISCONCEPTIONS: &str = "misconceptions.html";
+/// The glossary.
+pub(super) const GLOSSARY: &str = "glossary.html";
+/// The cautions.
+pub(super) const CAUTIONS: &str = "cautions.html";
+/// About the model.
+pub(super) const MODEL: &str = "model.html";
+/// The style sheet.
+pub(super) const STYLE: &str = "style.css";
+/// The script of the exercises.
+pub(super) const SCRIPT: &str = "exercise.js";
+
+/// Path of a page of the course's text. All of them lie in a folder of their own, laid out like the course's, so that no name an
+/// author may choose collides with ours.
+pub(super) fn text_path(course_path: &str) -> SitePath {
+    format!("lessons/{course_path}.html")
+}
+
+/// Path of a module's worksheet.
+pub(super) fn worksheet_path(module: &Module) -> SitePath {
+    format!("worksheets/{}.html", module.id)
+}
+
+/// Path of the key to a module's worksheet.
+pub(super) fn key_path(module: &Module) -> SitePath {
+    format!("worksheets/{}-key.html", module.id)
+}
+
+/// Every page of the course's text in reading order: prefix pages, then each module's page and its lessons.
+pub(super) fn reading_order(course: &Course) -> impl Iterator<Item = &Page> {
+    let modules = course.modules.iter().flat_map(|module| {
+        std::iter::once(&module.page).chain(module.lessons.iter().map(|lesson| &lesson.page))
+    });
+    course.prefix.iter().chain(modules)
+}
+
+/// The relative link from the page at `from` to the file at `to`, percent-encoded.
+pub(super) fn href(from: &str, to: &str) -> String {
+    let from: Vec<&str> = from.split('/').collect();
+    let to: Vec<&str> = to.split('/').collect();
+    let most = (from.len() - 1).min(to.len() - 1);
+    let shared = from.iter().zip(&to).take(most).take_while(|(one, other)| one == other).count();
+    let up = std::iter::repeat_n("..".to_owned(), from.len() - 1 - shared);
+    let down = to[shared..].iter().map(|part| percent_encoded(part));
+    up.chain(down).collect::<Vec<_>>().join("/")
+}
+
+/// The relative link to an anchor on a page.
+pub(super) fn href_to(from: &str, to: &str, anchor: &str) -> String {
+    if from == to {
+        format!("#{}", percent_encoded(anchor))
+    } else {
+        format!("{}#{}", href(from, to), percent_encoded(anchor))
+    }
+}
+
+/// Everything but RFC 3986's unreserved characters as `%XX`.
+fn percent_encoded(text: &str) -> String {
+    let mut encoded = String::with_capacity(text.len());
+    for byte in text.bytes() {
+        if byte.is_ascii_alphanumeric() || b"-._~".contains(&byte) {
+            encoded.push(char::from(byte));
+        } else {
+            encoded += &format!("%{byte:02X}");
+        }
+    }
+    encoded
+}
+
+/// The course path a relative link leads to from the page at `from`, both without `.md`; `None` when it leaves the lessons.
+pub(super) fn resolve(from: &str, target: &str) -> Option<String> {
+    let mut parts: Vec<&str> = from.split('/').collect();
+    parts.pop();
+    for part in target.split('/') {
+        match part {
+            "" | "." => {}
+            ".." => {
+                parts.pop()?;
+            }
+            name => parts.push(name),
+        }
+    }
+    Some(parts.join("/"))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn links_are_relative_and_name_a_file() {
+        assert_eq!(href("index.html", "style.css"), "style.css");
+        assert_eq!(href("lessons/a/b.html", "style.css"), "../../style.css");
+        assert_eq!(href("lessons/a/b.html", "lessons/a/c.html"), "c.html");
+        assert_eq!(href("lessons/a/b.html", "lessons/c/a.html"), "../c/a.html");
+        assert_eq!(href("index.html", "lessons/a b/ü#.html"), "lessons/a%20b/%C3%BC%23.html");
+        assert_eq!(href_to("a.html", "a.html", "x"), "#x");
+        assert_eq!(href_to("lessons/a.html", "glossary.html", "hue"), "../glossary.html#hue");
+    }
+
+    #[test]
+    fn course_links_are_resolved() {
+        assert_eq!(resolve("a/b", "c").as_deref(), Some("a/c"));
+        assert_eq!(resolve("a/b", "../c/d").as_deref(), Some("c/d"));
+        assert_eq!(resolve("a/b", "./c").as_deref(), Some("a/c"));
+        assert_eq!(resolve("a", "../c"), None);
+    }
+}

@@ -1,0 +1,91 @@
+//! The site's templates and assets, which the program carries with it.
+//!
+//! Entry point: [`Templates::render`]. Every value is escaped unless a template marks it `safe`; only HTML from
+//! [`super::markdown`] and drawings from [`super::swatch`] are.
+
+use super::RenderError;
+use minijinja::syntax::SyntaxConfig;
+use minijinja::value::{Serde, Value};
+use minijinja::{AutoEscape, Environment, UndefinedBehavior};
+use serde::Serialize;
+
+/// The style sheet.
+pub(super) const STYLE_CSS: &str = include_str!("../../site/style.css");
+/// The script of the exercises.
+pub(super) const EXERCISE_JS: &str = include_str!("../../site/exercise.js");
+
+macro_rules! embedded {
+    ($($name:literal),* $(,)?) => {
+        [$(($name, include_str!(concat!("../../site/templates/", $name)))),*]
+    };
+}
+
+/// Every template with its name.
+const TEMPLATES: &[(&str, &str)] = &embedded![
+    "frame.html",
+    "swatch.html",
+    "exercise.html",
+    "parts.html",
+    "home.html",
+    "text.html",
+    "module.html",
+    "lesson.html",
+    "bottles.html",
+    "clients.html",
+    "misconceptions.html",
+    "glossary.html",
+    "cautions.html",
+    "model.html",
+    "worksheet.html",
+    "key.html",
+];
+
+/// All templates, ready to be filled.
+pub(super) struct Templates(Environment<'static>);
+
+impl Templates {
+    /// Compiles the embedded templates.
+    pub fn new() -> Result<Self, RenderError> {
+        let mut environment = Environment::new();
+        environment.set_undefined_behavior(UndefinedBehavior::Strict);
+        let syntax = SyntaxConfig::builder().trim_blocks(true).lstrip_blocks(true).build();
+        environment
+            .set_syntax(syntax.map_err(|source| RenderError::Template { template: "syntax", source })?);
+        environment.set_auto_escape_callback(|_| AutoEscape::Html);
+        environment.set_formatter(|output, state, value| match value.as_str() {
+            Some(text) if !value.is_safe() => Ok(write_escaped(output, text)?),
+            _ => minijinja::escape_formatter(output, state, value),
+        });
+        for &(template, source) in TEMPLATES {
+            let failed = |source| RenderError::Template { template, source };
+            environment.add_template(template, source).map_err(failed)?;
+        }
+        Ok(Templates(environment))
+    }
+
+    /// The template filled with this context.
+    pub fn render(&self, template: &'static str, context: impl Serialize) -> Result<String, RenderError> {
+        let failed = |source| RenderError::Template { template, source };
+        let value = Value::from(Serde(context));
+        self.0.get_template(template).and_then(|found| found.render(value)).map_err(failed)
+    }
+}
+
+/// Writes text so that it is text in HTML, in quoted attributes too.
+///
+/// minijinja's own escaping also turns `/` into an entity, which makes every link in the page's source hard to read.
+pub(super) fn write_escaped(output: &mut impl std::fmt::Write, text: &str) -> std::fmt::Result {
+    let mut rest = text;
+    while let Some(at) = rest.find(['&', '<', '>', '"', '\'']) {
+        output.write_str(&rest[..at])?;
+        output.write_str(match rest.as_bytes()[at] {
+            b'&' => "&amp;",
+            b'<' => "&lt;",
+            b'>' => "&gt;",
+            b'"' => "&quot;",
+            _ => "&#39;",
+        })?;
+        rest = &rest[at + 1..];
+    }
+    output.write_str(rest)
+}

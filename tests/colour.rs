@@ -1,0 +1,130 @@
+//! Colour against standards and a reference library.
+
+use healedhue::colour::{Lab, Light, Spectrum, Srgb, difference};
+use serde::Deserialize;
+
+/// G. Sharma, W. Wu and E. N. Dalal, "The CIEDE2000 color-difference formula: implementation notes, supplementary test data,
+/// and mathematical observations", Color Research and Application 30 (2005), table 1.
+#[rustfmt::skip]
+const SHARMA: [([f64; 3], [f64; 3], f64); 34] = [
+    ([50.0, 2.6772, -79.7751], [50.0, 0.0, -82.7485], 2.0425),
+    ([50.0, 3.1571, -77.2803], [50.0, 0.0, -82.7485], 2.8615),
+    ([50.0, 2.8361, -74.02], [50.0, 0.0, -82.7485], 3.4412),
+    ([50.0, -1.3802, -84.2814], [50.0, 0.0, -82.7485], 1.0),
+    ([50.0, -1.1848, -84.8006], [50.0, 0.0, -82.7485], 1.0),
+    ([50.0, -0.9009, -85.5211], [50.0, 0.0, -82.7485], 1.0),
+    ([50.0, 0.0, 0.0], [50.0, -1.0, 2.0], 2.3669),
+    ([50.0, -1.0, 2.0], [50.0, 0.0, 0.0], 2.3669),
+    ([50.0, 2.49, -0.001], [50.0, -2.49, 0.0009], 7.1792),
+    ([50.0, 2.49, -0.001], [50.0, -2.49, 0.001], 7.1792),
+    ([50.0, 2.49, -0.001], [50.0, -2.49, 0.0011], 7.2195),
+    ([50.0, 2.49, -0.001], [50.0, -2.49, 0.0012], 7.2195),
+    ([50.0, -0.001, 2.49], [50.0, 0.0009, -2.49], 4.8045),
+    ([50.0, -0.001, 2.49], [50.0, 0.001, -2.49], 4.8045),
+    ([50.0, -0.001, 2.49], [50.0, 0.0011, -2.49], 4.7461),
+    ([50.0, 2.5, 0.0], [50.0, 0.0, -2.5], 4.3065),
+    ([50.0, 2.5, 0.0], [73.0, 25.0, -18.0], 27.1492),
+    ([50.0, 2.5, 0.0], [61.0, -5.0, 29.0], 22.8977),
+    ([50.0, 2.5, 0.0], [56.0, -27.0, -3.0], 31.903),
+    ([50.0, 2.5, 0.0], [58.0, 24.0, 15.0], 19.4535),
+    ([50.0, 2.5, 0.0], [50.0, 3.1736, 0.5854], 1.0),
+    ([50.0, 2.5, 0.0], [50.0, 3.2972, 0.0], 1.0),
+    ([50.0, 2.5, 0.0], [50.0, 1.8634, 0.5757], 1.0),
+    ([50.0, 2.5, 0.0], [50.0, 3.2592, 0.335], 1.0),
+    ([60.2574, -34.0099, 36.2677], [60.4626, -34.1751, 39.4387], 1.2644),
+    ([63.0109, -31.0961, -5.8663], [62.8187, -29.7946, -4.0864], 1.263),
+    ([61.2901, 3.7196, -5.3901], [61.4292, 2.248, -4.962], 1.8731),
+    ([35.0831, -44.1164, 3.7933], [35.0232, -40.0716, 1.5901], 1.8645),
+    ([22.7233, 20.0904, -46.694], [23.0331, 14.973, -42.5619], 2.0373),
+    ([36.4612, 47.858, 18.3852], [36.2715, 50.5065, 21.2231], 1.4146),
+    ([90.8027, -2.0831, 1.441], [91.1528, -1.6435, 0.0447], 1.4441),
+    ([90.9257, -0.5406, -0.9208], [88.6381, -0.8985, -0.7239], 1.5381),
+    ([6.7747, -0.2908, -2.4247], [5.8714, -0.0985, -2.2286], 0.6377),
+    ([2.0776, 0.0795, -1.135], [0.9033, -0.0636, -0.5514], 0.9082),
+];
+
+#[test]
+fn ciede2000_reproduces_the_34_pairs_of_sharma_wu_and_dalal() {
+    let lab = |c: [f64; 3]| Lab::new(c[0], c[1], c[2]);
+    for (i, &(one, other, expected)) in SHARMA.iter().enumerate() {
+        for found in [difference(lab(one), lab(other)), difference(lab(other), lab(one))] {
+            assert!((found - expected).abs() < 1e-4, "pair {}: {found} instead of {expected}", i + 1);
+        }
+    }
+}
+
+/// One patch of `data/colorimetry.json`; `data/colorimetry.py` made it with the PyPI package colour-science 0.4.7.
+#[derive(Deserialize)]
+struct Patch {
+    name: String,
+    reflectance: Vec<f64>,
+    lab: std::collections::BTreeMap<String, [f64; 3]>,
+}
+
+fn patches() -> Vec<Patch> {
+    serde_json::from_str(include_str!("data/colorimetry.json")).expect("the data file is JSON")
+}
+
+#[test]
+fn lab_of_24_spectra_under_each_light_agrees_with_colour_science() {
+    let patches = patches();
+    assert_eq!(patches.len(), 24);
+    let mut worst: f64 = 0.0;
+    for patch in &patches {
+        let reflectance: Spectrum = patch.reflectance.clone().try_into().expect("31 bands");
+        for (light, name) in Light::ALL {
+            let expected = patch.lab[name];
+            let found = light.lab_of(&reflectance);
+            let off = difference(found, Lab::new(expected[0], expected[1], expected[2]));
+            worst = worst.max(off);
+            // 0.05 ΔE00: far below what can be seen; more would mean wrong weights.
+            assert!(off < 0.05, "{} under {name}: {found:?}, expected {expected:?}, ΔE00 {off}", patch.name);
+        }
+    }
+    assert!(worst > 0.0, "a difference of exactly nothing would mean that nothing was compared");
+}
+
+#[test]
+fn the_perfect_diffuser_is_white_under_each_light() {
+    for (light, name) in Light::ALL {
+        let white = light.lab_of(&[1.0; 31]);
+        assert!((white.l - 100.0).abs() < 1e-9 && white.chroma() < 1e-9, "{name}: {white:?}");
+        assert!((light.white().y - 100.0).abs() < 1e-9);
+    }
+}
+
+/// CIE 15:2018 gives the D65 white, 2° observer, as X = 95.04, Z = 108.88, and that of A as X = 109.85, Z = 35.58 (here for
+/// 400 to 700 nm held constant beyond, so within 0.05).
+#[test]
+fn whites_agree_with_cie_15() {
+    for (light, x, z) in [(Light::D65, 95.04, 108.88), (Light::A, 109.85, 35.58)] {
+        let white = light.white();
+        assert!((white.x - x).abs() < 0.05 && (white.z - z).abs() < 0.05, "{light:?}: {white:?}");
+    }
+}
+
+/// IEC 61966-2-1: L*a*b* of the sRGB primaries and greys as widely tabulated (from memory): red 53.24, 80.09, 67.20; blue
+/// 32.30, 79.19, -107.86.
+#[test]
+fn srgb_primaries_come_back() {
+    for (lab, expected) in [
+        (Lab::new(53.24, 80.09, 67.20), [255, 0, 0]),
+        (Lab::new(32.30, 79.19, -107.86), [0, 0, 255]),
+        (Lab::new(100.0, 0.0, 0.0), [255, 255, 255]),
+        (Lab::new(0.0, 0.0, 0.0), [0, 0, 0]),
+    ] {
+        let found = Srgb::from_lab(lab);
+        let close = |one: u8, other: u8| one.abs_diff(other) <= 1;
+        assert!(
+            close(found.r, expected[0]) && close(found.g, expected[1]) && close(found.b, expected[2]),
+            "{lab:?}: {found:?}"
+        );
+        assert!(found.in_gamut, "{lab:?}");
+    }
+}
+
+#[test]
+fn a_colour_beyond_srgb_is_flagged() {
+    assert!(!Srgb::from_lab(Lab::new(60.0, -90.0, 20.0)).in_gamut);
+    assert!(Srgb::from_lab(Lab::new(60.0, 12.0, 20.0)).in_gamut);
+}

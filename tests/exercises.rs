@@ -1,0 +1,214 @@
+//! Exercises: what is issued is proved, what is right marks full, and a seed gives the same bytes.
+
+use crate::demo::course;
+use healedhue::course::Family;
+use healedhue::exercise::{
+    Action, Exercise, GenerateError, NEEDED_SHARE, WORLDS, credit, generate, mark, mixes, pools,
+};
+use healedhue::healing::{Scene, Work};
+use std::collections::BTreeSet;
+
+/// Some exercises of every drill, beyond those the lessons show.
+fn sample() -> &'static Vec<Exercise> {
+    static SAMPLE: std::sync::OnceLock<Vec<Exercise>> = std::sync::OnceLock::new();
+    SAMPLE.get_or_init(|| {
+        course()
+            .drills()
+            .flat_map(|(lesson, drill)| (0..6).map(move |number| (lesson, drill, number * 7)))
+            .map(|(lesson, drill, number)| {
+                generate(course(), lesson, drill, number).expect("every drill can be satisfied")
+            })
+            .collect()
+    })
+}
+
+#[test]
+fn prop_every_key_marks_full_and_every_other_option_less() {
+    for exercise in sample() {
+        for (i, option) in exercise.options.iter().enumerate() {
+            let credit = mark(exercise, i).expect("the option exists").credit;
+            if i == exercise.key {
+                assert_eq!(credit, 1.0, "{} {}: {}", exercise.drill, exercise.number, option.label);
+            } else {
+                assert!(credit < 1.0, "{} {}: {}", exercise.drill, exercise.number, option.label);
+            }
+        }
+        assert!(mark(exercise, exercise.options.len()).is_none());
+    }
+}
+
+#[test]
+fn prop_options_differ_and_every_wrong_colour_names_its_misconception() {
+    for exercise in sample() {
+        let labels: BTreeSet<&str> = exercise.options.iter().map(|option| option.label.as_str()).collect();
+        assert_eq!(labels.len(), exercise.options.len(), "{} {}", exercise.drill, exercise.number);
+        for (i, option) in exercise.options.iter().enumerate() {
+            assert!(!option.mark.consequence.is_empty());
+            assert!(course().lesson(&option.mark.lesson).is_some(), "{}", option.mark.lesson);
+            if exercise.family != Family::Recall && i != exercise.key {
+                let id = option
+                    .mark
+                    .misconception
+                    .as_deref()
+                    .expect("a misconception stands behind every wrong option");
+                assert!(course().misconception(id).is_some(), "{id}");
+            }
+        }
+    }
+}
+
+/// Proves the colour exercises again from the public parts: the key is the best of the whole drop grid, each wrong mix is worse
+/// by the drill's margin.
+#[test]
+fn prop_the_key_is_the_best_of_the_whole_drop_grid() {
+    let mut proved = 0;
+    for exercise in sample() {
+        let Some(case) = &exercise.case else { continue };
+        let Action::Place(key) = &exercise.options[exercise.key].action else { continue };
+        let (_, drill) = course().drill(&exercise.drill).expect("the drill exists");
+        let client = course().client(&case.client).expect("the client exists");
+        let works: Vec<Work> = client.works();
+        let scene = Scene::new(&course().shelf, &client.skin, client.site, &works, case.months);
+        let trial = scene.trial(&case.placement);
+        let error = |mix: &healedhue::pigment::Mix| {
+            let healed = case.light.lab_of(&trial.with(&course().shelf.paint_of(mix)));
+            healedhue::colour::difference(healed, case.goal_lab)
+        };
+        let best = error(key);
+        assert!(best <= case.tolerance, "{} {}", exercise.drill, exercise.number);
+        for mix in mixes(&drill.limits) {
+            assert!(error(&mix) >= best, "{} {}: {mix:?} beats the key", exercise.drill, exercise.number);
+        }
+        for (i, option) in exercise.options.iter().enumerate().filter(|(i, _)| *i != exercise.key) {
+            if let Action::Place(mix) = &option.action {
+                assert!(
+                    error(mix) >= best + drill.margin,
+                    "{} {} option {i}",
+                    exercise.drill,
+                    exercise.number
+                );
+            }
+        }
+        let proof = exercise.proof.as_ref().expect("colour exercises carry their proof");
+        assert_eq!(proof.worlds, WORLDS);
+        assert!(f64::from(proof.held) >= NEEDED_SHARE * f64::from(WORLDS));
+        assert_eq!(proof.searched, mixes(&drill.limits).len());
+        proved += 1;
+    }
+    assert!(proved >= 30, "{proved}");
+}
+
+#[test]
+fn the_drop_grid_holds_every_mix_once() {
+    let (_, drill) = course().drill("warmth-on-red").expect("the drill exists");
+    let grid = mixes(&drill.limits);
+    let unique: BTreeSet<_> = grid.iter().collect();
+    assert_eq!(unique.len(), grid.len());
+    // Per bottle: none, one or two drops of two modifiers: 1 + 2 + 3 ways.
+    assert_eq!(grid.len(), 6 * drill.limits.bottles.len());
+    assert!(grid.iter().all(|mix| mix.total() == drill.limits.drops));
+}
+
+#[test]
+fn remedy_gives_all_three_honest_answers() {
+    let (lesson, drill) = course().drill("every-door").expect("the drill exists");
+    let mut kinds = BTreeSet::new();
+    for number in 0..40 {
+        let exercise = generate(course(), lesson, drill, number).expect("the drill can be satisfied");
+        let key = &exercise.options[exercise.key];
+        let case = exercise.case.as_ref().expect("a remedy is about a client");
+        let client = course().client(&case.client).expect("the client exists");
+        kinds.insert(match key.action {
+            Action::Place(_) => "colour",
+            Action::Lighten => "lighten",
+            Action::Refer => "refer",
+            Action::Say(_) => "say",
+        });
+        // A caution decides, whatever the colour; then nothing else earns anything.
+        assert_eq!(!client.health.is_empty(), key.action == Action::Refer, "{}", client.id);
+        if key.action == Action::Refer {
+            assert!(
+                exercise.options.iter().enumerate().all(|(i, o)| i == exercise.key || o.mark.credit == 0.0)
+            );
+            assert!(key.mark.consequence.contains("Who to ask"));
+        }
+        assert!(exercise.options.iter().any(|option| option.action == Action::Lighten));
+        assert!(exercise.options.iter().any(|option| option.action == Action::Refer));
+    }
+    assert_eq!(kinds, BTreeSet::from(["colour", "lighten", "refer"]));
+}
+
+/// Pearson's chi-square over the places of the key in 400 exercises with four options; 16.27 is its 99.9% point for three degrees
+/// of freedom (Abramowitz and Stegun 1964, table 26.8). Seeded, so it either always holds or never.
+#[test]
+fn the_place_of_the_key_tells_nothing() {
+    let (lesson, drill) = course().drill("wider-choice").expect("the drill exists");
+    assert_eq!(drill.options, 4);
+    let mut counts = [0.0; 4];
+    for number in 0..100 {
+        counts[generate(course(), lesson, drill, number).expect("the drill can be satisfied").key] += 1.0;
+    }
+    for id in ["naming-check", "skin-check", "time-check"] {
+        let (lesson, drill) = course().drill(id).expect("the drill exists");
+        for number in 0..100 {
+            let exercise = generate(course(), lesson, drill, number).expect("the drill can be satisfied");
+            assert_eq!(exercise.options.len(), 4);
+            counts[exercise.key] += 1.0;
+        }
+    }
+    let expected = counts.iter().sum::<f64>() / 4.0;
+    let chi_square: f64 = counts.iter().map(|count| (count - expected) * (count - expected) / expected).sum();
+    assert!(chi_square < 16.27, "{counts:?}: {chi_square}");
+}
+
+#[test]
+fn one_seed_gives_the_same_pools_and_another_seed_others() {
+    let text = |course: &healedhue::course::Course| {
+        format!("{:?}", pools(course, |_, _| {}).expect("all can be satisfied"))
+    };
+    let once = text(course());
+    assert_eq!(once, text(course()));
+    let mut other = course().clone();
+    other.seed += 1;
+    assert_ne!(once, text(&other));
+}
+
+#[test]
+fn credit_falls_from_one_to_nothing_and_never_leaves_that_range() {
+    let credits: Vec<f64> = (0..200).map(|step| credit(f64::from(step) * 0.1, 1.5)).collect();
+    assert!(credits.windows(2).all(|pair| pair[1] <= pair[0]));
+    assert_eq!((credits[0], credits[199]), (1.0, 0.0));
+    assert!(credits.iter().all(|credit| (0.0..=1.0).contains(credit)));
+}
+
+#[test]
+fn an_impossible_drill_says_which_condition_failed_how_often() {
+    let (lesson, drill) = course().drill("wider-choice").expect("the drill exists");
+    let mut impossible = drill.clone();
+    impossible.clients = vec!["fenno".to_owned()];
+    impossible.goals = vec!["fair-brown".to_owned()];
+    let error: GenerateError =
+        generate(course(), lesson, &impossible, 0).expect_err("nothing lightens dark skin to fair brown");
+    insta::assert_snapshot!(error.to_string(), @"");
+}
+
+/// What one exercise says, read as a whole.
+#[test]
+fn an_exercise_reads_well() {
+    let (lesson, drill) = course().drill("too-warm").expect("the drill exists");
+    let exercise = generate(course(), lesson, drill, 0).expect("the drill can be satisfied");
+    let mut text = format!("{}\n", exercise.ask);
+    for (i, option) in exercise.options.iter().enumerate() {
+        let mark = mark(&exercise, i).expect("the option exists");
+        text += &format!(
+            "\n{} {}\n  credit {:.2}; {}\n  misconception: {}\n  lesson: {}\n",
+            if i == exercise.key { "*" } else { "-" },
+            option.label,
+            mark.credit,
+            mark.consequence,
+            mark.misconception.as_deref().unwrap_or("none"),
+            mark.lesson
+        );
+    }
+    insta::assert_snapshot!(text);
+}

@@ -1,0 +1,11 @@
+//! What the whole program promises, one module a feature.
+
+mod colour;
+mod demo;
+mod exercises;
+mod loading;
+mod optics;
+mod program;
+mod site;
+mod skin;
+mod trade;

@@ -1,0 +1,19 @@
+//! Loading a course: a small valid course is copied, one thing in it is broken, and what its author is told is compared
+//! with a snapshot.
+
+mod fixture;
+
+mod bank;
+mod drills;
+mod files;
+mod keys;
+mod manifest;
+mod names;
+mod numbers;
+mod pages;
+mod property;
+mod reports;
+mod shelf;
+mod summary;
+mod valid;
+mod yaml;

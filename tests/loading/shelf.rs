@@ -1,0 +1,90 @@
+//! Colourants and bottles.
+
+use super::fixture::Fixture;
+use insta::assert_snapshot;
+
+const COLOURANTS: &str = "lessons/pigments/colourants.yaml";
+const BOTTLES: &str = "lessons/pigments/bottles.yaml";
+
+#[test]
+fn numbers_of_a_colourant() {
+    let fixture = Fixture::minimal()
+        .replace(COLOURANTS, "{at_nm: 566, width_nm: 15, per_mm: 14}", "{at_nm: 56, width_nm: 0, per_mm: -1}")
+        .replace(COLOURANTS, "{at_550_per_mm: 3, exponent: 0.4}", "{at_550_per_mm: 501, exponent: 5}")
+        .replace(COLOURANTS, "half_life_months: 28", "half_life_months: 0")
+        .replace(COLOURANTS, "drift_mm: 0.01", "drift_mm: 10")
+        .replace(COLOURANTS, "flat_per_mm: 2", "flat_per_mm: two");
+    assert_snapshot!(fixture.told_briefly(), @r"
+        lessons/pigments/colourants.yaml:6:52: `at_nm` is 56, outside 200 to 1100 nm
+        lessons/pigments/colourants.yaml:6:66: `width_nm` is 0, outside 1 to 300 nm
+        lessons/pigments/colourants.yaml:6:77: `per_mm` is -1, outside 0 to 500 per mm
+        lessons/pigments/colourants.yaml:7:33: `at_550_per_mm` is 501, outside 0 to 500 per mm
+        lessons/pigments/colourants.yaml:7:48: `exponent` is 5, outside 0 to 4
+        lessons/pigments/colourants.yaml:19:23: `half_life_months` is 0, outside 0.5 to 5000 months
+        lessons/pigments/colourants.yaml:20:15: `drift_mm` is 10, outside 0 to 1 mm
+            micrometres? write `drift_mm: 0.01`
+        lessons/pigments/colourants.yaml:26:31: `flat_per_mm` is a number, and `two` is none
+    ");
+}
+
+#[test]
+fn words_of_a_colourant() {
+    let fixture = Fixture::minimal()
+        .replace(COLOURANTS, "class: organic", "class: organics")
+        .replace(COLOURANTS, "ci_number: \"77491\"", "ci_number: CI 77491")
+        .replace(COLOURANTS, "since: 2023-01-04", "since: January 2023")
+        .replace(
+            COLOURANTS,
+            "    half_life_months: 60\n    basis: representative",
+            "    half_life_months: 60\n    basis: invented",
+        );
+    assert_snapshot!(fixture.told_briefly(), @r#"
+        lessons/pigments/colourants.yaml:3:16: `ci_number` is a Colour Index constitution number, such as "77491"
+        lessons/pigments/colourants.yaml:9:12: `invented` is no value of `basis`
+            it is one of `measured`, `published`, `representative`
+        lessons/pigments/colourants.yaml:25:12: `organics` is no value of `class`
+            did you mean `organic`? It is one of `white`, `iron-oxide`, `chromium-oxide`, `carbon`, `organic`, `other-inorganic`
+        lessons/pigments/colourants.yaml:34:16: `since` is a date written as year-month-day, such as 2023-01-04
+    "#);
+}
+
+#[test]
+fn recipes() {
+    let fixture = Fixture::minimal()
+        .replace(BOTTLES, "{PY42: 3, PR101: 1}", "{PY24: 3, PR101: 0}")
+        .replace(BOTTLES, "strength: 0.8", "strength: 80")
+        .replace(BOTTLES, "{PR101: 1, PY42: 1}", "{}")
+        .replace(BOTTLES, "{PR101: 2, PY42: 4}", "PR101")
+        .replace(BOTTLES, "modifier: warmer", "modifier: hotter");
+    assert_snapshot!(fixture.told_briefly(), @r"
+        lessons/pigments/bottles.yaml:2:65: there is no colourant `PY24`
+            did you mean `PY42`?
+        lessons/pigments/bottles.yaml:2:81: `PR101` is 0, outside 0.001 to 1000
+        lessons/pigments/bottles.yaml:2:95: `strength` is 80, outside 0.05 to 5
+        lessons/pigments/bottles.yaml:3:62: nothing is in here
+            a recipe gives parts by colourant: `{PR101: 3, PY42: 4}`
+        lessons/pigments/bottles.yaml:4:61: a set of amounts is expected; this is a single value
+            a recipe gives parts by colourant: `{PR101: 3, PY42: 4}`
+        lessons/pigments/bottles.yaml:4:78: `hotter` is no value of `modifier`
+            it is one of `warmer`, `cooler`, `darker`, `lighter`
+    ");
+}
+
+#[test]
+fn no_bottles() {
+    assert_snapshot!(Fixture::minimal().with(BOTTLES, "bottles: []\n").told_briefly(), @r"
+        lessons/clients/silka.yaml:13:11: there is no bottle `umberly`
+            there are no bottles yet; they are named in `pigments/bottles.yaml`
+        lessons/first-steps/choosing.md:14:11: there is no bottle `umberly`
+            there are no bottles yet; they are named in `pigments/bottles.yaml`
+        lessons/first-steps/choosing.md:14:23: there is no bottle `glowen`
+            there are no bottles yet; they are named in `pigments/bottles.yaml`
+        lessons/first-steps/choosing.yaml:13:15: there is no bottle `umberly`
+            there are no bottles yet; they are named in `pigments/bottles.yaml`
+        lessons/first-steps/choosing.yaml:13:24: there is no bottle `tawnell`
+            there are no bottles yet; they are named in `pigments/bottles.yaml`
+        lessons/first-steps/choosing.yaml:14:17: there is no bottle `glowen`
+            there are no bottles yet; they are named in `pigments/bottles.yaml`
+        lessons/pigments/bottles.yaml:1:10: `bottles` of the file of bottles is empty
+    ");
+}

@@ -1,0 +1,158 @@
+//! The program as a user meets it: commands, wrong input, exit codes.
+
+use assert_cmd::Command;
+use predicates::str::{contains, is_empty};
+use std::path::Path;
+
+fn healedhue() -> Command {
+    let mut command = Command::cargo_bin("healedhue").expect("the program is built");
+    command.current_dir(env!("CARGO_MANIFEST_DIR")).env("NO_COLOR", "1");
+    command
+}
+
+/// Runs `foresee` on a request from standard input.
+fn foresee(request: &str) -> assert_cmd::assert::Assert {
+    healedhue().args(["foresee", "-", "--json"]).write_stdin(request).assert()
+}
+
+fn answer(request: &str) -> serde_json::Value {
+    let output = foresee(request).success().get_output().stdout.clone();
+    serde_json::from_slice(&output).expect("the answer is JSON")
+}
+
+#[test]
+fn layers_reads_its_json_and_answers_in_kind() {
+    let file = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/data/layered-media.json");
+    let output = healedhue()
+        .args(["layers", "--json", "--angles", "24"])
+        .arg(file)
+        .assert()
+        .success()
+        .get_output()
+        .stdout
+        .clone();
+    let answer: Vec<std::collections::BTreeMap<String, f64>> = serde_json::from_slice(&output).expect("JSON");
+    assert_eq!(answer.len(), 80);
+    assert_eq!(
+        answer[0].keys().collect::<Vec<_>>(),
+        ["reflectance_normal_incidence", "transmittance_normal_incidence"]
+    );
+}
+
+#[test]
+fn foresee_needs_only_a_skin() {
+    let bare = answer(r#"{"skin": {"phototype": "III"}}"#);
+    assert_eq!(bare["reflectance"].as_array().map(Vec::len), Some(31));
+    assert_eq!(bare["lab"], bare["bare_skin_lab"]);
+    assert_eq!(bare["reading"]["tone"], "skin");
+    for key in ["xyz", "srgb", "warnings"] {
+        assert!(!bare[key].is_null(), "{key}");
+    }
+    let worked = answer(r#"{"skin": {"phototype": "III"}, "mix": {"tolcarn": 6}}"#);
+    assert_eq!(worked["bare_skin_lab"], bare["lab"]);
+    assert!(worked["lab"]["l"].as_f64() < bare["lab"]["l"].as_f64());
+}
+
+#[test]
+fn foresee_takes_everything_the_design_names() {
+    let seen = answer(
+        r#"{"skin": {"ita": 30, "undertone": "olive", "redness": "rosy", "blood": 0.012}, "site": "eyelid", "light": "A",
+            "months": 24, "mix": {"netherquill": 2, "tolcarn": 4},
+            "placement": {"depth_mm": 0.2, "thickness_mm": 0.2, "load": 0.8, "coverage": 0.7},
+            "existing": [{"colourants": {"PR101": 0.3}, "months": 60}, {"mix": {"dunmere": 6}, "placement": {"depth_mm": 0.4}}]}"#,
+    );
+    assert!(seen["lab"]["l"].as_f64().is_some_and(|l| (20.0..70.0).contains(&l)));
+    let warning = seen["warnings"][0].as_str().expect("a restricted colourant is warned of");
+    assert!(warning.contains("PB15:3") && warning.contains("2020/2081"), "{warning}");
+}
+
+#[test]
+fn foresee_shows_swatches_where_there_is_colour_and_words_everywhere() {
+    let request = r#"{"skin": {"phototype": "II", "redness": "rosy"}, "mix": {"tolcarn": 5, "emberlow": 1}}"#;
+    let run = |colour: &str| {
+        let output =
+            healedhue().args(["foresee", "-", "--colour", colour]).write_stdin(request).assert().success();
+        String::from_utf8(output.get_output().stdout.clone()).expect("UTF-8")
+    };
+    let (plain, coloured) = (run("auto"), run("always"));
+    assert!(!plain.contains('\x1b') && coloured.contains("\x1b[48;2;"));
+    insta::assert_snapshot!(plain);
+}
+
+#[test]
+fn wrong_requests_are_refused_with_field_value_and_range() {
+    for (request, words) in [
+        (
+            r#"{"skin": {"phototype": "II"}, "mix": {"tolcarn": 6}, "placement": {"thickness_mm": -0.2}}"#,
+            "`thickness_mm` is -0.2 mm, outside 0.01 to 2 mm",
+        ),
+        (r#"{"skin": {"phototype": "II"}, "placement": {"coverage": 85}}"#, "`coverage` is 85"),
+        (r#"{"skin": {"melanin": 3}}"#, "`melanin` is 3"),
+        (r#"{"skin": {"ita": 100}}"#, "`ita` is 100"),
+        (r#"{"skin": {}}"#, "one of `phototype` (I to VI), `ita` (degrees) or `melanin`"),
+        (r#"{"skin": {"phototype": "II", "ita": 40}}"#, "not both"),
+        (r#"{"skin": {"phototype": "VII"}}"#, "unknown variant `VII`"),
+        (r#"{"skin": {"phototype": "II"}, "mix": {"tolcorn": 6}}"#, "Did you mean `tolcarn`?"),
+        (
+            r#"{"skin": {"phototype": "II"}, "existing": [{"colourants": {"PR999": 0.3}}]}"#,
+            "existing[0].colourants: there is no colourant `PR999`",
+        ),
+        (
+            r#"{"skin": {"phototype": "II"}, "existing": [{}]}"#,
+            "existing[0]: give either `mix` or `colourants`",
+        ),
+        (r#"{"skin": {"phototype": "II"}, "months": -1}"#, "`months` is -1"),
+        (r#"{"skin": {"phototype": "II"}, "lamp": "A"}"#, "unknown field `lamp`"),
+        (r#"{"skin": {"phototype": "II"}, "light": "D50"}"#, "unknown variant `D50`"),
+        (r#"{"skin": "#, "EOF"),
+        ("", "EOF"),
+    ] {
+        foresee(request).code(1).stdout(is_empty()).stderr(contains(words));
+    }
+}
+
+#[test]
+fn wrong_use_is_exit_code_2() {
+    healedhue().assert().code(2);
+    healedhue().arg("bake").assert().code(2).stderr(contains("unrecognized subcommand"));
+    healedhue()
+        .args(["layers", "x.json", "--angles", "5"])
+        .assert()
+        .code(2)
+        .stderr(contains("5 angles are not offered"));
+    healedhue()
+        .args(["practise", "--lesson", "nowhere"])
+        .assert()
+        .code(2)
+        .stderr(contains("there is no lesson `nowhere`"));
+    healedhue().args(["layers", "missing.json"]).assert().code(1).stderr(contains("missing.json"));
+    healedhue().args(["check", "--course", "tests"]).assert().code(1);
+}
+
+#[test]
+fn practise_asks_marks_and_sums_up() {
+    let session = |input: &str| {
+        let output = healedhue()
+            .args(["practise", "--seed", "5", "--count", "3", "--skill", "read-residual"])
+            .write_stdin(input)
+            .assert()
+            .success();
+        String::from_utf8(output.get_output().stdout.clone()).expect("UTF-8")
+    };
+    let text = session("a\nnonsense\nb\nc\n");
+    assert_eq!(text, session("a\nnonsense\nb\nc\n"), "the same seed and answers give the same session");
+    assert!(text.contains("Please type one letter"));
+    insta::assert_snapshot!(text);
+    assert!(session("").contains("No exercise was answered."));
+    assert!(session("q\n").contains("No exercise was answered."));
+}
+
+#[test]
+fn check_proves_the_demo_and_its_json_is_machine_readable() {
+    healedhue().arg("check").assert().success().stdout(contains("every-door")).stdout(contains("proved in"));
+    let output = healedhue().args(["check", "--json"]).assert().success().get_output().stdout.clone();
+    let problems: Vec<serde_json::Value> = serde_json::from_slice(&output).expect("JSON");
+    for key in ["file", "line", "column", "severity", "message", "help"] {
+        assert!(problems.iter().all(|problem| problem.get(key).is_some()), "{key}");
+    }
+}

@@ -1,0 +1,280 @@
+//! Courses to build sites of: the demo, and a tiny one made by hand whose numbers do not follow the engine.
+
+use healedhue::colour::{BANDS, Lab, Light};
+use healedhue::course::{
+    Block, Caution, CautionAction, Client, Course, Drill, Family, Foresee, Goal, HealthNote, Judged, Lesson,
+    Limits, Misconception, Module, OldWork, Page, Rule, Show, Skill, Term, load,
+};
+use healedhue::exercise::{Action, Case, Choice, Exercise, Mark, Pools, Proof, pools};
+use healedhue::healing::{Appearance, Placement, Reading, Tone, Work};
+use healedhue::pigment::{Basis, Bottle, Colourant, ColourantClass, Mix, Restriction, Shelf};
+use healedhue::skin::{Phototype, Redness, Site, Skin, Undertone};
+use std::collections::BTreeMap;
+use std::fs;
+use std::path::Path;
+use std::sync::LazyLock;
+
+/// A placement of the usual size.
+const PLACEMENT: Placement = Placement { depth_mm: 0.15, thickness_mm: 0.3, load: 1.0, coverage: 0.85 };
+
+/// The demo course with its exercises.
+pub static DEMO: LazyLock<(Course, Pools)> = LazyLock::new(|| {
+    let loaded = load(Path::new(env!("CARGO_MANIFEST_DIR")));
+    let course = loaded.course.unwrap_or_else(|| panic!("{:?}", loaded.diagnostics));
+    let pools = pools(&course, |_, _| ()).unwrap_or_else(|errors| panic!("{errors:?}"));
+    (course, pools)
+});
+
+/// Every file of a folder by its path, with `/` on every system.
+pub fn files(folder: &Path) -> BTreeMap<String, Vec<u8>> {
+    let mut found = BTreeMap::new();
+    add_files(folder, "", &mut found);
+    found
+}
+
+fn add_files(folder: &Path, prefix: &str, found: &mut BTreeMap<String, Vec<u8>>) {
+    for entry in fs::read_dir(folder).unwrap().map(Result::unwrap) {
+        let path = format!("{prefix}{}", entry.file_name().to_str().unwrap());
+        if entry.file_type().unwrap().is_dir() {
+            add_files(&entry.path(), &format!("{path}/"), found);
+        } else {
+            found.insert(path, fs::read(entry.path()).unwrap());
+        }
+    }
+}
+
+/// Every page of a folder by its path.
+pub fn pages(folder: &Path) -> BTreeMap<String, String> {
+    let html = files(folder).into_iter().filter(|(path, _)| path.ends_with(".html"));
+    html.map(|(path, content)| (path, String::from_utf8(content).unwrap())).collect()
+}
+
+/// A tiny course with one exercise about a client. Every text an author could write goes through `say`.
+pub fn tiny(say: impl Fn(&str) -> String) -> (Course, Pools) {
+    let say = &say;
+    let course = Course {
+        title: say("A tiny course"),
+        description: say("About one brow."),
+        authors: vec![say("The Academy")],
+        language: "en".into(),
+        seed: 1,
+        version: "0123456789abcdef".into(),
+        prefix: vec![page(
+            &say("Welcome"),
+            "welcome",
+            vec![Block::Text(say("See [the lesson](one/first.md#why)."))],
+        )],
+        modules: vec![module(say)],
+        shelf: shelf(say),
+        clients: vec![client(say)],
+        goals: vec![goal(say)],
+        skills: vec![Skill { id: "choose".into(), name: say("Choose a bottle") }],
+        cautions: vec![Caution {
+            id: "allergy".into(),
+            name: say("Allergy"),
+            say: say("Ask about it."),
+            action: CautionAction::Refer,
+            refer_to: say("a doctor"),
+            source: say("common practice, no source"),
+        }],
+        misconceptions: vec![Misconception {
+            id: "darker-hides-it".into(),
+            belief: say("Darker hides it."),
+            tempting: say("It does on the day."),
+            truth: say("It heals cold."),
+            rule: Rule::CoverUp,
+            lesson: "first".into(),
+        }],
+        terms: vec![Term {
+            id: "hue".into(),
+            term: say("hue"),
+            means: say("A direction."),
+            see: vec!["hue".into()],
+        }],
+        questions: Vec::new(),
+    };
+    let pools = Pools::from([("brow".to_owned(), vec![exercise(say)])]);
+    (course, pools)
+}
+
+fn page(title: &str, path: &str, blocks: Vec<Block>) -> Page {
+    Page { title: title.to_owned(), path: path.into(), blocks }
+}
+
+fn module(say: &dyn Fn(&str) -> String) -> Module {
+    let show = Show {
+        label: say("On the brow"),
+        client: "wren".into(),
+        bare: false,
+        mix: Some(mix(6)),
+        months: 1.5,
+        placement: PLACEMENT,
+        light: Light::A,
+    };
+    let blocks = vec![
+        Block::Text(format!("## Why\n\n{}\n\n> **Caution.** Wait.\n", say("Because."))),
+        Block::Foresee(Foresee { caption: say("One brow"), show: vec![show] }),
+        Block::Drill("brow".into()),
+    ];
+    let drill = Drill {
+        id: "brow".into(),
+        family: Family::Remedy,
+        skill: "choose".into(),
+        exercises: 1,
+        options: 3,
+        clients: vec!["wren".into()],
+        goals: Vec::new(),
+        limits: Limits { bottles: vec!["fallow".into()], modifiers: Vec::new(), drops: 6, modifier_drops: 0 },
+        judged: Judged { months: 1.5, light: Light::D65 },
+        tempts: vec!["darker-hides-it".into()],
+        margin: 3.0,
+        questions: Vec::new(),
+        stands_at: "lessons/one/first.yaml:1:1".into(),
+    };
+    let lesson = Lesson {
+        id: "first".into(),
+        page: page(&say("The first lesson"), "one/first", blocks),
+        objectives: vec![say("Choose for one brow")],
+        minutes: 15,
+        needs: Vec::new(),
+        skills: vec!["choose".into()],
+        drills: vec![drill],
+    };
+    Module {
+        id: "one".into(),
+        about: say("All there is."),
+        page: page(&say("The only module"), "one/module", vec![Block::Text(say("Begin."))]),
+        lessons: vec![lesson],
+    }
+}
+
+fn shelf(say: &dyn Fn(&str) -> String) -> Shelf {
+    let colourant = Colourant {
+        id: "PBk7".into(),
+        ci_number: "77266".into(),
+        name: say("carbon black"),
+        class: ColourantClass::Carbon,
+        absorption: [20.0; BANDS],
+        scattering: [1.0; BANDS],
+        half_life_months: 200.0,
+        drift_mm: 0.25,
+        basis: Basis::Representative,
+        note: say("Stays."),
+        restrictions: vec![Restriction {
+            place: say("Fernmark"),
+            rule: say("not on eyelids"),
+            since: "2020-01-01".into(),
+            source: say("an invented rule"),
+        }],
+    };
+    let bottle = Bottle {
+        id: "fallow".into(),
+        name: say("Fallow"),
+        about: say("Brown."),
+        recipe: vec![(0, 1.0)],
+        modifier: None,
+    };
+    Shelf { colourants: vec![colourant], bottles: vec![bottle] }
+}
+
+fn client(say: &dyn Fn(&str) -> String) -> Client {
+    let placement = PLACEMENT;
+    Client {
+        id: "wren".into(),
+        name: say("Wren"),
+        age: 40,
+        about: say("Fair skin."),
+        phototype: Phototype::II,
+        undertone: Undertone::Neutral,
+        redness: Redness::Calm,
+        skin: Skin::from_evidence(Phototype::II, Undertone::Neutral, Redness::Calm),
+        site: Site::Brow,
+        hair: say("brown"),
+        wish: say("Something quiet."),
+        goal: "brown".into(),
+        health: vec![HealthNote { caution: "allergy".into(), note: say("None known.") }],
+        existing: vec![OldWork {
+            work: Work { paint: vec![(0, 0.1)], placement, months: 36.0 },
+            mix: None,
+            placement,
+            note: say("A faint grey."),
+        }],
+    }
+}
+
+fn goal(say: &dyn Fn(&str) -> String) -> Goal {
+    Goal {
+        id: "brown".into(),
+        name: say("Brown"),
+        hair: say("brown"),
+        lab: Lab::new(45.0, 8.0, 14.0),
+        tolerance: 4.0,
+    }
+}
+
+fn mix(drops: u32) -> Mix {
+    Mix::new([("fallow".to_owned(), drops)])
+}
+
+/// Words that the engine has no part in.
+fn reading() -> Reading {
+    Reading { depth: "deeper than the skin", tone: Tone::Ashy, words: "deeper than the skin, ashy".into() }
+}
+
+/// An appearance that the engine has no part in: the same reflectance at every wavelength.
+fn grey(reflectance: f64) -> Appearance {
+    Appearance::of([reflectance; BANDS], Light::D65)
+}
+
+fn exercise(say: &dyn Fn(&str) -> String) -> Exercise {
+    let (bare, now) = (grey(0.4), grey(0.3));
+    let choice =
+        |label: &str, action: Action, healed: Option<Appearance>, error: Option<f64>, credit: f64| Choice {
+            label: say(label),
+            action,
+            healed,
+            reading: healed.map(|_| reading()),
+            error,
+            mark: Mark {
+                credit,
+                consequence: say(&format!("What follows from {}.", label.to_lowercase())),
+                misconception: (credit < 1.0).then(|| "darker-hides-it".to_owned()),
+                lesson: "first".into(),
+            },
+        };
+    Exercise {
+        drill: "brow".into(),
+        number: 0,
+        family: Family::Remedy,
+        skill: "choose".into(),
+        lesson: "first".into(),
+        ask: say("What do you do?"),
+        case: Some(Case {
+            client: "wren".into(),
+            goal: "brown".into(),
+            goal_lab: Lab::new(45.0, 8.0, 14.0),
+            tolerance: 4.0,
+            placement: PLACEMENT,
+            months: 1.5,
+            light: Light::D65,
+            bare,
+            now,
+            now_reading: reading(),
+        }),
+        options: vec![
+            choice("6 drops Fallow", Action::Place(mix(6)), Some(grey(0.1)), Some(9.25), 0.4),
+            choice("1 drop Fallow", Action::Place(mix(1)), Some(grey(0.2)), Some(1.5), 1.0),
+            choice("Refer", Action::Refer, None, None, 0.0),
+        ],
+        key: 1,
+        proof: Some(Proof {
+            searched: 7,
+            best_error: 1.5,
+            margin: Some(7.75),
+            worlds: 200,
+            held: 199,
+            discarded: 0,
+        }),
+        source: say("computed by the engine"),
+    }
+}

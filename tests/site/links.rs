@@ -1,0 +1,102 @@
+//! Every link of the demo site leads somewhere, from any folder and under any address.
+
+use super::fixture::{DEMO, files, pages};
+use super::html::{Tag, tags};
+use healedhue::render::build_site;
+use std::collections::{BTreeMap, BTreeSet};
+
+/// The ids of a page, each of which may be used once.
+fn ids(path: &str, tags: &[Tag]) -> BTreeSet<String> {
+    let mut ids = BTreeSet::new();
+    for id in tags.iter().filter_map(|tag| tag.get("id")) {
+        assert!(ids.insert(id.to_owned()), "{path}: the id `{id}` is used twice");
+    }
+    ids
+}
+
+/// The file a relative link leads to.
+fn target(from: &str, link: &str) -> String {
+    let mut parts: Vec<&str> = from.split('/').collect();
+    parts.pop();
+    for part in link.split('/') {
+        match part {
+            ".." => assert!(parts.pop().is_some(), "{from}: `{link}` leaves the site"),
+            name => parts.push(name),
+        }
+    }
+    parts.join("/")
+}
+
+#[test]
+fn every_link_leads_somewhere() {
+    let folder = tempfile::tempdir().unwrap();
+    let out = folder.path().join("site");
+    let (course, pools) = &*DEMO;
+    let written = build_site(course, pools, &out).unwrap();
+    let all = files(&out);
+    let pages: BTreeMap<String, Vec<Tag>> =
+        pages(&out).into_iter().map(|(path, html)| (path, tags(&html))).collect();
+    assert_eq!(written.pages, pages.len());
+    let anchors: BTreeMap<&String, BTreeSet<String>> =
+        pages.iter().map(|(path, tags)| (path, ids(path, tags))).collect();
+    let mut checked = 0;
+    for (from, tags) in &pages {
+        for link in tags.iter().filter_map(|tag| tag.get("href").or_else(|| tag.get("src"))) {
+            if ["https://", "http://", "mailto:", "data:"].iter().any(|scheme| link.starts_with(scheme)) {
+                continue;
+            }
+            checked += 1;
+            let (path, anchor) = link.split_once('#').unwrap_or((link, ""));
+            assert!(!path.starts_with('/') && !path.ends_with('/') && !path.contains(':'), "{from}: {link}");
+            let to = if path.is_empty() { from.clone() } else { target(from, path) };
+            assert!(all.contains_key(&to), "{from}: `{link}` leads to no file");
+            assert!(
+                anchor.is_empty() || anchors[&to].contains(anchor),
+                "{from}: `{link}` leads to no anchor"
+            );
+        }
+    }
+    assert!(checked > 500, "only {checked} links were found");
+}
+
+#[test]
+fn every_page_is_fit_to_be_read_alone() {
+    let folder = tempfile::tempdir().unwrap();
+    let out = folder.path().join("site");
+    let (course, pools) = &*DEMO;
+    build_site(course, pools, &out).unwrap();
+    for (path, html) in pages(&out) {
+        let tags = tags(&html);
+        let count = |name: &str| tags.iter().filter(|tag| tag.name == name).count();
+        assert_eq!((count("h1"), count("main"), count("title")), (1, 1, 1), "{path}");
+        let root = tags.iter().find(|tag| tag.name == "html").unwrap();
+        assert_eq!((root.get("lang"), root.get("dir")), (Some("en"), Some("ltr")), "{path}");
+        let policy =
+            tags.iter().find(|tag| tag.get("http-equiv") == Some("Content-Security-Policy")).unwrap();
+        assert_eq!(
+            policy.get("content"),
+            Some(
+                "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self' data:; base-uri 'none'; \
+                 form-action 'none'"
+            ),
+            "{path}"
+        );
+        for tag in &tags {
+            for (name, _) in &tag.attributes {
+                assert!(name != "style" && !name.starts_with("on"), "{path}: <{} {name}>", tag.name);
+            }
+            assert!(tag.name != "style", "{path} has a style element");
+            assert!(tag.name != "script" || tag.get("src").is_some(), "{path} has a script of its own");
+            assert!(
+                tag.name != "svg" || tag.get("aria-label").is_some_and(|label| !label.is_empty()),
+                "{path}"
+            );
+        }
+        for between in html.split("<script ").skip(1) {
+            assert!(
+                between.split_once('>').unwrap().1.starts_with("</script>"),
+                "{path} has a script of its own"
+            );
+        }
+    }
+}

@@ -1,0 +1,170 @@
+//! Skin: published limits, measured ranges, and what must hold for every placement.
+
+use crate::demo::course;
+use healedhue::colour::{Lab, Light, Spectrum};
+use healedhue::healing::{Placement, Scene, Work, skin_of_ita};
+use healedhue::skin::{ItaClass, Phototype, Redness, Site, Skin, Undertone, ita_degrees};
+use proptest::prelude::*;
+
+/// Limits 55, 41, 28, 10 and -30 degrees: Chardon, Cretois and Hourseau (1991); Del Bino and Bernerd (2013); a limit belongs to
+/// the darker class.
+#[test]
+fn ita_classes_follow_the_published_limits() {
+    for (degrees, class) in [
+        (80.0, ItaClass::VeryLight),
+        (55.01, ItaClass::VeryLight),
+        (55.0, ItaClass::Light),
+        (41.01, ItaClass::Light),
+        (41.0, ItaClass::Intermediate),
+        (28.01, ItaClass::Intermediate),
+        (28.0, ItaClass::Tan),
+        (10.01, ItaClass::Tan),
+        (10.0, ItaClass::Brown),
+        (-29.99, ItaClass::Brown),
+        (-30.0, ItaClass::Dark),
+        (-80.0, ItaClass::Dark),
+    ] {
+        assert_eq!(ItaClass::of(degrees), class, "{degrees}");
+    }
+}
+
+#[test]
+fn ita_is_the_arctangent_of_its_definition() {
+    for (l, b, degrees) in [(65.0, 15.0, 45.0), (50.0, 12.0, 0.0), (50.0 + 15.0 * 3f64.sqrt(), 15.0, 60.0)] {
+        assert!((ita_degrees(Lab::new(l, 8.0, b)) - degrees).abs() < 1e-9);
+    }
+}
+
+/// Cooksey, Allen and Tsai, "Reference data set of human skin reflectance", J. Res. NIST 122, 26 (2017), inner forearms, every
+/// second subject: L* from 50.7 to 72.3, a* from 6.6 to 13.9, b* from 10.9 to 21.5 under D65, means 66.1, 9.6, 15.2 (computed from
+/// the data set with the PyPI package colour-science 0.4.7). Calm neutral people of phototypes I to IV must lie near those ranges.
+#[test]
+fn typical_people_look_like_measured_ones() {
+    for (phototype, _) in &Phototype::ALL[..4] {
+        let skin = Skin::from_evidence(*phototype, Undertone::Neutral, Redness::Calm);
+        let lab = Light::D65.lab_of(&Scene::today(&course().shelf, &skin, Site::Brow, &[]).bare());
+        assert!((49.0..=75.0).contains(&lab.l), "{phototype:?}: {lab:?}");
+        assert!((5.5..=14.0).contains(&lab.a) && (10.5..=23.0).contains(&lab.b), "{phototype:?}: {lab:?}");
+    }
+}
+
+#[test]
+fn skin_of_an_angle_has_that_angle() {
+    for degrees in [-50.0, -20.0, 0.0, 20.0, 45.0, 58.0] {
+        for (undertone, _) in Undertone::ALL {
+            let skin = skin_of_ita(degrees, undertone, Redness::Calm, Site::Brow).expect("within reach");
+            let lab = Light::D65.lab_of(&Scene::today(&course().shelf, &skin, Site::Brow, &[]).bare());
+            assert!(
+                (ita_degrees(lab) - degrees).abs() < 1e-6,
+                "{degrees} {undertone:?}: {}",
+                ita_degrees(lab)
+            );
+        }
+    }
+    let refused =
+        skin_of_ita(89.0, Undertone::Neutral, Redness::Ruddy, Site::Brow).expect_err("paler than bloodless");
+    assert!(refused.to_string().contains("`ita` is 89"), "{refused}");
+}
+
+/// 4 angles against 24, over every bottle on every demo client: within 0.35 ΔE00.
+#[test]
+fn four_angles_are_enough() {
+    let shelf = &course().shelf;
+    let mut worst: f64 = 0.0;
+    for client in &course().clients {
+        let works = client.works();
+        let few = Scene::<4>::with_angles(shelf, &client.skin, client.site, &works, 1.5);
+        let many = Scene::<24>::with_angles(shelf, &client.skin, client.site, &works, 1.5);
+        for bottle in &shelf.bottles {
+            let place = Placement::default();
+            let one = Light::D65.lab_of(&few.with(&bottle.recipe, &place));
+            let other = Light::D65.lab_of(&many.with(&bottle.recipe, &place));
+            worst = worst.max(healedhue::colour::difference(one, other));
+        }
+    }
+    assert!(worst < 0.35, "{worst}");
+}
+
+fn any_skin() -> impl Strategy<Value = Skin> {
+    (0.005..0.4f64, 0.001..0.05f64, 0.3..0.9f64, 0.6..2.5f64, 0.0..2.0f64, 0.0..0.03f64).prop_map(
+        |(melanin, blood, oxygenation, scattering, background, vessel_radius_mm)| Skin {
+            melanin,
+            blood,
+            oxygenation,
+            scattering,
+            background,
+            vessel_radius_mm,
+        },
+    )
+}
+
+fn any_placement() -> impl Strategy<Value = Placement> {
+    (0.0..1.5f64, 0.02..0.8f64, 0.05..2.0f64, 0.05..1.0f64).prop_map(
+        |(depth_mm, thickness_mm, load, coverage)| Placement { depth_mm, thickness_mm, load, coverage },
+    )
+}
+
+fn seen(
+    skin: &Skin,
+    bottle: usize,
+    placement: &Placement,
+    existing: &[Work],
+    months: f64,
+) -> (Spectrum, Spectrum) {
+    let shelf = &course().shelf;
+    let scene = Scene::new(shelf, skin, Site::Brow, existing, months);
+    (scene.existing(), scene.with(&shelf.bottles[bottle].recipe, placement))
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(64))]
+
+    #[test]
+    fn prop_no_coverage_and_no_load_give_exactly_what_was_there(
+        skin in any_skin(), bottle in 0..17usize, placement in any_placement(), months in 0.0..60.0f64,
+    ) {
+        let old = [Work { paint: course().shelf.bottles[8].recipe.clone(), placement, months: 30.0 }];
+        for existing in [&[][..], &old[..]] {
+            for nothing in [Placement { coverage: 0.0, ..placement }, Placement { load: 0.0, ..placement }] {
+                let (without, with) = seen(&skin, bottle, &nothing, existing, months);
+                prop_assert_eq!(without, with);
+            }
+        }
+    }
+
+    #[test]
+    fn prop_reflectance_lies_between_surface_and_one(
+        skin in any_skin(), bottle in 0..17usize, placement in any_placement(), months in 0.0..60.0f64,
+    ) {
+        let (bare, with) = seen(&skin, bottle, &placement, &[], months);
+        // The surface alone reflects ((1.4 - 1) / (1.4 + 1))² = 0.0278.
+        for r in bare.iter().chain(&with) {
+            prop_assert!((0.0277..=1.0).contains(r), "{}", r);
+        }
+    }
+
+    #[test]
+    fn prop_small_steps_in_placement_make_small_steps_in_colour(
+        skin in any_skin(), bottle in 0..17usize, placement in any_placement(), months in 0.0..60.0f64,
+    ) {
+        let near = Placement {
+            depth_mm: placement.depth_mm * 1.0001 + 1e-6,
+            thickness_mm: placement.thickness_mm * 1.0001,
+            load: placement.load * 1.0001,
+            coverage: placement.coverage * 0.9999,
+        };
+        let (_, one) = seen(&skin, bottle, &placement, &[], months);
+        let (_, other) = seen(&skin, bottle, &near, &[], months * 1.0001);
+        for (a, b) in one.iter().zip(&other) {
+            prop_assert!((a - b).abs() < 2e-4, "{} and {}", a, b);
+        }
+    }
+
+    #[test]
+    fn prop_every_colourant_fades(colourant in 0..16usize, early in 0.0..300.0f64, later in 0.1..300.0f64) {
+        let colourant = &course().shelf.colourants[colourant];
+        let left = |months| healedhue::healing::retention(colourant, months);
+        prop_assert!(left(early + later) < left(early));
+        prop_assert!(left(0.0) == 1.0);
+    }
+}
