@@ -50,7 +50,9 @@ fn foresee_needs_only_a_skin() {
     }
     let worked = answer(r#"{"skin": {"phototype": "III"}, "mix": {"tolcarn": 6}}"#);
     assert_eq!(worked["bare_skin_lab"], bare["lab"]);
-    assert!(worked["lab"]["l"].as_f64() < bare["lab"]["l"].as_f64());
+    assert!(worked["lab"][0].as_f64() < bare["lab"][0].as_f64());
+    let triples = ["xyz", "lab", "srgb", "bare_skin_lab"];
+    assert!(triples.iter().all(|key| worked[key].as_array().is_some_and(|triple| triple.len() == 3)));
 }
 
 #[test]
@@ -61,7 +63,7 @@ fn foresee_takes_everything_the_design_names() {
             "placement": {"depth_mm": 0.2, "thickness_mm": 0.2, "load": 0.8, "coverage": 0.7},
             "existing": [{"colourants": {"PR101": 0.3}, "months": 60}, {"mix": {"dunmere": 6}, "placement": {"depth_mm": 0.4}}]}"#,
     );
-    assert!(seen["lab"]["l"].as_f64().is_some_and(|l| (20.0..70.0).contains(&l)));
+    assert!(seen["lab"][0].as_f64().is_some_and(|l| (20.0..70.0).contains(&l)));
     let warning = seen["warnings"][0].as_str().expect("a restricted colourant is warned of");
     assert!(warning.contains("PB15:3") && warning.contains("2020/2081"), "{warning}");
 }

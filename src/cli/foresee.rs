@@ -4,7 +4,7 @@ use super::CourseFolder;
 use super::problem::{Problem, read_text};
 use super::request::{Request, Task};
 use super::terminal::{Painter, When, lab_in_words};
-use crate::colour::{Lab, Spectrum, Srgb, Xyz};
+use crate::colour::{Lab, Spectrum};
 use crate::course::load;
 use crate::healing::{Appearance, HEALED_MONTHS, Reading, Scene};
 use crate::pigment::Shelf;
@@ -32,12 +32,20 @@ pub(super) struct Arguments {
 /// What is foreseen.
 #[derive(Serialize)]
 struct Answer {
+    /// 400 to 700 nm by 10 nm, 0 to 1, surface reflection included.
     reflectance: Spectrum,
-    xyz: Xyz,
-    lab: Lab,
-    srgb: Srgb,
-    bare_skin_lab: Lab,
+    /// X, Y, Z; Y of white is 100.
+    xyz: [f64; 3],
+    /// L*, a*, b*.
+    lab: [f64; 3],
+    /// Red, green, blue, 0 to 255.
+    srgb: [u8; 3],
+    /// Whether sRGB can show the colour.
+    in_gamut: bool,
+    /// L*, a*, b* of the skin without any work.
+    bare_skin_lab: [f64; 3],
     reading: Reading,
+    /// Restrictions of what is in the mix.
     warnings: Vec<String>,
 }
 
@@ -76,12 +84,14 @@ fn at(shelf: &Shelf, task: &Task, months: f64) -> (Appearance, Appearance) {
 
 fn answer(shelf: &Shelf, task: &Task) -> Answer {
     let (bare, seen) = at(shelf, task, task.months);
+    let triple = |lab: Lab| [lab.l, lab.a, lab.b];
     Answer {
         reflectance: seen.reflectance,
-        xyz: seen.xyz,
-        lab: seen.lab,
-        srgb: seen.srgb,
-        bare_skin_lab: bare.lab,
+        xyz: [seen.xyz.x, seen.xyz.y, seen.xyz.z],
+        lab: triple(seen.lab),
+        srgb: [seen.srgb.r, seen.srgb.g, seen.srgb.b],
+        in_gamut: seen.srgb.in_gamut,
+        bare_skin_lab: triple(bare.lab),
         reading: Reading::of(seen.lab, bare.lab),
         warnings: warnings(shelf, task),
     }

@@ -4,10 +4,9 @@
 //! a summary. Keyboard only; words only where there is no colour.
 
 use super::CourseFolder;
-use super::build::read;
 use super::problem::Problem;
 use super::terminal::{Painter, When, lab_in_words, wrapped};
-use crate::course::{Course, Drill, Lesson};
+use crate::course::{Course, Drill, Lesson, load};
 use crate::exercise::{Exercise, generate, mark};
 use crate::healing::Appearance;
 use rand::{RngExt, SeedableRng};
@@ -45,7 +44,9 @@ struct Record {
 }
 
 pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
-    let course = read(&arguments.folder)?;
+    // Warnings are for the course's author, not for who practises.
+    let loaded = load(&arguments.folder.course);
+    let course = loaded.course.ok_or(Problem::Course(loaded.diagnostics))?;
     let drills = chosen(&course, arguments)?;
     let seed = arguments.seed.unwrap_or_else(rand_seed);
     let mut session = Session {
@@ -57,6 +58,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         // Numbers beyond those the study pages show.
         next: 1_000,
         numbers: BTreeMap::new(),
+        last_client: None,
     };
     let mut input = std::io::stdin().lock().lines();
     let mut out = std::io::stdout().lock();
@@ -147,6 +149,9 @@ fn ask(
     }
 }
 
+/// Exercises made in search of another client.
+const MOST_TRIES: u32 = 4;
+
 struct Session<'c> {
     course: &'c Course,
     drills: Vec<(&'c Lesson, &'c Drill)>,
@@ -155,6 +160,7 @@ struct Session<'c> {
     records: BTreeMap<&'c str, Record>,
     next: u32,
     numbers: BTreeMap<&'c str, u32>,
+    last_client: Option<String>,
 }
 
 impl<'c> Session<'c> {
@@ -178,12 +184,22 @@ impl<'c> Session<'c> {
         self.drills[self.drills.len() - 1]
     }
 
-    /// A new exercise of a drill, from a random place of its pool.
+    /// A new exercise of a drill, from a random place of its pool; with another client than the last, where there is one.
     fn make(&mut self, lesson: &'c Lesson, drill: &'c Drill) -> Result<Exercise, Problem> {
         let first = self.next + self.rng.random_range(0..1_000_000_u32);
         let number = self.numbers.entry(&drill.id).or_insert(first);
-        *number += 1;
-        generate(self.course, lesson, drill, *number).map_err(|error| Problem::Drills(vec![error]))
+        let mut tries = 0;
+        loop {
+            *number += 1;
+            tries += 1;
+            let exercise = generate(self.course, lesson, drill, *number)
+                .map_err(|error| Problem::Drills(vec![error]))?;
+            let client = exercise.case.as_ref().map(|case| case.client.clone());
+            if client.is_none() || client != self.last_client || tries == MOST_TRIES {
+                self.last_client = client;
+                return Ok(exercise);
+            }
+        }
     }
 
     fn question(&self, number: u32, count: u32, exercise: &Exercise) -> String {

@@ -7,7 +7,7 @@ use super::draw::{Setting, grid_of, ranked};
 use super::generate::{Attempt, Discard};
 use super::judge::Judge;
 use super::rules::Tempter;
-use super::tempt::{key_against, temptations};
+use super::tempt::{key_against, temptations, visibly_worse};
 use super::worlds::WORLDS;
 use super::{Exercise, Proof, marking};
 use crate::course::{Course, Drill, Lesson};
@@ -28,7 +28,8 @@ pub(super) fn attempt(
         return Err(Discard::GoalOutOfReach);
     }
     let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
-    let wrong = temptations(course, drill, &tempter, &mut draw, drill.options - 1)?;
+    let worse = |place| visibly_worse(drill, &ranking, place);
+    let wrong = temptations(course, drill, &tempter, &mut draw, drill.options - 1, worse)?;
     let (worlds, held) = key_against(shelf, &setting, &draw.words(drill), &ranking, &wrong);
     if worlds < WORLDS {
         return Err(Discard::Unstable);

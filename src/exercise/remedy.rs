@@ -8,7 +8,7 @@ use super::draw::{Setting, Tried, grid_of, ranked};
 use super::generate::{Attempt, Discard};
 use super::judge::Judge;
 use super::rules::Tempter;
-use super::tempt::{Temptation, key_against, temptations};
+use super::tempt::{Temptation, key_against, temptations, visibly_worse};
 use super::worlds::{WORLDS, try_worlds};
 use super::{Action, Choice, Exercise, Proof, marking};
 use crate::course::words::CautionAction;
@@ -47,17 +47,18 @@ pub(super) fn attempt(
     let verdict = verdict(course, drill, &setting, &ranking, &grid)?;
     // Two options are always there: to have the work lightened, and to do nothing today.
     let colours = drill.options.saturating_sub(2).max(1);
+    let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
     let wrong = match &verdict {
         Verdict::Colour => {
-            let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
-            temptations(course, drill, &tempter, &mut draw, colours - 1)?
+            let worse = |place| visibly_worse(drill, &ranking, place);
+            temptations(course, drill, &tempter, &mut draw, colours - 1, worse)?
         }
+        // Where no mix is right, the best one is the first temptation, and the others need only be others.
         Verdict::Lighten { .. } | Verdict::Refrain(_) => {
             let colour_always =
                 by_rule(course, drill, Rule::ColourAlways).ok_or(Discard::TooFewTemptations)?;
-            let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
             let mut wrong = vec![Temptation { place: 0, misconception: colour_always.to_owned() }];
-            wrong.extend(others(course, drill, &tempter, &mut draw, colours - 1)?);
+            wrong.extend(temptations(course, drill, &tempter, &mut draw, colours - 1, |place| place != 0)?);
             wrong
         }
     };
@@ -156,29 +157,6 @@ fn never_reached(course: &Course, setting: &Setting, words: &[&str], ranking: &[
             setting.error(setting.light.lab_of(&trial.with(&tried.paint))) > setting.goal.tolerance
         })
     })
-}
-
-/// Further wrong mixes where no mix is right: they need not be worse than the best one, only others.
-fn others(
-    course: &Course,
-    drill: &Drill,
-    tempter: &Tempter,
-    draw: &mut Attempt,
-    wanted: usize,
-) -> Result<Vec<Temptation>, Discard> {
-    let mut ways: Vec<&String> = drill.tempts.iter().collect();
-    super::seed::shuffle(&mut draw.rng, &mut ways);
-    let mut wrong: Vec<Temptation> = Vec::new();
-    for id in ways {
-        let place = course.misconception(id).and_then(|misconception| tempter.mix_by(misconception.rule));
-        match place {
-            Some(place) if wrong.len() < wanted && place != 0 && wrong.iter().all(|w| w.place != place) => {
-                wrong.push(Temptation { place, misconception: id.clone() });
-            }
-            _ => {}
-        }
-    }
-    if wrong.len() == wanted { Ok(wrong) } else { Err(Discard::TooFewTemptations) }
 }
 
 /// The drill's misconception with this rule.

@@ -34,9 +34,10 @@ impl<'a, 'c> Tempter<'a, 'c> {
         let goal = self.setting.goal.lab;
         match rule {
             // In the bottle everything looks dark: it is the lean that is matched.
-            Rule::MatchLabel => {
-                self.least(|i| (self.labels[i].a - goal.a).powi(2) + (self.labels[i].b - goal.b).powi(2))
-            }
+            Rule::MatchLabel => self.least(|i| {
+                let (a, b) = (self.labels[i].a - goal.a, self.labels[i].b - goal.b);
+                a * a + b * b
+            }),
             Rule::CoolTheRed if client.redness >= Redness::Rosy => self.modified(Modifier::Cooler),
             Rule::WarmForWarm if matches!(client.undertone, Undertone::Warm | Undertone::Olive) => {
                 self.modified(Modifier::Warmer).or_else(|| self.least(|i| -self.labels[i].chroma()))

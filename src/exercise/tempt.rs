@@ -14,7 +14,7 @@ pub(super) struct Temptation {
     pub misconception: String,
 }
 
-/// `wanted` wrong mixes that are worse than the best by the drill's margin, each another mix.
+/// `wanted` wrong mixes among the acceptable places of the ranking, each another mix and from another misconception.
 ///
 /// # Errors
 /// [`Discard::TooFewTemptations`] where this setting does not yield so many.
@@ -24,10 +24,10 @@ pub(super) fn temptations(
     tempter: &Tempter,
     draw: &mut Attempt,
     wanted: usize,
+    acceptable: impl Fn(usize) -> bool,
 ) -> Result<Vec<Temptation>, Discard> {
     let mut ways: Vec<&String> = drill.tempts.iter().collect();
     shuffle(&mut draw.rng, &mut ways);
-    let best = tempter.ranked[0].error;
     let mut wrong: Vec<Temptation> = Vec::new();
     for id in ways {
         if wrong.len() == wanted {
@@ -35,12 +35,16 @@ pub(super) fn temptations(
         }
         let Some(misconception) = course.misconception(id) else { continue };
         let Some(place) = tempter.mix_by(misconception.rule) else { continue };
-        let visible = tempter.ranked[place].error - best >= drill.margin;
-        if visible && wrong.iter().all(|other| other.place != place) {
+        if acceptable(place) && wrong.iter().all(|other| other.place != place) {
             wrong.push(Temptation { place, misconception: id.clone() });
         }
     }
     if wrong.len() == wanted { Ok(wrong) } else { Err(Discard::TooFewTemptations) }
+}
+
+/// Whether a place of the ranking is worse than the best by the drill's margin.
+pub(super) fn visibly_worse(drill: &Drill, ranking: &[Tried], place: usize) -> bool {
+    ranking[place].error - ranking[0].error >= drill.margin
 }
 
 /// In how many worlds the best mix stays better than every wrong one: (tried, held).
