@@ -31,9 +31,18 @@ fn every_session_shown_prints_what_is_shown() {
             .map(|(_, typed)| format!("{typed}\n"))
             .collect();
         let output = command.write_stdin(typed.clone()).output().expect("the program runs");
-        let printed = String::from_utf8(output.stdout).expect("UTF-8") + &String::from_utf8(output.stderr).expect("UTF-8");
-        let shown: Vec<&str> = shown.lines().map(|line| line.split_once("to end): ").map_or(line, |(prompt, _)| prompt)).map(str::trim_end).collect();
-        let printed: Vec<&str> = printed.lines().map(|line| line.split_once("to end): ").map_or(line, |(prompt, _)| prompt)).map(str::trim_end).collect();
+        let printed = String::from_utf8(output.stdout).expect("UTF-8")
+            + &String::from_utf8(output.stderr).expect("UTF-8");
+        let shown: Vec<&str> = shown
+            .lines()
+            .map(|line| line.split_once("to end): ").map_or(line, |(prompt, _)| prompt))
+            .map(str::trim_end)
+            .collect();
+        let printed: Vec<&str> = printed
+            .lines()
+            .map(|line| line.split_once("to end): ").map_or(line, |(prompt, _)| prompt))
+            .map(str::trim_end)
+            .collect();
         assert_eq!(printed, shown, "healedhue {}", arguments.join(" "));
     }
 }
@@ -66,7 +75,8 @@ fn the_mistakes_shown_are_reported_so() {
     let drill = copy.path().join("lessons/choosing-for-the-client/red-skin-and-warmth.yaml");
     let text = std::fs::read_to_string(&drill).expect("the lesson exists");
     assert!(text.contains("    tempts: [") && text.contains("clients: [maren"));
-    let text = text.replacen("    tempts: [", "    tempt: [", 1).replacen("clients: [maren", "clients: [marren", 1);
+    let text =
+        text.replacen("    tempts: [", "    tempt: [", 1).replacen("clients: [maren", "clients: [marren", 1);
     std::fs::write(&drill, text).expect("the copy is written");
     let mut command = Command::cargo_bin("healedhue").expect("the program is built");
     let output = command.arg("check").arg("--course").arg(copy.path()).output().expect("the program runs");

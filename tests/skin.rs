@@ -2,8 +2,8 @@
 
 use crate::demo::course;
 use healedhue::colour::{Lab, Light, Spectrum};
-use healedhue::healing::{Placement, Scene, Work, skin_of_ita};
-use healedhue::skin::{ItaClass, Phototype, Redness, Site, Skin, Undertone, ita_degrees};
+use healedhue::healing::{Placement, Scene, Work};
+use healedhue::skin::{ItaClass, Phototype, Redness, Site, Skin, Undertone, ita_degrees, skin_of_ita};
 use proptest::prelude::*;
 
 /// Limits 55, 41, 28, 10 and -30 degrees: Chardon, Cretois and Hourseau (1991); Del Bino and Bernerd (2013); a limit belongs to

@@ -2,10 +2,10 @@
 
 use super::problem::Problem;
 use crate::colour::Light;
-use crate::healing::{AMOUNT, HEALED_MONTHS, MONTHS, Placement, Work, skin_of_ita};
+use crate::healing::{AMOUNT, HEALED_MONTHS, MONTHS, Placement, Work};
 use crate::pigment::{Mix, Paint, Shelf};
 use crate::quantity::OutOfRange;
-use crate::skin::{Phototype, Redness, Site, Skin, Undertone};
+use crate::skin::{Phototype, Redness, Site, Skin, Undertone, skin_of_ita};
 use serde::Deserialize;
 use std::collections::BTreeMap;
 

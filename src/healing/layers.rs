@@ -1,37 +1,13 @@
 //! From work in the skin to layers of one composition, and from those to reflectance.
 //!
-//! Entry points: [`Canvas`] for skin with [`Deposit`]s of colour in it, [`masstone`] for colour in a bottle.
+//! Entry points: [`reflectance`] of a [`Canvas`] with [`Deposit`]s of colour in it, [`masstone`] for colour in a bottle.
 
 use super::placement::Work;
 use super::time::{EPIDERMAL_SHARE, drift_mm, retention, unhealed};
-use crate::colour::{BANDS, Lab, Light, Spectrum};
-use crate::optics::{Base, Cover, Lanes, Nodes, Scatter, Slab};
+use crate::colour::{Lab, Light, Spectrum};
+use crate::optics::{Base, Cover, GROUPS, Lanes, Nodes, Packed, Scatter, Slab, WIDTH, pack, unpack};
 use crate::pigment::{Paint, Shelf};
-use crate::skin::{ANISOTROPY, REFRACTIVE_INDEX, Site, Skin};
-
-/// Bands solved side by side.
-const WIDTH: usize = 4;
-/// Groups of bands; the last lane of the last one repeats 700 nm.
-const GROUPS: usize = BANDS.div_ceil(WIDTH);
-
-/// A spectrum in groups of lanes.
-type Packed = [Lanes<WIDTH>; GROUPS];
-
-/// A layer in every band.
-type Slabs<const N: usize> = [Slab<N, WIDTH>; GROUPS];
-
-/// The cover in every band.
-pub(super) type Covers<const N: usize> = [Cover<N, WIDTH>; GROUPS];
-
-fn pack(spectrum: &Spectrum) -> Packed {
-    std::array::from_fn(|group| {
-        Lanes(std::array::from_fn(|lane| spectrum[(group * WIDTH + lane).min(BANDS - 1)]))
-    })
-}
-
-fn unpack(packed: &Packed) -> Spectrum {
-    std::array::from_fn(|band| packed[band / WIDTH].0[band % WIDTH])
-}
+use crate::skin::{ANISOTROPY, Canvas, Covers, REFRACTIVE_INDEX};
 
 /// Colour between two depths, on top of the skin's own absorption and scattering.
 #[derive(Debug, Clone, Copy)]
@@ -86,108 +62,61 @@ fn add(deposits: &mut Vec<Deposit>, shelf: &Shelf, colourant: usize, top: f64, b
     }
 }
 
-/// A client's bare skin with everything about it that is worth keeping, at `N` angles.
-pub(super) struct Canvas<const N: usize> {
-    nodes: Nodes<N>,
-    scatter: Scatter<N>,
-    epidermis: Packed,
-    dermis: Packed,
-    scattering: Packed,
-    deep: [Base<N, WIDTH>; GROUPS],
-    /// Thickness of the epidermis, mm.
-    pub epidermis_mm: f64,
-    /// Surface and epidermis.
-    epidermis_cover: Covers<N>,
-    /// Reflectance without any work.
-    pub bare: Spectrum,
+/// Reflectance with these deposits. `cover` is that of the depth given with it; it is used where no deposit lies above.
+pub(super) fn reflectance<const N: usize>(
+    canvas: &Canvas<N>,
+    deposits: &[Deposit],
+    cover: (f64, &Covers<N>),
+) -> Spectrum {
+    if deposits.is_empty() {
+        return canvas.bare;
+    }
+    let mut cuts: Vec<f64> = deposits.iter().flat_map(|deposit| [deposit.top, deposit.bottom]).collect();
+    let highest = cuts.iter().copied().fold(f64::INFINITY, f64::min);
+    if highest < canvas.epidermis_mm {
+        cuts.extend([0.0, canvas.epidermis_mm]);
+    }
+    cuts.sort_by(f64::total_cmp);
+    cuts.dedup();
+    let mut base = canvas.deep;
+    for pair in cuts.windows(2).rev() {
+        for (base, slab) in base.iter_mut().zip(&slabs(canvas, deposits, pair[0], pair[1])) {
+            *base = base.under(slab);
+        }
+    }
+    let surface;
+    let own;
+    let covers = if cuts[0] == 0.0 {
+        surface = [Cover::surface(&canvas.nodes); GROUPS];
+        &surface
+    } else if cuts[0] == cover.0 {
+        cover.1
+    } else {
+        own = canvas.cover(cuts[0]);
+        &own
+    };
+    unpack(&std::array::from_fn(|group| covers[group].reflectance(&base[group])))
 }
 
-impl<const N: usize> Canvas<N> {
-    /// The canvas of this skin at this site.
-    pub fn new(skin: &Skin, site: Site) -> Self {
-        let nodes = Nodes::new(REFRACTIVE_INDEX);
-        let scatter = Scatter::new(&nodes, ANISOTROPY);
-        let epidermis = pack(&skin.epidermis_absorption());
-        let dermis = pack(&skin.dermis_absorption());
-        let scattering = pack(&skin.scattering_coefficient());
-        let surface = Cover::surface(&nodes);
-        let deep: [Base<N, WIDTH>; GROUPS] = std::array::from_fn(|group| {
-            Base::half_space(Slab::half_space(&scatter, dermis[group], scattering[group]))
-        });
-        let epidermis_mm = site.epidermis_mm();
-        let epidermis_cover: Covers<N> = std::array::from_fn(|group| {
-            surface.with(&Slab::new(
-                &scatter,
-                epidermis[group] * epidermis_mm,
-                scattering[group] * epidermis_mm,
-            ))
-        });
-        let bare = unpack(&std::array::from_fn(|group| epidermis_cover[group].reflectance(&deep[group])));
-        Canvas { nodes, scatter, epidermis, dermis, scattering, deep, epidermis_mm, epidermis_cover, bare }
+/// The layer between two neighbouring cuts.
+fn slabs<const N: usize>(
+    canvas: &Canvas<N>,
+    deposits: &[Deposit],
+    top: f64,
+    bottom: f64,
+) -> [Slab<N, WIDTH>; GROUPS] {
+    let skin = if bottom <= canvas.epidermis_mm { &canvas.epidermis } else { &canvas.dermis };
+    let (mut absorption, mut scattering) = (*skin, canvas.scattering);
+    for deposit in deposits.iter().filter(|deposit| deposit.top <= top && deposit.bottom >= bottom) {
+        for group in 0..GROUPS {
+            absorption[group] += deposit.absorption[group];
+            scattering[group] += deposit.scattering[group];
+        }
     }
-
-    /// Everything above this depth, without work. The depth lies in the dermis.
-    pub fn cover(&self, depth_mm: f64) -> Covers<N> {
-        let thickness = depth_mm - self.epidermis_mm;
-        if thickness <= 0.0 {
-            return self.epidermis_cover;
-        }
-        std::array::from_fn(|group| {
-            self.epidermis_cover[group].with(&Slab::new(
-                &self.scatter,
-                self.dermis[group] * thickness,
-                self.scattering[group] * thickness,
-            ))
-        })
-    }
-
-    /// Reflectance with these deposits. `cover` is that of the depth given with it; it is used where no deposit lies above.
-    pub fn reflectance(&self, deposits: &[Deposit], cover: (f64, &Covers<N>)) -> Spectrum {
-        if deposits.is_empty() {
-            return self.bare;
-        }
-        let mut cuts: Vec<f64> = deposits.iter().flat_map(|deposit| [deposit.top, deposit.bottom]).collect();
-        let highest = cuts.iter().copied().fold(f64::INFINITY, f64::min);
-        if highest < self.epidermis_mm {
-            cuts.extend([0.0, self.epidermis_mm]);
-        }
-        cuts.sort_by(f64::total_cmp);
-        cuts.dedup();
-        let mut base = self.deep;
-        for pair in cuts.windows(2).rev() {
-            for (base, slab) in base.iter_mut().zip(&self.slabs(deposits, pair[0], pair[1])) {
-                *base = base.under(slab);
-            }
-        }
-        let surface;
-        let own;
-        let covers = if cuts[0] == 0.0 {
-            surface = [Cover::surface(&self.nodes); GROUPS];
-            &surface
-        } else if cuts[0] == cover.0 {
-            cover.1
-        } else {
-            own = self.cover(cuts[0]);
-            &own
-        };
-        unpack(&std::array::from_fn(|group| covers[group].reflectance(&base[group])))
-    }
-
-    /// The layer between two neighbouring cuts.
-    fn slabs(&self, deposits: &[Deposit], top: f64, bottom: f64) -> Slabs<N> {
-        let skin = if bottom <= self.epidermis_mm { &self.epidermis } else { &self.dermis };
-        let (mut absorption, mut scattering) = (*skin, self.scattering);
-        for deposit in deposits.iter().filter(|deposit| deposit.top <= top && deposit.bottom >= bottom) {
-            for group in 0..GROUPS {
-                absorption[group] += deposit.absorption[group];
-                scattering[group] += deposit.scattering[group];
-            }
-        }
-        let thickness = bottom - top;
-        std::array::from_fn(|group| {
-            Slab::new(&self.scatter, absorption[group] * thickness, scattering[group] * thickness)
-        })
-    }
+    let thickness = bottom - top;
+    std::array::from_fn(|group| {
+        Slab::new(&canvas.scatter, absorption[group] * thickness, scattering[group] * thickness)
+    })
 }
 
 /// The colour of paint in the bottle: an endless depth of it in clear liquid of the same refractive index as skin, under D65.

@@ -5,7 +5,6 @@
 //! of one composition, add them up ([`crate::optics`]), mix covered and uncovered skin, and read off an [`Appearance`].
 
 mod appearance;
-mod ita;
 mod layers;
 mod placement;
 mod reading;
@@ -13,7 +12,6 @@ mod scene;
 mod time;
 
 pub use appearance::Appearance;
-pub use ita::skin_of_ita;
 pub use layers::masstone;
 pub use placement::{AMOUNT, COVERAGE, DEPTH, LOAD, MONTHS, Placement, THICKNESS, Work};
 pub use reading::{Reading, Tone};

@@ -1,11 +1,11 @@
 //! A client's skin with its existing work, at a given time after a new placement, ready for mixes to be tried in it.
 
-use super::layers::{Canvas, Covers, Deposit, deposits_of};
+use super::layers::{Deposit, deposits_of, reflectance};
 use super::placement::{Placement, Work};
 use super::time::healing_skin;
 use crate::colour::{BANDS, Spectrum};
 use crate::pigment::{Paint, Shelf};
-use crate::skin::{Site, Skin};
+use crate::skin::{Canvas, Covers, Site, Skin};
 
 /// Existing work in one region of the area: what lies there, and the region's share.
 struct Region {
@@ -77,7 +77,7 @@ impl<'a, const N: usize> Scene<'a, N> {
                 let reflectance = if deposits.is_empty() {
                     canvas.bare
                 } else {
-                    canvas.reflectance(&deposits, (highest, &canvas.cover(highest)))
+                    reflectance(&canvas, &deposits, (highest, &canvas.cover(highest)))
                 };
                 Region { share, deposits, highest, reflectance }
             })
@@ -129,7 +129,7 @@ impl<const N: usize> Trial<'_, '_, N> {
                 deposits.clear();
                 deposits.extend(&region.deposits);
                 deposits.extend(&new);
-                let reflectance = scene.canvas.reflectance(&deposits, (*depth, cover));
+                let reflectance = reflectance(&scene.canvas, &deposits, (*depth, cover));
                 parts.push((region.share * coverage, reflectance));
             }
         }

@@ -11,6 +11,7 @@ mod adding;
 mod lanes;
 mod matrix;
 mod nodes;
+mod packed;
 mod slab;
 pub mod stack;
 
@@ -18,5 +19,6 @@ pub use adding::{Base, Cover};
 pub use lanes::Lanes;
 pub use matrix::{Column, Square};
 pub use nodes::{Nodes, Scatter};
+pub use packed::{GROUPS, Packed, WIDTH, pack, unpack};
 pub use slab::Slab;
 pub use stack::{Layer, Measured, Stack};

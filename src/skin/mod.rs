@@ -3,14 +3,18 @@
 //! Entry point: [`Skin`]. [`Skin::from_evidence`] estimates it from words, [`Skin::epidermis_absorption`] and its neighbours
 //! give the optics per band. Formulas are those of S. L. Jacques (1998, 2013; from memory) and S. Prahl's haemoglobin tables.
 
+mod canvas;
 mod evidence;
 mod haemoglobin;
 mod ita;
+mod of_ita;
 mod person;
 mod site;
 
+pub use canvas::{Canvas, Covers};
 pub use evidence::{Phototype, Redness, Undertone};
 pub use ita::{ItaClass, ita_degrees};
+pub use of_ita::skin_of_ita;
 pub use person::{
     ANISOTROPY, BACKGROUND, BLOOD, MELANIN, OXYGENATION, REFRACTIVE_INDEX, SCATTERING, Skin, VESSEL_RADIUS,
 };

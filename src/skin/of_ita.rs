@@ -1,9 +1,8 @@
 //! Skin that measures a given individual typology angle.
 
-use super::layers::Canvas;
+use super::{Canvas, MELANIN, Phototype, Redness, Site, Skin, Undertone, ita_degrees};
 use crate::colour::Light;
 use crate::quantity::{OutOfRange, Quantity};
-use crate::skin::{MELANIN, Redness, Site, Skin, Undertone, ita_degrees};
 
 /// Halvings of the melanin range: more than 52 bits of it.
 const HALVINGS: usize = 60;
@@ -19,7 +18,7 @@ pub fn skin_of_ita(
     redness: Redness,
     site: Site,
 ) -> Result<Skin, OutOfRange> {
-    let typical = Skin::from_evidence(crate::skin::Phototype::I, undertone, redness);
+    let typical = Skin::from_evidence(Phototype::I, undertone, redness);
     let with = |melanin: f64| Skin { melanin, ..typical };
     let angle = |melanin: f64| ita_degrees(Light::D65.lab_of(&Canvas::<4>::new(&with(melanin), site).bare));
     let (mut pale, mut dark) = (MELANIN.least, MELANIN.most);
