@@ -11,6 +11,7 @@ mod practise;
 mod problem;
 mod progress;
 mod request;
+mod skin;
 mod terminal;
 
 use clap::{Parser, Subcommand};
@@ -38,6 +39,8 @@ enum Command {
     Foresee(foresee::Arguments),
     /// Reflectance and transmittance of layered media.
     Layers(layers::Arguments),
+    /// Read skin parameters out of measured spectra.
+    Skin(skin::Arguments),
 }
 
 /// Where a course lies.
@@ -57,6 +60,7 @@ pub fn run() -> ExitCode {
         Command::Practise(arguments) => practise::run(&arguments),
         Command::Foresee(arguments) => foresee::run(&arguments),
         Command::Layers(arguments) => layers::run(&arguments),
+        Command::Skin(arguments) => skin::run(&arguments),
     };
     match done {
         Ok(()) => ExitCode::SUCCESS,

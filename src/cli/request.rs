@@ -1,11 +1,11 @@
 //! The JSON that `healedhue foresee` takes: a client's skin, what lies in it, and what is to be placed.
 
 use super::problem::Problem;
-use crate::colour::Light;
+use crate::colour::{Lab, Light};
 use crate::healing::{AMOUNT, HEALED_MONTHS, MONTHS, Placement, Work};
 use crate::pigment::{Mix, Paint, Shelf};
 use crate::quantity::OutOfRange;
-use crate::skin::{Phototype, Redness, Site, Skin, Undertone, skin_of_ita};
+use crate::skin::{Phototype, Prior, Redness, Site, Skin, Undertone, fit_lab, skin_of_ita};
 use serde::Deserialize;
 use std::collections::BTreeMap;
 
@@ -38,6 +38,11 @@ fn healed() -> f64 {
 struct SkinWords {
     phototype: Option<Phototype>,
     ita: Option<f64>,
+    /// Measured L*, a*, b* under D65, surface reflection included.
+    lab: Option<[f64; 3]>,
+    /// Whether the place is a flat, pale scar.
+    #[serde(default)]
+    scar: bool,
     #[serde(default)]
     undertone: Undertone,
     #[serde(default)]
@@ -103,22 +108,28 @@ impl Request {
 impl SkinWords {
     fn resolve(&self, site: Site) -> Result<Skin, Problem> {
         let input = |breach: OutOfRange| Problem::Input(format!("skin: {breach}"));
-        let typical = match (self.phototype, self.ita, self.melanin) {
-            (Some(_), Some(_), _) => {
-                return Err(Problem::Input("skin: give `phototype` or `ita`, not both".to_owned()));
+        let evidence = |phototype| site.skin_of(Skin::from_evidence(phototype, self.undertone, self.redness));
+        let typical = match (self.lab, self.phototype, self.ita, self.melanin) {
+            (None, Some(_), Some(_), _) | (Some(_), _, Some(_), _) => {
+                return Err(Problem::Input(
+                    "skin: give `phototype`, `ita` or `lab`, not `ita` and another".to_owned(),
+                ));
             }
-            (Some(phototype), None, _) => Skin::from_evidence(phototype, self.undertone, self.redness),
-            (None, Some(degrees), _) => {
+            (Some(lab), phototype, None, _) => self.of_lab(lab, phototype, site)?,
+            (None, Some(phototype), None, _) => evidence(phototype),
+            (None, None, Some(degrees), _) => {
                 skin_of_ita(degrees, self.undertone, self.redness, site).map_err(input)?
             }
-            (None, None, Some(_)) => Skin::from_evidence(Phototype::III, self.undertone, self.redness),
-            (None, None, None) => {
+            (None, None, None, Some(_)) => evidence(Phototype::III),
+            (None, None, None, None) => {
                 return Err(Problem::Input(
-                    "skin: one of `phototype` (I to VI), `ita` (degrees) or `melanin` (a fraction) is needed"
+                    "skin: one of `phototype` (I to VI), `ita` (degrees), `lab` (L*, a*, b* measured) or `melanin` (a fraction) \
+                     is needed"
                         .to_owned(),
                 ));
             }
         };
+        let typical = if self.scar { typical.scarred() } else { typical };
         Skin {
             melanin: self.melanin.unwrap_or(typical.melanin),
             blood: self.blood.unwrap_or(typical.blood),
@@ -131,6 +142,29 @@ impl SkinWords {
         .map_err(input)
     }
 }
+
+impl SkinWords {
+    /// The skin nearest to what the words say that has this colour.
+    fn of_lab(&self, [l, a, b]: [f64; 3], phototype: Option<Phototype>, site: Site) -> Result<Skin, Problem> {
+        let prior = phototype.map_or_else(Prior::anybody, |phototype| {
+            let mut prior = Prior::from_evidence(phototype, self.undertone, self.redness);
+            prior.centre = site.skin_of(prior.centre);
+            prior
+        });
+        let fit = fit_lab(Lab::new(l, a, b), site, &prior);
+        if fit.delta_e_2000 <= MOST_LAB_MISS && fit.skin.checked().is_ok() {
+            return Ok(fit.skin);
+        }
+        let near = fit.lab_fitted;
+        Err(Problem::Input(format!(
+            "skin: no likely skin has `lab` [{l}, {a}, {b}] (L*, a*, b* under D65); the nearest found is [{:.1}, {:.1}, {:.1}]",
+            near.l, near.a, near.b
+        )))
+    }
+}
+
+/// ΔE00 by which a skin found from a colour may miss it: not visible.
+const MOST_LAB_MISS: f64 = 0.5;
 
 impl Existing {
     fn resolve(&self, shelf: &Shelf, field: &str) -> Result<Work, Problem> {

@@ -7,10 +7,12 @@ mod bands;
 mod difference;
 mod lab;
 mod light;
+mod measured;
 mod srgb;
 
 pub use bands::{BANDS, Spectrum, wavelength_nm};
 pub use difference::difference;
 pub use lab::{Lab, Xyz};
 pub use light::Light;
+pub use measured::{SpectrumError, spectrum_of};
 pub use srgb::Srgb;

@@ -43,7 +43,11 @@ impl<'a, 'c> Tempter<'a, 'c> {
                 self.modified(Modifier::Warmer).or_else(|| self.least(|i| -self.labels[i].chroma()))
             }
             Rule::OneForPhototype => {
-                let skin = Skin::from_evidence(client.phototype, Undertone::Neutral, Redness::Calm);
+                let skin = client.site.skin_of(Skin::from_evidence(
+                    client.phototype,
+                    Undertone::Neutral,
+                    Redness::Calm,
+                ));
                 if skin == client.skin {
                     return None;
                 }

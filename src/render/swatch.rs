@@ -13,6 +13,18 @@ use serde::Serialize;
 /// The grey around every swatch, the same by day and by night: neutral, of L* 58.
 const SURROUND: &str = "#8b8b8b";
 
+/// Lips, slightly parted by a line of skin.
+const UPPER_LIP: &str = "M48 72 C74 60 92 44 106 44 C113 44 117 48 120 50 C123 48 127 44 134 44 C148 44 166 60 192 72 C164 68 142 70 120 71 \
+                         C98 70 76 68 48 72Z";
+const LOWER_LIP: &str =
+    "M50 75 C78 73 98 75 120 76 C142 75 162 73 190 75 C170 96 146 106 120 106 C94 106 70 96 50 75Z";
+
+/// A disc.
+const DISC: &str = "M120 30 A42 42 0 1 1 119.9 30Z";
+
+/// A shaded field with a soft hairline.
+const SHADE: &str = "M14 96 C50 70 86 60 120 60 C154 60 190 70 226 96 L226 14 L14 14Z";
+
 /// A brow of our own, drawn flat so that its colour can be judged.
 const BROW: &str = "M30 81C31 75 43 72 50 67C58 63 66 59 75 55C83 52 93 48 102 46C111 44 121 43 131 43\
                     C141 43 151 44 161 47C170 50 180 55 188 62C197 69 213 86 212 88C211 89 192 74 183 70\
@@ -131,8 +143,11 @@ fn drawing(label: &str, skin: Option<Srgb>, work: Option<(Site, Srgb)>) -> Strin
         let shapes = match site {
             Site::Brow => [BROW, HAIRS],
             Site::Eyelid => [LINER, LASHES],
+            Site::Lip => [UPPER_LIP, LOWER_LIP],
+            Site::Areola => [DISC, ""],
+            Site::Scalp => [SHADE, ""],
         };
-        for shape in shapes {
+        for shape in shapes.iter().filter(|shape| !shape.is_empty()) {
             svg += &format!(r#"<path d="{shape}" fill="{}"/>"#, colour.hex());
         }
     }

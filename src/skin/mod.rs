@@ -5,17 +5,21 @@
 
 mod canvas;
 mod evidence;
+mod fit;
 mod haemoglobin;
 mod ita;
 mod of_ita;
 mod person;
+mod prior;
 mod site;
 
 pub use canvas::{Canvas, Covers};
 pub use evidence::{Phototype, Redness, Undertone};
+pub use fit::{Fit, fit_lab, fit_spectrum};
 pub use ita::{ItaClass, ita_degrees};
 pub use of_ita::skin_of_ita;
 pub use person::{
     ANISOTROPY, BACKGROUND, BLOOD, MELANIN, OXYGENATION, REFRACTIVE_INDEX, SCATTERING, Skin, VESSEL_RADIUS,
 };
+pub use prior::Prior;
 pub use site::Site;

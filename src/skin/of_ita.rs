@@ -18,7 +18,7 @@ pub fn skin_of_ita(
     redness: Redness,
     site: Site,
 ) -> Result<Skin, OutOfRange> {
-    let typical = Skin::from_evidence(Phototype::I, undertone, redness);
+    let typical = site.skin_of(Skin::from_evidence(Phototype::I, undertone, redness));
     let with = |melanin: f64| Skin { melanin, ..typical };
     let angle = |melanin: f64| ita_degrees(Light::D65.lab_of(&Canvas::<4>::new(&with(melanin), site).bare));
     let (mut pale, mut dark) = (MELANIN.least, MELANIN.most);

@@ -1,5 +1,6 @@
 //! Sites of the body, as far as they change the layers.
 
+use super::Skin;
 use serde::{Deserialize, Serialize};
 
 /// Where the work goes.
@@ -11,26 +12,74 @@ pub enum Site {
     Brow,
     /// Eyelid, for liner.
     Eyelid,
+    /// Red of the lips.
+    Lip,
+    /// Areola.
+    Areola,
+    /// Scalp.
+    Scalp,
+}
+
+/// How a site differs from the brow of the same person.
+struct Difference {
+    word: &'static str,
+    epidermis_mm: f64,
+    melanin: f64,
+    blood: f64,
 }
 
 impl Site {
     /// Every site with its word in files.
-    pub const ALL: [(Site, &'static str); 2] = [(Site::Brow, "brow"), (Site::Eyelid, "eyelid")];
+    pub const ALL: [(Site, &'static str); 5] = [
+        (Site::Brow, Site::Brow.difference().word),
+        (Site::Eyelid, Site::Eyelid.difference().word),
+        (Site::Lip, Site::Lip.difference().word),
+        (Site::Areola, Site::Areola.difference().word),
+        (Site::Scalp, Site::Scalp.difference().word),
+    ];
 
-    /// Word in files and on screens.
-    pub fn word(self) -> &'static str {
+    /// Epidermis 0.08 mm on the brow: the project's design. Everything else is representative: eyelid skin is the thinnest of the
+    /// face; the red of the lips is thin, full of blood and poor in melanin; the areola is rich in melanin and blood; the scalp is
+    /// like the face with a thicker epidermis.
+    const fn difference(self) -> Difference {
         match self {
-            Site::Brow => "brow",
-            Site::Eyelid => "eyelid",
+            Site::Brow => Difference { word: "brow", epidermis_mm: 0.08, melanin: 1.0, blood: 1.0 },
+            Site::Eyelid => Difference { word: "eyelid", epidermis_mm: 0.05, melanin: 1.0, blood: 1.2 },
+            Site::Lip => Difference { word: "lip", epidermis_mm: 0.05, melanin: 0.3, blood: 8.0 },
+            Site::Areola => Difference { word: "areola", epidermis_mm: 0.08, melanin: 2.5, blood: 2.0 },
+            Site::Scalp => Difference { word: "scalp", epidermis_mm: 0.10, melanin: 0.9, blood: 1.0 },
         }
     }
 
-    /// Thickness of the epidermis in mm: 0.08 on the brow (the project's design), 0.05 on the eyelid (representative: eyelid
-    /// skin is the thinnest of the face).
+    /// Word in files and on screens.
+    pub fn word(self) -> &'static str {
+        self.difference().word
+    }
+
+    /// Thickness of the epidermis in mm.
     pub fn epidermis_mm(self) -> f64 {
-        match self {
-            Site::Brow => 0.08,
-            Site::Eyelid => 0.05,
+        self.difference().epidermis_mm
+    }
+
+    /// The skin of this site of a person whose brow has the skin `brow`; kept within the bounds of skin.
+    pub fn skin_of(self, brow: Skin) -> Skin {
+        let difference = self.difference();
+        Skin {
+            melanin: (brow.melanin * difference.melanin).min(super::MELANIN.most),
+            blood: (brow.blood * difference.blood).min(super::BLOOD.most),
+            ..brow
+        }
+    }
+}
+
+impl Skin {
+    /// This skin as a flat, pale scar (representative): melanin and vessels mostly lost, denser fibres that scatter less.
+    pub fn scarred(self) -> Skin {
+        Skin {
+            melanin: self.melanin * 0.3,
+            blood: self.blood * 0.6,
+            scattering: self.scattering * 0.7,
+            ..self
         }
     }
 }

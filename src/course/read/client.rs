@@ -40,7 +40,7 @@ pub(crate) fn read_client(root: &Node, stem: &str, shelf: &Shelf, reader: &mut R
     let mut existing: Vec<OldWork> =
         existing.filter_map(|node| read_old_work(node, shelf, fields.reader)).collect();
     existing.sort_by(|one, other| other.work.months.total_cmp(&one.work.months));
-    let skin = Skin::from_evidence(phototype, undertone, redness);
+    let skin = site.skin_of(Skin::from_evidence(phototype, undertone, redness));
     Some(Client {
         id: id.value,
         name,
