@@ -93,7 +93,6 @@ fn a_hostile_course_is_answered_soon() {
         let started = std::time::Instant::now();
         let fixture = Fixture::minimal().with(path, &content);
         let told = fixture.told();
-        eprintln!("XX {path} {:?}", started.elapsed());
         // Seconds are usual; a search that grows with the square of the file would take many minutes.
         assert!(started.elapsed().as_secs() < 120, "{path}: {:?}", started.elapsed());
         assert!(told.len() < 200_000, "{path}: {}", told.len());
