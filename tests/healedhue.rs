@@ -6,7 +6,6 @@ mod exercises;
 mod loading;
 mod optics;
 mod program;
-mod readme;
 mod site;
 mod skin;
 mod trade;

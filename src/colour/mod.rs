@@ -1,6 +1,6 @@
 //! Colour: from a reflectance spectrum to what an eye sees, following CIE 15:2018.
 //!
-//! Entry points: [`Light::appearance_of`] gives XYZ of a [`Spectrum`], [`Lab::from_xyz`] and [`difference`] compare colours,
+//! Entry points: [`Light::xyz_of`] gives XYZ of a [`Spectrum`], [`Lab::from_xyz`] and [`difference`] compare colours,
 //! [`Srgb::from_lab`] puts one on a screen.
 
 mod bands;

@@ -2,9 +2,9 @@
 //!
 //! Entry point: [`build_site`]. Steps:
 //!
-//! 1. check that the output folder may be replaced ([`output`]);
-//! 2. render every page in memory: text ([`markdown`]), swatches ([`swatch`]) and exercises ([`exercise`]) go through the
-//!    embedded [`templates`];
+//! 1. check that the output folder may be replaced (`output`);
+//! 2. render every page in memory: text (`markdown`), swatches (`swatch`) and exercises (`exercise`) go through the
+//!    embedded `templates`;
 //! 3. write everything into a new folder and move it into place.
 //!
 //! The pages decide nothing: whatever they show of colour, marks and proofs was computed by the engine.
