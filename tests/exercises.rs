@@ -214,3 +214,39 @@ fn an_exercise_reads_well() {
     }
     insta::assert_snapshot!(text);
 }
+
+/// Four modifiers and eleven drops of them: 1,365 choices a bottle, each once, at once.
+#[test]
+fn a_large_drop_grid_is_counted_and_listed_alike() {
+    let (_, drill) = course().drill("warmth-on-red").expect("the drill exists");
+    let mut limits = drill.limits.clone();
+    limits.bottles.truncate(2);
+    limits.modifiers = ["emberlow", "frostwick", "gloamhurst", "palewater"].map(str::to_owned).to_vec();
+    (limits.drops, limits.modifier_drops) = (12, 11);
+    let grid = mixes(&limits);
+    assert_eq!(grid.len() as u64, limits.mixes());
+    assert_eq!(limits.mixes(), 2 * 1365);
+    assert_eq!(grid.iter().collect::<BTreeSet<_>>().len(), grid.len());
+}
+
+#[test]
+fn a_bottle_drill_never_draws_a_client_with_a_caution() {
+    let (lesson, drill) = course().drill("wider-choice").expect("the drill exists");
+    let mut unsafe_drill = drill.clone();
+    unsafe_drill.clients = vec!["gaura".to_owned()];
+    let error = generate(course(), lesson, &unsafe_drill, 0).expect_err("the caution forbids it");
+    assert!(error.to_string().contains("a caution forbids work on the client"), "{error}");
+}
+
+#[test]
+fn what_a_caution_decides_claims_no_trials() {
+    for exercise in sample() {
+        let refers = exercise.options[exercise.key].action == Action::Refer;
+        assert_eq!(
+            exercise.family == Family::Recall || refers,
+            exercise.proof.is_none(),
+            "{}",
+            exercise.drill
+        );
+    }
+}

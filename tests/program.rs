@@ -91,8 +91,8 @@ fn wrong_requests_are_refused_with_field_value_and_range() {
         (r#"{"skin": {"phototype": "II"}, "placement": {"coverage": 85}}"#, "`coverage` is 85"),
         (r#"{"skin": {"melanin": 3}}"#, "`melanin` is 3"),
         (r#"{"skin": {"ita": 100}}"#, "`ita` is 100"),
-        (r#"{"skin": {}}"#, "one of `phototype` (I to VI), `ita` (degrees) or `melanin`"),
-        (r#"{"skin": {"phototype": "II", "ita": 40}}"#, "not both"),
+        (r#"{"skin": {}}"#, "one of `phototype` (I to VI), `ita` (degrees), `lab`"),
+        (r#"{"skin": {"phototype": "II", "ita": 40}}"#, "not `ita` and another"),
         (r#"{"skin": {"phototype": "VII"}}"#, "unknown variant `VII`"),
         (r#"{"skin": {"phototype": "II"}, "mix": {"tolcorn": 6}}"#, "Did you mean `tolcarn`?"),
         (
@@ -156,5 +156,59 @@ fn check_proves_the_demo_and_its_json_is_machine_readable() {
     let problems: Vec<serde_json::Value> = serde_json::from_slice(&output).expect("JSON");
     for key in ["file", "line", "column", "severity", "message", "help"] {
         assert!(problems.iter().all(|problem| problem.get(key).is_some()), "{key}");
+    }
+}
+
+#[test]
+fn too_many_existing_works_are_refused_before_they_are_solved() {
+    let works = vec![r#"{"colourants": {"PBk7": 0.1}}"#; 40].join(",");
+    foresee(&format!(r#"{{"skin": {{"phototype": "II"}}, "existing": [{works}]}}"#))
+        .code(1)
+        .stderr(contains("existing: 40 works are more than the 6 that can be solved"));
+}
+
+#[test]
+fn an_answer_in_any_encoding_is_asked_again() {
+    healedhue()
+        .args(["practise", "--seed", "5", "--count", "1"])
+        .write_stdin(&b"\xff\xfe\nq\n"[..])
+        .assert()
+        .success()
+        .stdout(contains("Please type one letter"));
+}
+
+/// Two people simulated by the engine, and what a wrong file is told.
+#[test]
+fn skin_reads_spectra_and_refuses_what_is_none() {
+    let people: Vec<serde_json::Value> = ["II", "V"]
+        .iter()
+        .map(|phototype| answer(&format!(r#"{{"skin": {{"phototype": "{phototype}"}}}}"#)))
+        .collect();
+    let mut csv = "wavelength_nm,fair,dark\n".to_owned();
+    let (fair, dark) = (&people[0]["reflectance"], &people[1]["reflectance"]);
+    for band in 0..31 {
+        csv += &format!("{},{},{}\n", 400 + 10 * band, fair[band], dark[band]);
+    }
+    let run = |text: String| healedhue().args(["skin", "-", "--json"]).write_stdin(text).assert();
+    let found: Vec<serde_json::Value> =
+        serde_json::from_slice(&run(csv.clone()).success().get_output().stdout).expect("JSON");
+    assert_eq!((found[0]["name"].as_str(), found.len()), (Some("fair"), 2));
+    assert!(found.iter().all(|one| one["delta_e_2000"].as_f64().is_some_and(|off| off < 0.1)), "{found:?}");
+    let melanin = |i: usize| found[i]["melanin"].as_f64().expect("a number");
+    assert!((melanin(0) / 0.02 - 1.0).abs() < 0.2 && (melanin(1) / 0.14 - 1.0).abs() < 0.2, "{found:?}");
+
+    for (text, words) in [
+        ("nm,a\n400,0.2\n".to_owned(), "it must be `wavelength_nm`"),
+        ("wavelength_nm\n400\n".to_owned(), "no column of reflectance"),
+        ("wavelength_nm,a\n400,0.2\n410,0.2\n420,0.2\n".to_owned(), "they must cover 400 to 700 nm"),
+        (csv.replace("500,", "500,x"), "is not a number"),
+        (csv.replace("500,0.", "500,40."), "divide percentages by 100"),
+        (csv.replace("\n500,", "\n495,"), "nothing is wrong"),
+    ] {
+        if words == "nothing is wrong" {
+            run(text).success();
+        } else {
+            run(text).code(1).stderr(contains(words));
+        }
     }
 }

@@ -60,7 +60,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         numbers: BTreeMap::new(),
         last_client: None,
     };
-    let mut input = std::io::stdin().lock().lines();
+    let mut input = std::io::stdin().lock();
     let mut out = std::io::stdout().lock();
     writeln!(
         out,
@@ -125,20 +125,18 @@ fn chosen<'c>(course: &'c Course, arguments: &Arguments) -> Result<Vec<(&'c Less
 }
 
 /// Asks until the answer is one of the letters. `None` ends the session.
-fn ask(
-    input: &mut impl Iterator<Item = std::io::Result<String>>,
-    out: &mut impl Write,
-    options: usize,
-) -> Result<Option<usize>, Problem> {
+fn ask(input: &mut impl BufRead, out: &mut impl Write, options: usize) -> Result<Option<usize>, Problem> {
     let last = char::from(b'a' + (options - 1) as u8);
     loop {
         write!(out, "Your answer (a to {last}, q to end): ")?;
         out.flush()?;
-        let Some(line) = input.next().transpose()? else {
+        let mut line = Vec::new();
+        if input.read_until(b'\n', &mut line)? == 0 {
             writeln!(out)?;
             return Ok(None);
-        };
-        let line = line.trim().to_lowercase();
+        }
+        // Whatever is typed, in whatever encoding, is an answer or is asked again.
+        let line = String::from_utf8_lossy(&line).trim().to_lowercase();
         match line.as_str() {
             "q" => return Ok(None),
             word if word.len() == 1 && (b'a'..=last as u8).contains(&word.as_bytes()[0]) => {

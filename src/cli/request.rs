@@ -2,7 +2,7 @@
 
 use super::problem::Problem;
 use crate::colour::{Lab, Light};
-use crate::healing::{AMOUNT, HEALED_MONTHS, MONTHS, Placement, Work};
+use crate::healing::{AMOUNT, HEALED_MONTHS, MONTHS, MOST_WORKS, Placement, Work};
 use crate::pigment::{Mix, Paint, Shelf};
 use crate::quantity::OutOfRange;
 use crate::skin::{Phototype, Prior, Redness, Site, Skin, Undertone, fit_lab, skin_of_ita};
@@ -85,6 +85,12 @@ impl Request {
             let field = field.to_owned();
             move |breach: OutOfRange| Problem::Input(format!("{field}: {breach}"))
         };
+        if self.existing.len() > MOST_WORKS {
+            let count = self.existing.len();
+            return Err(Problem::Input(format!(
+                "existing: {count} works are more than the {MOST_WORKS} that can be solved"
+            )));
+        }
         let mix = mix_of(&self.mix, "mix", shelf)?;
         let existing = self
             .existing

@@ -13,7 +13,7 @@ pub const DROPS: Quantity = Quantity::new("drops", "", 1.0, 12.0);
 /// Drops of modifiers in a mix.
 pub const MODIFIER_DROPS: Quantity = Quantity::new("modifier_drops", "", 0.0, 11.0);
 /// Distance by which a wrong answer is worse.
-pub const MARGIN: Quantity = Quantity::new("margin", "ΔE00", 1.0, 20.0);
+pub const MARGIN: Quantity = Quantity::new("margin", "ΔE00", 1.5, 20.0);
 /// Distance within which a goal counts as reached.
 pub const TOLERANCE: Quantity = Quantity::new("tolerance", "ΔE00", 0.5, 20.0);
 /// Lightness.
@@ -44,3 +44,6 @@ pub const EXPONENT: Quantity = Quantity::new("exponent", "", 0.0, 4.0);
 pub const HALF_LIFE_MONTHS: Quantity = Quantity::new("half_life_months", "months", 0.5, 5000.0);
 /// How far a colourant wanders.
 pub const DRIFT_MM: Quantity = Quantity::new("drift_mm", "mm", 0.0, 1.0);
+
+/// Mixes that a drill may offer: every one is tried for each exercise.
+pub const MOST_MIXES: u64 = 5_000;

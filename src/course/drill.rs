@@ -68,6 +68,24 @@ pub struct Limits {
     pub modifier_drops: u32,
 }
 
+impl Limits {
+    /// Most drops of modifiers that leave a drop for a bottle.
+    pub fn most_modifier_drops(&self) -> u32 {
+        self.modifier_drops.min(self.drops.saturating_sub(1))
+    }
+
+    /// How many mixes there are: bottles times choices of up to k drops of n modifiers, (n + k) over k. Too many for a number
+    /// count as the greatest.
+    pub fn mixes(&self) -> u64 {
+        let (n, k) = (self.modifiers.len() as u64, u64::from(self.most_modifier_drops()));
+        let mut choices: u64 = 1;
+        for i in 1..=k {
+            choices = choices.saturating_mul(n + i) / i;
+        }
+        choices.saturating_mul(self.bottles.len() as u64)
+    }
+}
+
 /// When and under which light a result is judged.
 #[derive(Debug, Clone, Copy)]
 pub struct Judged {

@@ -4,11 +4,12 @@
 //! wrong mixes that are visibly worse; try everything in worlds that differ a little.
 
 use super::draw::{Setting, grid_of, ranked};
+use super::generate::ENGINE;
 use super::generate::{Attempt, Discard};
 use super::judge::Judge;
 use super::rules::Tempter;
-use super::tempt::{key_against, temptations, visibly_worse};
-use super::worlds::WORLDS;
+use super::tempt::{is_wrong, key_is_best, temptations};
+use super::worlds::{WORLDS, try_worlds};
 use super::{Exercise, Proof, marking};
 use crate::course::{Course, Drill, Lesson};
 
@@ -20,6 +21,9 @@ pub(super) fn attempt(
     mut draw: Attempt,
 ) -> Result<Exercise, Discard> {
     let setting = Setting::draw(course, drill, draw.client, &mut draw.rng).ok_or(Discard::Unresolved)?;
+    if !setting.client.health.is_empty() {
+        return Err(Discard::Caution);
+    }
     let shelf = &course.shelf;
     let scene = setting.scene(shelf);
     let ranking = ranked(&setting, &scene, &grid_of(shelf, drill));
@@ -28,9 +32,12 @@ pub(super) fn attempt(
         return Err(Discard::GoalOutOfReach);
     }
     let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
-    let worse = |place| visibly_worse(drill, &ranking, place);
-    let wrong = temptations(course, drill, &tempter, &mut draw, drill.options - 1, worse)?;
-    let (worlds, held) = key_against(shelf, &setting, &draw.words(drill), &ranking, &wrong);
+    let acceptable = |place| is_wrong(drill, &setting, &ranking, place);
+    let wrong = temptations(course, drill, &tempter, &mut draw, drill.options - 1, acceptable)?;
+    let (worlds, held) = try_worlds(&setting, &draw.words(drill), |world| {
+        let scene = world.scene(shelf, &setting, &setting.existing);
+        key_is_best(&scene.trial(&world.placement), &setting, &ranking, &wrong)
+    });
     if worlds < WORLDS {
         return Err(Discard::Unstable);
     }
@@ -58,5 +65,5 @@ pub(super) fn attempt(
         marking::goal_in_words(setting.goal),
         marking::when_in_words(setting.months)
     );
-    Ok(draw.finish(lesson, drill, ask, setting.case(shelf), options, proof))
+    Ok(draw.finish(lesson, drill, ask, setting.case(shelf), options, Some(proof), ENGINE))
 }

@@ -14,6 +14,12 @@ use thiserror::Error;
 /// Draws tried for one exercise before the drill is called impossible.
 pub const MAX_DRAWS: u32 = 60;
 
+/// Source of what the engine decides.
+pub(super) const ENGINE: &str = "computed by the engine";
+
+/// Draws tried with one client before the next one's turn.
+const DRAWS_PER_CLIENT: u32 = 12;
+
 /// Why a draw was thrown away.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Discard {
@@ -25,6 +31,8 @@ pub enum Discard {
     Unstable,
     /// Neither colour nor lightening is clearly right.
     Arguable,
+    /// A caution among the client's health answers forbids work.
+    Caution,
     /// The client has no old work.
     NothingToCorrect,
     /// The drill names something the course does not have.
@@ -39,6 +47,7 @@ impl Discard {
             Discard::TooFewTemptations => "too few of `tempts` give an answer that is worse by the margin",
             Discard::Unstable => "the best mix changes when skin, depth or load vary",
             Discard::Arguable => "neither colour nor lightening is clearly right",
+            Discard::Caution => "a caution forbids work on the client",
             Discard::NothingToCorrect => "the client has no existing work",
             Discard::Unresolved => "the drill has no clients, mixes or questions",
         }
@@ -90,6 +99,7 @@ impl Attempt<'_> {
     }
 
     /// The exercise, options shuffled. The right option is given first.
+    #[allow(clippy::too_many_arguments)] // The parts of an exercise, each once.
     pub fn finish(
         mut self,
         lesson: &Lesson,
@@ -97,7 +107,8 @@ impl Attempt<'_> {
         ask: String,
         case: Case,
         options: Vec<Choice>,
-        proof: Proof,
+        proof: Option<Proof>,
+        source: &str,
     ) -> Exercise {
         let mut order: Vec<usize> = (0..options.len()).collect();
         shuffle(&mut self.rng, &mut order);
@@ -114,8 +125,8 @@ impl Attempt<'_> {
             case: Some(case),
             options,
             key,
-            proof: Some(proof),
-            source: "computed by the engine".to_owned(),
+            proof,
+            source: source.to_owned(),
         }
     }
 }
@@ -150,7 +161,7 @@ pub fn generate(
         }
         let (exercise, draw_word) = (number.to_string(), draw.to_string());
         let attempt = Attempt {
-            client: clients[(number + draw) as usize % clients.len()],
+            client: clients[(number + draw / DRAWS_PER_CLIENT) as usize % clients.len()],
             rng: stream(course.seed, &["draw", &drill.id, &exercise, &draw_word]),
             exercise,
             draw: draw_word,

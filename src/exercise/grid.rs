@@ -6,21 +6,24 @@ use crate::pigment::Mix;
 /// Every mix of one bottle with none to `modifier_drops` drops of the modifiers, `drops` in all; ordered by bottle, then by
 /// modifiers.
 pub fn mixes(limits: &Limits) -> Vec<Mix> {
-    let mut additions = vec![Vec::new()];
-    for _ in 0..limits.modifier_drops.min(limits.drops.saturating_sub(1)) {
-        let longer: Vec<Vec<&str>> = additions
+    // Drops of the modifiers in their order, so that each choice comes up once.
+    let mut additions = vec![vec![]];
+    let mut last = additions.clone();
+    for _ in 0..limits.most_modifier_drops() {
+        last = last
             .iter()
-            .flat_map(|added: &Vec<&str>| {
-                limits.modifiers.iter().map(|modifier| {
-                    let mut added = added.clone();
-                    added.push(modifier);
-                    added
+            .flat_map(|added: &Vec<usize>| {
+                let from = added.last().copied().unwrap_or(0);
+                (from..limits.modifiers.len()).map(move |modifier| {
+                    let mut longer = added.clone();
+                    longer.push(modifier);
+                    longer
                 })
             })
             .collect();
-        additions.extend(longer);
+        additions.extend(last.iter().cloned());
     }
-    let mut all = Vec::new();
+    let mut all = Vec::with_capacity(limits.bottles.len() * additions.len());
     for bottle in &limits.bottles {
         let mut of_bottle: Vec<Mix> = additions
             .iter()
@@ -28,12 +31,11 @@ pub fn mixes(limits: &Limits) -> Vec<Mix> {
                 let rest = limits.drops - added.len() as u32;
                 Mix::new(
                     std::iter::once((bottle.clone(), rest))
-                        .chain(added.iter().map(|modifier| ((*modifier).to_owned(), 1))),
+                        .chain(added.iter().map(|&modifier| (limits.modifiers[modifier].clone(), 1))),
                 )
             })
             .collect();
         of_bottle.sort();
-        of_bottle.dedup();
         all.extend(of_bottle);
     }
     all

@@ -38,10 +38,15 @@ pub(super) fn miss_in_words(lab: Lab, goal: Lab) -> String {
     let (chroma, wanted) = (lab.chroma(), goal.chroma());
     // Difference along the goal's own hue is strength, across it is hue.
     let across = (goal.a * lab.b - goal.b * lab.a) / wanted.max(1.0);
-    match across {
-        d if d < -2.0 => ways.push("too red"),
-        d if d > 2.0 => ways.push("too yellow or green"),
-        _ => {}
+    if across.abs() > 2.0 {
+        // Of the two axes, the one on which more is amiss gives the word.
+        let (red, yellow) = (lab.a - goal.a, lab.b - goal.b);
+        ways.push(match (red.abs() > yellow.abs(), red > 0.0, yellow > 0.0) {
+            (true, true, _) => "too red",
+            (true, false, _) => "too green",
+            (false, _, true) => "too yellow",
+            (false, _, false) => "too blue",
+        });
     }
     match chroma - wanted {
         d if d < -2.0 => ways.push("too grey"),

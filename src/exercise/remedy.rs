@@ -5,15 +5,16 @@
 //! misses it by more than an eye forgives, and some mix would reach it over the lightened work. Cases in between are not asked.
 
 use super::draw::{Setting, Tried, grid_of, ranked};
-use super::generate::{Attempt, Discard};
+use super::generate::{Attempt, Discard, ENGINE};
 use super::judge::Judge;
 use super::rules::Tempter;
-use super::tempt::{Temptation, key_against, temptations, visibly_worse};
-use super::worlds::{WORLDS, try_worlds};
+use super::tempt::{Temptation, is_wrong, key_is_best, temptations};
+use super::worlds::{WORLDS, World, try_worlds};
 use super::{Action, Choice, Exercise, Proof, marking};
 use crate::course::words::CautionAction;
 use crate::course::{Caution, Course, Drill, Lesson, Rule};
-use crate::healing::{Placement, Scene, Work};
+use crate::healing::{Placement, Scene, Trial, Work};
+use crate::pigment::{Paint, Shelf};
 
 /// Share of the old work that lightening leaves (representative: after several sessions by somebody licensed).
 const LIGHTENED: f64 = 0.1;
@@ -50,8 +51,8 @@ pub(super) fn attempt(
     let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
     let wrong = match &verdict {
         Verdict::Colour => {
-            let worse = |place| visibly_worse(drill, &ranking, place);
-            temptations(course, drill, &tempter, &mut draw, colours - 1, worse)?
+            let acceptable = |place| is_wrong(drill, &setting, &ranking, place);
+            temptations(course, drill, &tempter, &mut draw, colours - 1, acceptable)?
         }
         // Where no mix is right, the best one is the first temptation, and the others need only be others.
         Verdict::Lighten { .. } | Verdict::Refrain(_) => {
@@ -62,13 +63,21 @@ pub(super) fn attempt(
             wrong
         }
     };
-    let (worlds, held) = match &verdict {
-        Verdict::Colour => key_against(shelf, &setting, &draw.words(drill), &ranking, &wrong),
-        Verdict::Lighten { .. } => never_reached(course, &setting, &draw.words(drill), &ranking),
-        // A caution does not depend on the colour of the skin.
-        Verdict::Refrain(_) => (WORLDS, WORLDS),
+    let doubt = Doubt {
+        shelf,
+        setting: &setting,
+        ranking: &ranking,
+        tolerance: setting.goal.tolerance,
+        margin: drill.margin,
     };
-    if worlds < WORLDS {
+    let words = draw.words(drill);
+    let trials = match &verdict {
+        Verdict::Colour => Some(try_worlds(&setting, &words, |world| doubt.colour_holds(world, &wrong))),
+        Verdict::Lighten { .. } => Some(try_worlds(&setting, &words, |world| doubt.lighten_holds(world))),
+        // A caution does not depend on the colour of the skin: there is nothing to try.
+        Verdict::Refrain(_) => None,
+    };
+    if trials.is_some_and(|(worlds, _)| worlds < WORLDS) {
         return Err(Discard::Unstable);
     }
     let judge = Judge {
@@ -94,23 +103,24 @@ pub(super) fn attempt(
     }
     // The right answer first, as everywhere: finishing shuffles.
     options.sort_by(|one, other| other.mark.credit.total_cmp(&one.mark.credit));
-    let proof = Proof {
+    let proof = trials.map(|(worlds, held)| Proof {
         searched: ranking.len(),
         best_error: judge.best_error,
-        margin: match verdict {
-            Verdict::Refrain(_) => None,
-            _ => Some(marking::least_excess(&options, judge.best_error)),
-        },
+        margin: Some(marking::least_excess(&options, judge.best_error)),
         worlds,
         held,
         discarded: draw.number,
+    });
+    let source = match &verdict {
+        Verdict::Refrain(caution) => caution.source.as_str(),
+        _ => ENGINE,
     };
     let ask = format!(
         "{} comes with old work and wishes for {}. What do you do?",
         setting.client.name,
         marking::goal_in_words(setting.goal)
     );
-    Ok(draw.finish(lesson, drill, ask, setting.case(shelf), options, proof))
+    Ok(draw.finish(lesson, drill, ask, setting.case(shelf), options, proof, source))
 }
 
 /// What is right in a setting.
@@ -131,16 +141,9 @@ fn verdict<'c>(
     if best < setting.goal.tolerance + drill.margin {
         return Err(Discard::Arguable);
     }
-    let lightened: Vec<Work> = setting
-        .existing
-        .iter()
-        .map(|work| Work {
-            placement: Placement { load: work.placement.load * LIGHTENED, ..work.placement },
-            ..work.clone()
-        })
-        .collect();
     let client = setting.client;
-    let scene = Scene::new(&course.shelf, &client.skin, client.site, &lightened, setting.months);
+    let scene =
+        Scene::new(&course.shelf, &client.skin, client.site, &lightened(&setting.existing), setting.months);
     let afterwards = ranked(setting, &scene, grid)[0].error;
     if afterwards <= setting.goal.tolerance {
         Ok(Verdict::Lighten { afterwards })
@@ -149,14 +152,51 @@ fn verdict<'c>(
     }
 }
 
-/// In how many worlds no mix reaches the goal: (tried, held).
-fn never_reached(course: &Course, setting: &Setting, words: &[&str], ranking: &[Tried]) -> (u32, u32) {
-    try_worlds(&course.shelf, setting, words, |scene, placement| {
-        let trial = scene.trial(placement);
-        ranking.iter().all(|tried| {
-            setting.error(setting.light.lab_of(&trial.with(&tried.paint))) > setting.goal.tolerance
+/// The old work after lightening.
+fn lightened(existing: &[Work]) -> Vec<Work> {
+    existing
+        .iter()
+        .map(|work| Work {
+            placement: Placement { load: work.placement.load * LIGHTENED, ..work.placement },
+            ..work.clone()
         })
-    })
+        .collect()
+}
+
+/// Asks of a world whether the verdict would turn into the other one there: colour where every mix misses the goal by the margin,
+/// lightening where some mix reaches it, or where lightening does not help.
+struct Doubt<'a> {
+    shelf: &'a Shelf,
+    setting: &'a Setting<'a>,
+    ranking: &'a [Tried],
+    tolerance: f64,
+    margin: f64,
+}
+
+impl Doubt<'_> {
+    /// The best mix beats the wrong ones, and some mix comes nearer to the goal than would call for lightening.
+    fn colour_holds(&self, world: &World, wrong: &[Temptation]) -> bool {
+        let scene = world.scene(self.shelf, self.setting, &self.setting.existing);
+        let trial = scene.trial(&world.placement);
+        key_is_best(&trial, self.setting, self.ranking, wrong)
+            && self.comes_within(&trial, self.tolerance + self.margin)
+    }
+
+    /// No mix reaches the goal over the old work, and some mix comes near it over the lightened work.
+    fn lighten_holds(&self, world: &World) -> bool {
+        let scene = world.scene(self.shelf, self.setting, &self.setting.existing);
+        if self.comes_within(&scene.trial(&world.placement), self.tolerance) {
+            return false;
+        }
+        let scene = world.scene(self.shelf, self.setting, &lightened(&self.setting.existing));
+        self.comes_within(&scene.trial(&world.placement), self.tolerance + self.margin)
+    }
+
+    /// Whether some mix comes within this distance of the goal; the likeliest are tried first.
+    fn comes_within(&self, trial: &Trial, distance: f64) -> bool {
+        let error = |paint: &Paint| self.setting.error(self.setting.light.lab_of(&trial.with(paint)));
+        self.ranking.iter().any(|tried| error(&tried.paint) <= distance)
+    }
 }
 
 /// The drill's misconception with this rule.

@@ -4,9 +4,9 @@ use super::draw::{Setting, Tried};
 use super::generate::{Attempt, Discard};
 use super::rules::Tempter;
 use super::seed::shuffle;
-use super::worlds::try_worlds;
 use crate::course::{Course, Drill};
-use crate::pigment::{Paint, Shelf};
+use crate::healing::Trial;
+use crate::pigment::Paint;
 
 /// A wrong mix: its place in the ranking and the misconception behind it.
 pub(super) struct Temptation {
@@ -42,23 +42,15 @@ pub(super) fn temptations(
     if wrong.len() == wanted { Ok(wrong) } else { Err(Discard::TooFewTemptations) }
 }
 
-/// Whether a place of the ranking is worse than the best by the drill's margin.
-pub(super) fn visibly_worse(drill: &Drill, ranking: &[Tried], place: usize) -> bool {
-    ranking[place].error - ranking[0].error >= drill.margin
+/// Whether a place of the ranking is a wrong answer: it misses the goal, and is worse than the best by the drill's margin.
+pub(super) fn is_wrong(drill: &Drill, setting: &Setting, ranking: &[Tried], place: usize) -> bool {
+    let error = ranking[place].error;
+    error > setting.goal.tolerance && error - ranking[0].error >= drill.margin
 }
 
-/// In how many worlds the best mix stays better than every wrong one: (tried, held).
-pub(super) fn key_against(
-    shelf: &Shelf,
-    setting: &Setting,
-    words: &[&str],
-    ranking: &[Tried],
-    wrong: &[Temptation],
-) -> (u32, u32) {
-    try_worlds(shelf, setting, words, |scene, placement| {
-        let trial = scene.trial(placement);
-        let error = |paint: &Paint| setting.error(setting.light.lab_of(&trial.with(paint)));
-        let key = error(&ranking[0].paint);
-        wrong.iter().all(|wrong| error(&ranking[wrong.place].paint) > key)
-    })
+/// Whether, in a world, the best mix is better than every wrong one offered beside it.
+pub(super) fn key_is_best(trial: &Trial, setting: &Setting, ranking: &[Tried], wrong: &[Temptation]) -> bool {
+    let error = |paint: &Paint| setting.error(setting.light.lab_of(&trial.with(paint)));
+    let key = error(&ranking[0].paint);
+    wrong.iter().all(|wrong| error(&ranking[wrong.place].paint) > key)
 }

@@ -2,7 +2,7 @@
 
 use super::draw::Setting;
 use super::seed::{normal, stream};
-use crate::healing::{Placement, Scene};
+use crate::healing::{Placement, Scene, Work};
 use crate::pigment::Shelf;
 use crate::skin::{BACKGROUND, BLOOD, MELANIN, OXYGENATION, SCATTERING, Skin};
 
@@ -24,33 +24,37 @@ mod spread {
 }
 
 /// One world: skin and placement.
-struct World {
+pub(super) struct World {
     skin: Skin,
-    placement: Placement,
+    /// Where the new work lies in this world.
+    pub placement: Placement,
 }
 
 /// Tries worlds until all were tried, or so many have failed that the key cannot hold any more. Returns (tried, held).
 ///
-/// `holds` is asked with each world's scene and placement.
+/// `holds` is asked about each world.
 pub(super) fn try_worlds(
-    shelf: &Shelf,
     setting: &Setting,
     words: &[&str],
-    mut holds: impl FnMut(&Scene, &Placement) -> bool,
+    mut holds: impl FnMut(&World) -> bool,
 ) -> (u32, u32) {
     let mut rng = stream(setting.seed, words);
     let may_fail = WORLDS - libm::ceil(NEEDED_SHARE * f64::from(WORLDS)) as u32;
     let (mut tried, mut held) = (0, 0);
     while tried < WORLDS && tried - held <= may_fail {
         let world = World::draw(&mut rng, &setting.client.skin, &setting.placement);
-        let scene = Scene::new(shelf, &world.skin, setting.client.site, &setting.existing, setting.months);
-        held += u32::from(holds(&scene, &world.placement));
+        held += u32::from(holds(&world));
         tried += 1;
     }
     (tried, held)
 }
 
 impl World {
+    /// The scene of a setting in this world, with this existing work.
+    pub fn scene<'s>(&self, shelf: &'s Shelf, setting: &Setting, existing: &[Work]) -> Scene<'s> {
+        Scene::new(shelf, &self.skin, setting.client.site, existing, setting.months)
+    }
+
     fn draw(rng: &mut impl rand::Rng, skin: &Skin, placement: &Placement) -> Self {
         let mut vary = |value: f64, spread: f64, quantity: Option<&crate::quantity::Quantity>| {
             let varied = value * libm::exp(spread * normal(rng));

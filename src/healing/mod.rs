@@ -13,7 +13,7 @@ mod time;
 
 pub use appearance::Appearance;
 pub use layers::masstone;
-pub use placement::{AMOUNT, COVERAGE, DEPTH, LOAD, MONTHS, Placement, THICKNESS, Work};
+pub use placement::{AMOUNT, COVERAGE, DEPTH, LOAD, MONTHS, MOST_WORKS, Placement, THICKNESS, Work};
 pub use reading::{Reading, Tone};
 pub use scene::{Scene, Trial};
 pub use time::{HEALED_MONTHS, retention};

@@ -53,7 +53,12 @@ impl Shelf {
 
     /// Rules that restrict any colourant of a mix, with the colourant.
     pub fn restrictions_of(&self, mix: &Mix) -> Vec<(&Colourant, &Restriction)> {
-        self.paint_of(mix)
+        self.restrictions_in(&self.paint_of(mix))
+    }
+
+    /// Rules that restrict any colourant of paint, with the colourant.
+    pub fn restrictions_in(&self, paint: &Paint) -> Vec<(&Colourant, &Restriction)> {
+        paint
             .iter()
             .flat_map(|&(place, _)| {
                 let colourant = &self.colourants[place];

@@ -3,9 +3,12 @@
 //! Entry points: [`OutputFolder::check`], before any work is done, and [`OutputFolder::replace`]. Steps of a replacement:
 //!
 //! 1. make a temporary folder in the same parent, and write the new site into it;
-//! 2. move the earlier site into that temporary folder too;
-//! 3. move the new site to its place; if that fails, move the earlier one back;
-//! 4. delete the temporary folder.
+//! 2. where the system can, exchange it with the earlier site in one step, so that there is always a whole one in place;
+//!    elsewhere move the earlier site into the temporary folder and the new one to its place, or the earlier one back;
+//! 3. delete the temporary folder.
+//!
+//! A build that was killed in between leaves a temporary folder; the next build puts an earlier site back from there if none is in
+//! place, and deletes the folder.
 //!
 //! Only folders that are empty or hold the [`MARKER`] are replaced, and only if every file in them is one that the marker
 //! lists: what healedhue did not write, it does not delete.
@@ -87,13 +90,17 @@ impl OutputFolder {
             }
         }
         fs::create_dir_all(&self.parent).map_err(RenderError::io("create the folder", &self.parent))?;
+        self.tidy();
         let workshop = tempfile::Builder::new()
-            .prefix(".healedhue-")
+            .prefix(&self.workshop_prefix())
             .tempdir_in(&self.parent)
             .map_err(RenderError::io("create a temporary folder in", &self.parent))?;
         // A folder of our own inside it: the temporary one is closed to everybody else, a site is for all to read.
         let new = workshop.path().join("new");
         let written = write_all(&new, files)?;
+        if exchange(&new, &self.path) {
+            return Ok(written);
+        }
         let old = workshop.path().join("old");
         let had_one = match fs::rename(&self.path, &old) {
             Ok(()) => true,
@@ -108,6 +115,54 @@ impl OutputFolder {
             return Err(RenderError::io("move the new site to", &self.path)(source));
         }
         Ok(written)
+    }
+
+    /// Prefix of temporary folders for this output folder: the same name never serves two of them.
+    fn workshop_prefix(&self) -> String {
+        format!("{WORKSHOP}{}-", self.path.file_name().unwrap_or_default().to_string_lossy())
+    }
+
+    /// Cleans up after builds that were killed: an earlier site goes back to its place if nothing is there, and temporary folders
+    /// that nobody has touched for a while are deleted. What cannot be cleaned up is left; it does no harm.
+    fn tidy(&self) {
+        let prefix = self.workshop_prefix();
+        let Ok(entries) = fs::read_dir(&self.parent) else { return };
+        for entry in entries.flatten() {
+            let ours = entry.file_name().to_string_lossy().starts_with(&prefix)
+                && entry.file_type().is_ok_and(|kind| kind.is_dir());
+            if !ours {
+                continue;
+            }
+            let old = entry.path().join("old");
+            if !self.path.exists() && old.join(MARKER).is_file() && fs::rename(&old, &self.path).is_err() {
+                continue;
+            }
+            let age =
+                entry.metadata().and_then(|metadata| metadata.modified()).map(|modified| modified.elapsed());
+            if !old.exists() && age.is_ok_and(|age| age.is_ok_and(|age| age > STALE)) {
+                drop(fs::remove_dir_all(entry.path()));
+            }
+        }
+    }
+}
+
+/// How the names of temporary folders begin.
+const WORKSHOP: &str = ".healedhue-";
+
+/// Age after which a temporary folder belongs to no running build any more.
+const STALE: std::time::Duration = std::time::Duration::from_secs(600);
+
+/// Exchanges two folders in one step. False where the system cannot, or the second does not exist; nothing has changed then.
+fn exchange(one: &Path, other: &Path) -> bool {
+    #[cfg(target_os = "linux")]
+    {
+        use rustix::fs::{CWD, RenameFlags, renameat_with};
+        renameat_with(CWD, one, CWD, other, RenameFlags::EXCHANGE).is_ok()
+    }
+    #[cfg(not(target_os = "linux"))]
+    {
+        drop((one, other));
+        false
     }
 }
 
@@ -204,6 +259,24 @@ mod tests {
         for bad in ["", "/etc/x", "../x", "a/../../x", "a//b", "./a", "a/.", "a\\b", "C:/x", "a\nb", "a/"] {
             assert!(!is_inside(bad), "{bad:?}");
         }
+    }
+
+    #[test]
+    fn what_a_killed_build_left_is_put_back() {
+        let root = tempfile::tempdir().unwrap();
+        let out = root.path().join("public");
+        let site =
+            |text: &str| vec![SiteFile { path: "index.html".into(), content: text.as_bytes().to_vec() }];
+        let folder = OutputFolder::check(&out).unwrap();
+        folder.replace(&site("first")).unwrap();
+        // As after a kill between moving the earlier site aside and the new one in.
+        let left = root.path().join(".healedhue-public-x1");
+        fs::create_dir(&left).unwrap();
+        fs::rename(&out, left.join("old")).unwrap();
+        folder.tidy();
+        assert_eq!(fs::read_to_string(out.join("index.html")).unwrap(), "first");
+        OutputFolder::check(&out).unwrap().replace(&site("second")).unwrap();
+        assert_eq!(fs::read_to_string(out.join("index.html")).unwrap(), "second");
     }
 
     #[test]

@@ -98,8 +98,8 @@ fn bounds_of_drills() {
         lessons/first-steps/choosing.yaml:10:16: `exercises` is a whole number; this is 2.5
             write `2` or `3`
     ");
-    assert_snapshot!(drill("margin: 3.0", "margin: 0.5"), @"lessons/first-steps/choosing.yaml:20:13: `margin` is 0.5, outside 1 to 20 ΔE00");
-    assert_snapshot!(drill("margin: 3.0", "margin: 21"), @"lessons/first-steps/choosing.yaml:20:13: `margin` is 21, outside 1 to 20 ΔE00");
+    assert_snapshot!(drill("margin: 3.0", "margin: 0.5"), @"lessons/first-steps/choosing.yaml:20:13: `margin` is 0.5, outside 1.5 to 20 ΔE00");
+    assert_snapshot!(drill("margin: 3.0", "margin: 21"), @"lessons/first-steps/choosing.yaml:20:13: `margin` is 21, outside 1.5 to 20 ΔE00");
     assert_snapshot!(drill("modifier_drops: 2", "modifier_drops: 6"), @r"
         lessons/first-steps/choosing.yaml:16:21: `modifier_drops` is 6, and the whole mix has 6 drops
             a mix needs at least one drop that is no modifier

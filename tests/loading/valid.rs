@@ -134,10 +134,10 @@ fn a_recipe_is_parts_of_its_strength() {
 }
 
 #[test]
-fn a_drill_without_bottles_has_every_bottle_that_is_no_modifier() {
+fn a_drill_without_bottles_has_every_plain_bottle_that_nothing_restricts() {
     let course = course();
     let (_, drill) = course.drill("old-brows").expect("the drill");
-    assert_eq!(drill.limits.bottles, ["umberly", "tawnell", "inkmere"]);
+    assert_eq!(drill.limits.bottles, ["umberly", "tawnell"], "inkmere is restricted");
     assert_eq!(drill.limits.modifiers, [""; 0]);
     assert_eq!((drill.limits.drops, drill.limits.modifier_drops), (4, 0));
     assert_eq!((drill.family, drill.judged.light, drill.margin), (Family::Remedy, Light::D65, 3.0));

@@ -155,7 +155,10 @@ fn read_limits(fields: &mut Fields<'_, '_>, shared: &Shared, drill: &mut Drill) 
     drill.limits.bottles = match fields.node("bottles") {
         Some(_) => values(bottles),
         None => {
-            let plain = shared.shelf.bottles.iter().filter(|bottle| bottle.modifier.is_none());
+            // What is restricted somewhere is offered only where it is named, and then warned of.
+            let plain = shared.shelf.bottles.iter().filter(|bottle| {
+                bottle.modifier.is_none() && shared.shelf.restrictions_in(&bottle.recipe).is_empty()
+            });
             let plain: Vec<String> = plain.map(|bottle| bottle.id.clone()).collect();
             if plain.is_empty() && !shared.shelf_is_broken {
                 fields.reader.error(&fields.place, "there are no bottles to choose from");
@@ -163,6 +166,13 @@ fn read_limits(fields: &mut Fields<'_, '_>, shared: &Shared, drill: &mut Drill) 
             plain
         }
     };
+    let mixes = drill.limits.mixes();
+    if mixes > bounds::MOST_MIXES {
+        let message =
+            format!("the drill allows {mixes} mixes, more than the {} that are tried", bounds::MOST_MIXES);
+        let place = fields.key("modifier_drops").unwrap_or(&fields.place).clone();
+        fields.reader.error(&place, message).help("allow fewer `modifier_drops`, `modifiers` or `bottles`");
+    }
 }
 
 /// Whose skin, which goals, and when it is judged.
@@ -177,6 +187,16 @@ fn read_cases(fields: &mut Fields<'_, '_>, shared: &Shared, drill: &mut Drill) {
                 .reader
                 .warning(&id.place, message)
                 .help("a remedy drill is about clients with existing work");
+        }
+    }
+    for id in clients.iter().filter(|_| drill.family == Family::Bottle) {
+        let cautioned =
+            shared.clients.iter().find(|client| client.id == id.value && !client.health.is_empty());
+        if cautioned.is_some() {
+            let message = format!("{} has a caution among the health answers", quoted(&id.value));
+            fields.reader.error(&id.place, message).help(
+                "a bottle drill would reward colour on a client who must wait or be referred; use a remedy drill, or another client",
+            );
         }
     }
     drill.clients = values(clients);
