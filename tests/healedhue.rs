@@ -8,4 +8,5 @@ mod optics;
 mod program;
 mod site;
 mod skin;
+mod snapshots;
 mod trade;

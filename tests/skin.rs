@@ -69,19 +69,19 @@ fn skin_of_an_angle_has_that_angle() {
     assert!(refused.to_string().contains("`ita` is 89"), "{refused}");
 }
 
-/// 4 angles against 24, over every bottle on every demo client: within 0.35 ΔE00.
+/// 4 angles against 24, over every bottle and every demo client, each client with every fourth bottle: within 0.35 ΔE00.
 #[test]
 fn four_angles_are_enough() {
     let shelf = &course().shelf;
     let mut worst: f64 = 0.0;
-    for client in &course().clients {
+    for (place, client) in course().clients.iter().enumerate() {
         let works = client.works();
         let few = Scene::<4>::with_angles(shelf, &client.skin, client.site, &works, 1.5);
         let many = Scene::<24>::with_angles(shelf, &client.skin, client.site, &works, 1.5);
-        for bottle in &shelf.bottles {
-            let place = Placement::default();
-            let one = Light::D65.lab_of(&few.with(&bottle.recipe, &place));
-            let other = Light::D65.lab_of(&many.with(&bottle.recipe, &place));
+        for bottle in shelf.bottles.iter().skip(place % 4).step_by(4) {
+            let placement = Placement::default();
+            let one = Light::D65.lab_of(&few.with(&bottle.recipe, &placement));
+            let other = Light::D65.lab_of(&many.with(&bottle.recipe, &placement));
             worst = worst.max(healedhue::colour::difference(one, other));
         }
     }

@@ -63,8 +63,8 @@ fn diagnostic(error: &GenerateError) -> Diagnostic {
 /// What was proved, a line a drill.
 fn table(course: &Course, pools: &Pools) -> String {
     let mut text = format!(
-        "{:24} {:7} {:>9} {:>12} {:>8} {:>11}\n",
-        "drill", "family", "exercises", "margin ΔE00", "worlds", "thrown away"
+        "{:24} {:7} {:>9} {:>12} {:>12} {:>8} {:>11}\n",
+        "drill", "family", "in lesson", "on worksheet", "margin ΔE00", "worlds", "thrown away"
     );
     for (_, drill) in course.drills() {
         let exercises: &[Exercise] = pools.get(&drill.id).map_or(&[], Vec::as_slice);
@@ -79,11 +79,12 @@ fn table(course: &Course, pools: &Pools) -> String {
             let margin = if margin.is_finite() { format!("{margin:.1}") } else { "-".to_owned() };
             (margin, format!("{:.1}%", held * 100.0), discarded.to_string())
         };
+        let shown = exercises.len().min(drill.exercises as usize);
         text += &format!(
-            "{:24} {:7} {:>9} {margin:>12} {held:>8} {discarded:>11}\n",
+            "{:24} {:7} {shown:>9} {:>12} {margin:>12} {held:>8} {discarded:>11}\n",
             drill.id,
             drill.family.word(),
-            exercises.len()
+            exercises.len() - shown
         );
     }
     text

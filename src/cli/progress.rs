@@ -1,7 +1,7 @@
 //! Progress of long work, on standard error, where that is a terminal.
 
 use crate::course::{Course, Drill};
-use crate::exercise::{Pools, Step, pools};
+use crate::exercise::{Pools, Step, pool_size, pools};
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
 use std::cell::Cell;
 use std::collections::BTreeMap;
@@ -22,9 +22,9 @@ thread_local! {
     static STARTED: Cell<Option<Instant>> = const { Cell::new(None) };
 }
 
-/// Proves every exercise that the lessons show, with a progress bar.
+/// Proves every exercise that the lessons and the worksheets show, with a progress bar.
 pub(super) fn prove(course: &Course) -> Result<(Pools, Timing), Problem> {
-    let total: u32 = course.drills().map(|(_, drill)| drill.exercises).sum();
+    let total: u32 = course.drills().map(|(_, drill)| pool_size(drill)).sum();
     let bar = ProgressBar::with_draw_target(Some(u64::from(total)), ProgressDrawTarget::stderr());
     if let Ok(style) = ProgressStyle::with_template("{msg} [{bar:30}] {pos}/{len} {elapsed}") {
         bar.set_style(style.progress_chars("=> "));

@@ -12,7 +12,7 @@ use std::io::Read;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-/// The longest file that is read, in bytes.
+/// The longest text that is read, in bytes.
 pub(crate) const MOST_BYTES: u64 = 1_000_000;
 
 /// A course folder.
@@ -23,6 +23,14 @@ pub(crate) struct Folder {
     files: BTreeSet<String>,
     /// SHA-256 of the content, and its length, of every file read.
     read: BTreeMap<String, (u64, [u8; 32])>,
+}
+
+/// Why a file's content cannot be had.
+pub(crate) enum Refused {
+    /// In words.
+    Unfit(String),
+    /// It is so many bytes long.
+    TooLong(u64),
 }
 
 /// A file that cannot be used; its text may still be fit for looking for names in it.
@@ -137,38 +145,51 @@ impl Folder {
         self.files.iter().map(String::as_str)
     }
 
+    /// The content of a file of at most `most` bytes.
+    ///
+    /// # Errors
+    /// Why it cannot be had.
+    pub fn content(&mut self, path: &str, most: u64) -> Result<Vec<u8>, Refused> {
+        match self.kind(path).map_err(Refused::Unfit)? {
+            Kind::File => {}
+            Kind::Folder | Kind::Linked => {
+                return Err(Refused::Unfit("a folder, where a file is expected".to_owned()));
+            }
+        }
+        let whole = self.root.join(path);
+        let mut content = Vec::new();
+        fs::File::open(&whole)
+            .and_then(|file| file.take(most + 1).read_to_end(&mut content))
+            .map_err(|error| Refused::Unfit(format!("this file cannot be read: {}", cause(&error))))?;
+        if content.len() as u64 > most {
+            let size = fs::metadata(&whole).map_or(content.len() as u64, |metadata| metadata.len());
+            return Err(Refused::TooLong(size));
+        }
+        self.read.insert(path.to_owned(), (content.len() as u64, Sha256::digest(&content).into()));
+        Ok(content)
+    }
+
     /// The text of a file. A file that cannot be read is reported.
     ///
     /// # Errors
     /// [`Unreadable`] when there is none, or it is too long, or is no text.
     pub fn read(&mut self, path: &str, problems: &mut Problems) -> Result<Arc<Source>, Unreadable> {
-        match self.kind(path) {
-            Ok(Kind::File) => {}
-            Ok(_) => {
-                problems.file_error(path, "a folder, where a file is expected");
-                return Err(Unreadable(None));
-            }
-            Err(message) => {
+        let content = match self.content(path, MOST_BYTES) {
+            Ok(content) => content,
+            Err(Refused::Unfit(message)) => {
                 problems.file_error(path, message);
                 return Err(Unreadable(None));
             }
-        }
-        let whole = self.root.join(path);
-        let mut content = Vec::new();
-        let read = fs::File::open(&whole)
-            .and_then(|file| file.take(MOST_BYTES + 1).read_to_end(&mut content).map(|_| ()));
-        if let Err(error) = read {
-            problems.file_error(path, format!("this file cannot be read: {}", cause(&error)));
-            return Err(Unreadable(None));
-        }
-        if content.len() as u64 > MOST_BYTES {
-            let size = fs::metadata(&whole).map_or(content.len() as u64, |metadata| metadata.len());
-            problems
-                .file_error(path, format!("this file is {size} bytes long; at most {MOST_BYTES} are read"))
-                .help("split it into several files");
-            return Err(Unreadable(None));
-        }
-        self.read.insert(path.to_owned(), (content.len() as u64, Sha256::digest(&content).into()));
+            Err(Refused::TooLong(size)) => {
+                problems
+                    .file_error(
+                        path,
+                        format!("this file is {size} bytes long; at most {MOST_BYTES} are read"),
+                    )
+                    .help("split it into several files");
+                return Err(Unreadable(None));
+            }
+        };
         match std::str::from_utf8(&content) {
             Ok(text) => Ok(Source::new(path, text)),
             Err(error) => {

@@ -1,4 +1,4 @@
-//! Modules, lessons and the blocks a lesson's text is made of.
+//! Modules, lessons, the blocks a lesson's text is made of, and the files it refers to.
 
 use super::Drill;
 use crate::colour::Light;
@@ -12,8 +12,19 @@ pub struct Page {
     pub title: String,
     /// Path below `lessons/`, without `.md`, with `/` on every system: `skin-as-a-filter/module`.
     pub path: String,
+    /// Id of the title, by which links lead to it.
+    pub anchor: String,
     /// The text.
     pub blocks: Vec<Block>,
+}
+
+/// A file that pages show or offer.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Asset {
+    /// Path below `lessons/`, with `/` on every system: `skin-as-a-filter/layers.png`.
+    pub path: String,
+    /// Its content.
+    pub content: Vec<u8>,
 }
 
 /// A module: a folder of lessons.

@@ -1,7 +1,8 @@
 //! Loading a course from its folder.
 //!
 //! Entry point: [`load`]. Steps: the manifest, the summary, what lessons draw on (skills, goals, cautions, pigments, clients,
-//! misconceptions, terms, questions), the modules and lessons, files that belong to nothing, and at last every reference.
+//! misconceptions, terms, questions), the modules and lessons, the headings and files that pages refer to, files that belong to
+//! nothing, and at last every reference.
 
 mod pages;
 
@@ -15,8 +16,8 @@ use super::read::suggest::{nearest_path, quoted};
 use super::read::summary::{Summary, read_summary};
 use super::read::{Reader, bank, client, pigment, words, yaml};
 use super::shared::Shared;
-use super::source::Source;
-use std::collections::BTreeSet;
+use super::source::{At, Source};
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 use std::sync::Arc;
 
@@ -50,6 +51,9 @@ pub fn load(root: &Path) -> Loaded {
             used: BTreeSet::new(),
             summary_is_sound: true,
             named: Vec::new(),
+            headings: BTreeMap::new(),
+            anchors: Vec::new(),
+            assets: Vec::new(),
             reader: &mut reader,
         };
         loading.course()
@@ -70,6 +74,12 @@ struct Loading<'r> {
     summary_is_sound: bool,
     /// YAML files that were read.
     named: Vec<Naming>,
+    /// Ids of every page's title and headings.
+    headings: BTreeMap<String, BTreeSet<String>>,
+    /// Links to headings: the page and the heading's id.
+    anchors: Vec<At<(String, String)>>,
+    /// Files that pages show or offer.
+    assets: Vec<At<String>>,
     reader: &'r mut Reader,
 }
 
@@ -95,6 +105,8 @@ impl Loading<'_> {
         let pages: Vec<String> = summary.entries().map(|entry| entry.path.clone()).collect();
         let prefix = summary.prefix.iter().map(|entry| self.plain_page(entry, &pages, &shared)).collect();
         let modules = self.modules(&summary, &pages, &shared);
+        self.check_anchors();
+        let assets = self.assets();
         self.report_strays(&summary);
         self.excuse_names_of_broken_files();
         self.reader.check_references();
@@ -116,6 +128,7 @@ impl Loading<'_> {
             misconceptions: shared.misconceptions,
             terms: shared.terms,
             questions: shared.questions,
+            assets,
         })
     }
 

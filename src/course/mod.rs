@@ -8,6 +8,7 @@ pub mod client;
 pub mod diagnostic;
 pub mod drill;
 mod files;
+mod heading;
 pub mod lesson;
 mod load;
 mod read;
@@ -18,7 +19,8 @@ pub mod words;
 pub use client::{Client, Goal, HealthNote, OldWork};
 pub use diagnostic::{Diagnostic, Severity, report};
 pub use drill::{Drill, Family, Judged, Limits, Rule};
-pub use lesson::{Block, Foresee, Lesson, Module, Page, Show};
+pub use heading::{HeadingIds, plain_text};
+pub use lesson::{Asset, Block, Foresee, Lesson, Module, Page, Show};
 pub use load::{Loaded, load};
 pub use read::markdown::options as markdown_options;
 pub use words::{Caution, CautionAction, Misconception, Question, QuestionOption, Skill, Term};
@@ -60,6 +62,8 @@ pub struct Course {
     pub terms: Vec<Term>,
     /// The question bank.
     pub questions: Vec<Question>,
+    /// Files that pages show or offer, by path.
+    pub assets: Vec<Asset>,
 }
 
 impl Course {

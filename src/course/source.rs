@@ -12,7 +12,12 @@ pub(crate) struct Source {
     pub text: String,
     /// Offsets at which lines begin.
     lines: Vec<usize>,
+    /// How many characters begin before each whole multiple of [`STEP`]: a file may be one long line, and hold many problems.
+    characters: Vec<usize>,
 }
+
+/// Bytes between two counts of characters.
+const STEP: usize = 1024;
 
 impl Source {
     /// A file's text, without a byte order mark.
@@ -20,14 +25,30 @@ impl Source {
         let text = text.strip_prefix('\u{feff}').unwrap_or(text);
         let lines =
             std::iter::once(0).chain(text.match_indices('\n').map(|(newline, _)| newline + 1)).collect();
-        Arc::new(Source { path: path.to_owned(), text: text.to_owned(), lines })
+        let mut before = 0;
+        let steps = text.as_bytes().chunks(STEP);
+        let characters = steps.map(|step| {
+            let here = before;
+            before += step.iter().filter(|byte| begins_character(**byte)).count();
+            here
+        });
+        let characters = characters.collect();
+        Arc::new(Source { path: path.to_owned(), text: text.to_owned(), lines, characters })
     }
 
     /// Line and column of an offset, both from 1; columns count characters.
     pub fn line_and_column(&self, offset: usize) -> (usize, usize) {
         let offset = self.floor(offset);
         let line = self.lines.partition_point(|start| *start <= offset);
-        (line, self.text[self.lines[line - 1]..offset].chars().count() + 1)
+        (line, self.characters_before(offset) - self.characters_before(self.lines[line - 1]) + 1)
+    }
+
+    /// How many characters begin before an offset.
+    fn characters_before(&self, offset: usize) -> usize {
+        let step = (offset / STEP).min(self.characters.len().saturating_sub(1));
+        let counted = self.characters.get(step).copied().unwrap_or(0);
+        let rest = &self.text.as_bytes()[step * STEP..offset];
+        counted + rest.iter().filter(|byte| begins_character(**byte)).count()
     }
 
     /// Offset of the beginning of the line that holds `offset`.
@@ -50,6 +71,11 @@ impl Source {
         }
         offset
     }
+}
+
+/// Whether a byte of UTF-8 begins a character.
+fn begins_character(byte: u8) -> bool {
+    byte & 0b1100_0000 != 0b1000_0000
 }
 
 /// A stretch of a file.
@@ -99,5 +125,25 @@ impl<T> At<T> {
     /// A value written at `place`.
     pub fn new(value: T, place: Place) -> Self {
         At { value, place }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn columns_count_characters_in_lines_of_any_length() {
+        for line in ["", "a", "é", "aé—𝄞"].map(|piece| piece.repeat(700)) {
+            for before in ["", "\n", "é\r\n"] {
+                let source = Source::new("x", &format!("{before}{line}\nlast"));
+                let first = before.len();
+                for (at, _) in line.char_indices().chain([(line.len(), ' ')]) {
+                    let expected = (before.lines().count() + 1, line[..at].chars().count() + 1);
+                    assert_eq!(source.line_and_column(first + at), expected);
+                }
+                assert_eq!(source.line_and_column(usize::MAX).1, 5);
+            }
+        }
     }
 }

@@ -1,6 +1,6 @@
 //! Making exercises: a drill's numbered pool, each number a pure function of the course's seed, the drill and the number.
 //!
-//! Entry points: [`generate`] for one number, [`pools`] for all that the lessons show. A draw that cannot be proved is thrown
+//! Entry points: [`generate`] for one number, [`pools`] for all that the lessons and the worksheets show. A draw that cannot be proved is thrown
 //! away and the next one tried, up to [`MAX_DRAWS`].
 
 use super::seed::{shuffle, stream};
@@ -19,6 +19,10 @@ pub(super) const ENGINE: &str = "computed by the engine";
 
 /// Draws tried with one client before the next one's turn.
 const DRAWS_PER_CLIENT: u32 = 12;
+
+/// Exercises made for each one that a lesson shows: the first part of a drill's pool is the lesson's, and as many again are the
+/// worksheet's, so that paper asks what the screen has not answered yet.
+pub const EXERCISES_PER_SHOWN: u32 = 2;
 
 /// Why a draw was thrown away.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -188,14 +192,19 @@ pub enum Step {
     Done,
 }
 
-/// Every exercise the lessons show, proved on all cores; `observe` is told when each begins and ends.
+/// How many exercises of a drill [`pools`] makes.
+pub fn pool_size(drill: &Drill) -> u32 {
+    drill.exercises * EXERCISES_PER_SHOWN
+}
+
+/// Every exercise that the lessons and the worksheets show, proved on all cores; `observe` is told when each begins and ends.
 ///
 /// # Errors
 /// The errors of all exercises that could not be made.
 pub fn pools(course: &Course, observe: impl Fn(&Drill, Step) + Sync) -> Result<Pools, Vec<GenerateError>> {
     let wanted: Vec<(&Lesson, &Drill, u32)> = course
         .drills()
-        .flat_map(|(lesson, drill)| (0..drill.exercises).map(move |number| (lesson, drill, number)))
+        .flat_map(|(lesson, drill)| (0..pool_size(drill)).map(move |number| (lesson, drill, number)))
         .collect();
     let made: Vec<Result<Exercise, GenerateError>> = wanted
         .par_iter()

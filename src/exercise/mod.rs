@@ -17,7 +17,9 @@ mod tempt;
 mod worlds;
 
 pub use foreseen::{Foreseen, foresee};
-pub use generate::{Discard, GenerateError, MAX_DRAWS, Step, generate, pools};
+pub use generate::{
+    Discard, EXERCISES_PER_SHOWN, GenerateError, MAX_DRAWS, Step, generate, pool_size, pools,
+};
 pub use grid::mixes;
 pub use marking::{credit, mark};
 pub use worlds::{NEEDED_SHARE, WORLDS};

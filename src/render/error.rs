@@ -75,16 +75,14 @@ pub enum RenderError {
         /// Why the move failed.
         source: std::io::Error,
     },
-    /// Two pages would be written to one file.
-    #[error("{0}: two pages of the course would both be written to this file; rename one of them")]
+    /// Two files would be written to one place.
+    #[error("{0}: two files of the course would both be written here; rename one of them")]
     SamePath(String),
-    /// A page would be written outside the output folder.
-    #[error("{0:?}: this is no path for a page inside the site")]
+    /// A file would be written outside the output folder.
+    #[error("{0:?}: this is no path for a file inside the site")]
     BadPath(String),
-    /// A link to a page that the course does not have.
-    #[error(
-        "{page}.md: the link to `{target}` leads to no page of this course; list that page in SUMMARY.md or mend the link"
-    )]
+    /// A link to a page or a file that the course does not have.
+    #[error("{page}.md: the link to `{target}` leads to no page and no file of this course; mend the link")]
     BrokenLink {
         /// The page, as in the summary, without `.md`.
         page: String,

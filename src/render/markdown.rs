@@ -2,17 +2,19 @@
 //!
 //! Entry point: [`TextWriter`], one for each page. Nothing an author writes becomes markup: raw HTML is shown as the text it is,
 //! and only links to the web, to mail and within the course stay links. Links to `.md` files lead to the pages made of them,
-//! headings get the ids that mdBook gives them, and a quotation that begins with **Caution** is marked as one.
+//! headings get the ids by which the course knows them, pictures of the course are shown, a quotation that begins with
+//! **Caution** is marked as one, and the first mention of each glossary term leads to it.
 
 use super::RenderError;
 use super::frame::Link;
-use super::plan::{href_to, resolve, text_path};
-use crate::course::markdown_options;
-use pulldown_cmark::{Alignment, BlockQuoteKind, Event, HeadingLevel, LinkType, Parser, Tag, TagEnd};
+use super::glossary::{Glossary, Mentions};
+use super::plan::{asset_path, href, href_to, resolve, text_path};
+use super::templates::write_escaped;
+use crate::course::{HeadingIds, Page, markdown_options, plain_text};
+use pulldown_cmark::{
+    Alignment, BlockQuoteKind, Event, HeadingLevel, LinkType, Parser, Tag, TagEnd, TextMergeStream,
+};
 use std::collections::BTreeSet;
-
-/// Ids that our own markup uses on pages with text.
-const TAKEN: [&str; 2] = ["page_top", "page_main"];
 
 /// Turns the text of one page into HTML, block by block.
 pub(super) struct TextWriter<'a> {
@@ -20,16 +22,32 @@ pub(super) struct TextWriter<'a> {
     page: &'a str,
     /// Every page of the course's text.
     pages: &'a BTreeSet<String>,
+    /// Every picture and download of the course.
+    assets: &'a BTreeSet<String>,
     /// Ids of the headings so far.
-    ids: BTreeSet<String>,
+    ids: HeadingIds,
+    /// Glossary terms so far.
+    mentions: Mentions<'a>,
     /// Headings of the second level so far, as links to them.
     outline: Vec<Link>,
 }
 
 impl<'a> TextWriter<'a> {
-    /// A writer for the page at this course path.
-    pub fn new(page: &'a str, pages: &'a BTreeSet<String>) -> Self {
-        TextWriter { page, pages, ids: TAKEN.map(str::to_owned).into(), outline: Vec::new() }
+    /// A writer for a page of a course with these pages of text, pictures and downloads, and terms.
+    pub fn new(
+        page: &'a Page,
+        pages: &'a BTreeSet<String>,
+        assets: &'a BTreeSet<String>,
+        glossary: &'a Glossary,
+    ) -> Self {
+        TextWriter {
+            page: &page.path,
+            pages,
+            assets,
+            ids: HeadingIds::below(&page.anchor),
+            mentions: glossary.mentions(&text_path(&page.path)),
+            outline: Vec::new(),
+        }
     }
 
     /// Links to the headings of the second level, once all text is written.
@@ -43,11 +61,18 @@ impl<'a> TextWriter<'a> {
     /// When a link leads to a page that the course does not have.
     pub fn html(&mut self, text: &str) -> Result<String, RenderError> {
         let mut events: Vec<Event> = Vec::new();
+        // For each open image, whether it is shown.
+        let mut images = Vec::new();
         // For each open link, whether it is kept.
         let mut links = Vec::new();
         // Where each open heading begins.
         let mut headings = Vec::new();
-        for event in Parser::new_ext(text, markdown_options()) {
+        // A term may run over the end of a line: line breaks are part of the text.
+        let parser = Parser::new_ext(text, markdown_options()).map(|event| match event {
+            Event::SoftBreak => Event::Text("\n".into()),
+            event => event,
+        });
+        for event in TextMergeStream::new(parser) {
             match event {
                 Event::Html(raw) | Event::InlineHtml(raw) => events.push(Event::Text(raw)),
                 Event::Start(Tag::HtmlBlock) => events.push(Event::Start(Tag::Paragraph)),
@@ -72,11 +97,21 @@ impl<'a> TextWriter<'a> {
                         events.push(Event::End(TagEnd::Link));
                     }
                 }
-                // A site holds no pictures but its own; what the picture shows is said instead.
-                Event::Start(Tag::Image { .. }) => {
-                    events.push(trusted(r#"<span class="picture">[Picture: "#))
+                Event::Start(Tag::Image { link_type, dest_url, title, id }) => {
+                    let target = self.picture(&dest_url)?;
+                    images.push(target.is_some());
+                    events.push(match target {
+                        Some(target) => {
+                            Event::Start(Tag::Image { link_type, dest_url: target.into(), title, id })
+                        }
+                        // A site shows no pictures but its own; what this one shows is said instead.
+                        None => trusted(r#"<span class="no-picture">[Picture: "#),
+                    });
                 }
-                Event::End(TagEnd::Image) => events.push(trusted("]</span>")),
+                Event::End(TagEnd::Image) => events.push(match images.pop() {
+                    Some(true) => Event::End(TagEnd::Image),
+                    _ => trusted("]</span>"),
+                }),
                 Event::Start(Tag::Heading { level, .. }) => {
                     headings.push(events.len());
                     events.push(Event::Start(heading(level)));
@@ -84,7 +119,7 @@ impl<'a> TextWriter<'a> {
                 Event::End(TagEnd::Heading(level)) => {
                     if let Some(start) = headings.pop() {
                         let text = plain_text(&events[start..]);
-                        let id = self.new_id(&text);
+                        let id = self.ids.next(&text);
                         if heading_level(level) == HeadingLevel::H2 {
                             self.outline.push(Link::new(text, href_to("", "", &id)));
                         }
@@ -109,6 +144,8 @@ impl<'a> TextWriter<'a> {
             }
         }
         mark_cautions(&mut events);
+        set_pictures_apart(&mut events);
+        let events = self.mentions.linked(events);
         let mut html = String::new();
         pulldown_cmark::html::push_html(&mut html, events.into_iter());
         Ok(html)
@@ -130,9 +167,14 @@ impl<'a> TextWriter<'a> {
             return Ok(Some(href_to(&here, &here, &decoded(anchor))));
         }
         let broken = || RenderError::BrokenLink { page: self.page.to_owned(), target: link.to_owned() };
-        // A site holds the course's pages and no other file of it.
         let path = path.split('?').next().unwrap_or_default();
-        let Some(page) = path.strip_suffix(".md").map(decoded) else { return Ok(None) };
+        let Some(page) = path.strip_suffix(".md").map(decoded) else {
+            let target = self.asset(path).ok_or_else(broken)?;
+            // Such as `#page=3` of a PDF.
+            let is_plain = |c: char| c.is_ascii_alphanumeric() || "-._~=&,".contains(c);
+            let is_kept = !anchor.is_empty() && anchor.chars().all(is_plain);
+            return Ok(Some(if is_kept { format!("{target}#{anchor}") } else { target }));
+        };
         let page = resolve(self.page, &page).filter(|page| self.pages.contains(page)).ok_or_else(broken)?;
         let mut target = href_to(&here, &text_path(&page), &decoded(anchor));
         if target.ends_with('#') {
@@ -142,26 +184,20 @@ impl<'a> TextWriter<'a> {
         Ok(Some(if target.is_empty() { "#page_top".to_owned() } else { target }))
     }
 
-    /// An id for a heading, unique on the page, made as mdBook makes it.
-    fn new_id(&mut self, heading: &str) -> String {
-        let stem: String = heading
-            .trim()
-            .chars()
-            .filter_map(|c| match c {
-                c if c.is_whitespace() => Some('-'),
-                c if c.is_alphanumeric() || c == '_' || c == '-' => Some(c),
-                _ => None,
-            })
-            .flat_map(char::to_lowercase)
-            .collect();
-        let stem = if stem.is_empty() { "section".to_owned() } else { stem };
-        let mut id = stem.clone();
-        let mut count = 0;
-        while !self.ids.insert(id.clone()) {
-            count += 1;
-            id = format!("{stem}-{count}");
+    /// Where a picture of the course lies in the site; `None` for pictures that are none of the course.
+    fn picture(&self, link: &str) -> Result<Option<String>, RenderError> {
+        let path = link.split(['#', '?']).next().unwrap_or_default();
+        if path.is_empty() || path.contains(':') || path.starts_with(['/', '\\']) {
+            return Ok(None);
         }
-        id
+        let broken = || RenderError::BrokenLink { page: self.page.to_owned(), target: link.to_owned() };
+        self.asset(path).map(Some).ok_or_else(broken)
+    }
+
+    /// The way to a picture or a download of the course.
+    fn asset(&self, path: &str) -> Option<String> {
+        let path = resolve(self.page, &decoded(path)).filter(|path| self.assets.contains(path))?;
+        Some(href(&text_path(self.page), &asset_path(&path)))
     }
 }
 
@@ -179,18 +215,6 @@ fn heading<'a>(level: HeadingLevel) -> Tag<'a> {
     Tag::Heading { level: heading_level(level), id: None, classes: Vec::new(), attrs: Vec::new() }
 }
 
-/// What events say, without markup.
-fn plain_text(events: &[Event]) -> String {
-    events
-        .iter()
-        .map(|event| match event {
-            Event::Text(text) | Event::Code(text) => text.as_ref(),
-            Event::SoftBreak | Event::HardBreak => " ",
-            _ => "",
-        })
-        .collect()
-}
-
 /// Gives quotations that begin with a bold "Caution" the class by which the style sheet sets them apart.
 fn mark_cautions(events: &mut [Event]) {
     for at in 0..events.len().saturating_sub(3) {
@@ -206,6 +230,41 @@ fn mark_cautions(events: &mut [Event]) {
         if is_caution {
             events[at] = Event::Start(Tag::BlockQuote(Some(BlockQuoteKind::Caution)));
         }
+    }
+}
+
+/// Makes a figure of every picture that stands alone in its paragraph, its title the caption.
+fn set_pictures_apart(events: &mut [Event]) {
+    for start in 0..events.len().saturating_sub(1) {
+        let [Event::Start(Tag::Paragraph), Event::Start(Tag::Image { .. })] = &events[start..start + 2]
+        else {
+            continue;
+        };
+        let mut depth = 0;
+        let end = events[start + 1..].iter().position(|event| {
+            match event {
+                Event::Start(Tag::Image { .. }) => depth += 1,
+                Event::End(TagEnd::Image) => depth -= 1,
+                _ => {}
+            }
+            depth == 0
+        });
+        let Some(after) = end.map(|end| start + 1 + end + 1) else { continue };
+        if events.get(after) != Some(&Event::End(TagEnd::Paragraph)) {
+            continue;
+        }
+        let mut foot = "</figure>\n".to_owned();
+        if let Event::Start(Tag::Image { title, .. }) = &mut events[start + 1]
+            && !title.is_empty()
+        {
+            let mut caption = String::new();
+            // Writing to a string cannot fail.
+            let _ = write_escaped(&mut caption, title);
+            foot = format!("<figcaption>{caption}</figcaption>{foot}");
+            *title = "".into();
+        }
+        events[start] = trusted("<figure class=\"picture\">\n");
+        events[after] = Event::InlineHtml(foot.into());
     }
 }
 
@@ -233,10 +292,14 @@ fn decoded(text: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::course::Term;
 
     fn html_of(text: &str) -> Result<String, RenderError> {
         let pages = ["a/b", "a/c", "d/e"].map(str::to_owned).into();
-        TextWriter::new("a/b", &pages).html(text)
+        let assets = ["a/brow.png", "d/hand out.pdf"].map(str::to_owned).into();
+        let term = Term { id: "hue".into(), term: "hue".into(), means: String::new(), see: Vec::new() };
+        let page = Page { title: "B".into(), path: "a/b".into(), anchor: "b".into(), blocks: Vec::new() };
+        TextWriter::new(&page, &pages, &assets, &Glossary::new(&[term])).html(text)
     }
 
     #[test]
@@ -266,7 +329,9 @@ mod tests {
             ("file:///etc/passwd", None),
             ("//example.org/x", None),
             ("/x.md", None),
-            ("handout.pdf", None),
+            ("../d/hand%20out.pdf?x#page=2", Some("../d/hand%20out.pdf#page=2")),
+            ("../d/hand out.pdf#\"&", Some("../d/hand%20out.pdf")),
+            ("brow.png", Some("brow.png")),
         ] {
             let html = html_of(&format!("[text](<{link}>)")).unwrap();
             let expected =
@@ -285,29 +350,48 @@ mod tests {
 
     #[test]
     fn a_link_to_no_page_is_an_error() {
-        for link in ["x.md", "../../d/e.md"] {
-            assert!(
-                matches!(html_of(&format!("[t]({link})")), Err(RenderError::BrokenLink { .. })),
-                "{link}"
-            );
+        for text in ["[t](x.md)", "[t](../../d/e.md)", "[t](x.pdf)", "![t](x.png)", "![t](c.md)"] {
+            assert!(matches!(html_of(text), Err(RenderError::BrokenLink { .. })), "{text}");
         }
     }
 
     #[test]
     fn headings_have_unique_ids() {
-        let html = html_of("# A *title*\n## Main\n## Main\n## 100 % ?\n## Größe").unwrap();
+        let html = html_of("# A *title*\n## Main\n## Main\n## B").unwrap();
         let ids: Vec<&str> = html.lines().filter_map(|line| line.split('"').nth(1)).collect();
-        assert_eq!(ids, ["a-title", "main", "main-1", "100--", "größe"]);
+        assert_eq!(ids, ["a-title", "main", "main-1", "b-1"]);
         assert!(html.starts_with("<h2 "));
     }
 
     #[test]
-    fn tables_carry_no_style_and_pictures_say_what_they_show() {
-        let html = html_of("| a |\n|--:|\n| 1 |\n\n![A brow](x.png)").unwrap();
-        assert!(
-            !html.contains("style=") && html.contains("<td>1</td>") && html.contains("[Picture: A brow]"),
-            "{html}"
-        );
+    fn tables_carry_no_style() {
+        let html = html_of("| a |\n|--:|\n| 1 |").unwrap();
+        assert!(!html.contains("style=") && html.contains("<td>1</td>"), "{html}");
+    }
+
+    #[test]
+    fn pictures_of_the_course_are_shown_and_others_told() {
+        for (text, html) in [
+            (
+                "![A *brow* & more](brow.png)",
+                "<figure class=\"picture\">\n<img src=\"brow.png\" alt=\"A brow &amp; more\" /></figure>",
+            ),
+            (
+                "![A brow](../a/brow.png \"A <b> \\\"hue\\\"\")",
+                "<figure class=\"picture\">\n<img src=\"brow.png\" alt=\"A brow\" />\
+                 <figcaption>A &lt;b&gt; &quot;hue&quot;</figcaption></figure>",
+            ),
+            (
+                "See ![a hue](brow.png \"t\") here",
+                "<p>See <img src=\"brow.png\" alt=\"a hue\" title=\"t\" /> here</p>",
+            ),
+            (
+                "![A brow](https://example.org/brow.png)",
+                "<p><span class=\"no-picture\">[Picture: A brow]</span></p>",
+            ),
+        ] {
+            assert_eq!(html_of(text).unwrap().trim(), html);
+        }
     }
 
     #[test]

@@ -3,8 +3,8 @@
 //! Entry point: [`build_site`]. Steps:
 //!
 //! 1. check that the output folder may be replaced (`output`);
-//! 2. render every page in memory: text (`markdown`), swatches (`swatch`) and exercises (`exercise`) go through the
-//!    embedded `templates`;
+//! 2. render every page in memory: text (`markdown`, with links to the `glossary`), swatches (`swatch`) and exercises (`exercise`)
+//!    go through the embedded `templates`;
 //! 3. write everything into a new folder and move it into place.
 //!
 //! The pages decide nothing: whatever they show of colour, marks and proofs was computed by the engine.
@@ -13,6 +13,7 @@ mod error;
 mod exercise;
 mod figures;
 mod frame;
+mod glossary;
 mod markdown;
 mod output;
 mod pages;

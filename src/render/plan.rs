@@ -33,6 +33,11 @@ pub(super) fn text_path(course_path: &str) -> SitePath {
     format!("lessons/{course_path}.html")
 }
 
+/// Path of a picture or a download, which lies beside the pages as it does in the course.
+pub(super) fn asset_path(course_path: &str) -> SitePath {
+    format!("lessons/{course_path}")
+}
+
 /// Path of a module's worksheet.
 pub(super) fn worksheet_path(module: &Module) -> SitePath {
     format!("worksheets/{}.html", module.id)

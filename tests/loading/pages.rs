@@ -1,10 +1,18 @@
 //! Pages: titles, HTML, links, images and fenced blocks.
 
 use super::fixture::Fixture;
+use healedhue::course::Asset;
 use insta::assert_snapshot;
 
 const WELCOME: &str = "lessons/welcome.md";
 const CHOOSING: &str = "lessons/first-steps/choosing.md";
+
+/// What a PNG file begins with.
+const PNG: &[u8] = b"\x89PNG\r\n\x1a\n";
+
+fn asset(path: &str, content: &[u8]) -> Asset {
+    Asset { path: path.to_owned(), content: content.to_vec() }
+}
 
 fn welcome(text: &str) -> String {
     Fixture::minimal().append(WELCOME, &format!("\n{text}\n")).told_briefly()
@@ -70,9 +78,7 @@ fn raw_html() {
 #[test]
 fn links_with_a_scheme() {
     assert_eq!(
-        welcome(
-            "[a](http://a.example) <https://b.example> [c](mailto:c@d.example) <e@f.example> [g](#there)"
-        ),
+        welcome("[a](http://a.example) <https://b.example> [c](mailto:c@d.example) <e@f.example> [g](#)"),
         ""
     );
     assert_snapshot!(welcome("[a](javascript:alert) and [b](FILE:///etc/passwd) and <data:text/html,x>"), @r"
@@ -124,11 +130,60 @@ fn links_that_lead_nowhere() {
 
 #[test]
 fn links_with_escapes_and_other_files() {
-    let fixture = Fixture::minimal().with("lessons/first steps.pdf", "x").append(
+    let fixture = Fixture::minimal().with("lessons/first steps.pdf", "%PDF-1.7").append(
         WELCOME,
-        "\n[a](first%20steps.pdf) [b](<first steps.pdf>) [c](./first-steps/../welcome.md?x#y)\n",
+        "\n[a](first%20steps.pdf) [b](<first steps.pdf#page=2>) [c](./first-steps/../welcome.md?x#welcome)\n",
     );
     assert_eq!(fixture.told(), "");
+    let assets = fixture.load().course.expect("a valid course").assets;
+    assert_eq!(assets, [asset("first steps.pdf", b"%PDF-1.7")]);
+}
+
+#[test]
+fn links_to_headings() {
+    let page = "\n## How it heals\n\n### Größe `m`\n\n## How it heals\n";
+    assert_eq!(
+        Fixture::minimal()
+            .append(CHOOSING, page)
+            .append(
+                WELCOME,
+                "\n[a](first-steps/choosing.md#how-it-heals-1) [b](first-steps/choosing.md#gr%C3%B6%C3%9Fe-m) \
+                 [c](#welcome) [d](#)\n"
+            )
+            .told(),
+        ""
+    );
+    let fixture = Fixture::minimal().append(CHOOSING, page).append(
+        WELCOME,
+        "\n[a](first-steps/choosing.md#How-it-heels) [b](#anywhere) [c](first-steps/module.md#x)\n",
+    );
+    assert_snapshot!(fixture.told(), @r"
+        error: there is no heading `How-it-heels` in `lessons/first-steps/choosing.md`
+         --> lessons/welcome.md:5:1
+          |
+        5 | [a](first-steps/choosing.md#How-it-heels) [b](#anywhere) [c](first-steps/module.md#x)
+          | ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+          |
+          = help: did you mean `#how-it-heals`?
+
+        error: there is no heading `anywhere` on this page
+         --> lessons/welcome.md:5:43
+          |
+        5 | [a](first-steps/choosing.md#How-it-heels) [b](#anywhere) [c](first-steps/module.md#x)
+          |                                           ^^^^^^^^^^^^^^
+          |
+          = help: a heading `## How it heals` is reached by `#how-it-heals`
+
+        error: there is no heading `x` in `lessons/first-steps/module.md`
+         --> lessons/welcome.md:5:58
+          |
+        5 | [a](first-steps/choosing.md#How-it-heels) [b](#anywhere) [c](first-steps/module.md#x)
+          |                                                          ^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+          |
+          = help: a heading `## How it heals` is reached by `#how-it-heals`
+
+        3 errors, 0 warnings
+    ");
 }
 
 #[test]
@@ -155,7 +210,7 @@ fn a_link_to_a_page_that_is_not_in_the_summary() {
 #[test]
 fn images() {
     assert_eq!(
-        Fixture::minimal().with("lessons/skin.png", "x").append(WELCOME, "\n![Skin](skin.png)\n").told(),
+        Fixture::minimal().with("lessons/skin.png", PNG).append(WELCOME, "\n![Skin](skin.png)\n").told(),
         ""
     );
     assert_snapshot!(welcome("![Skin](skni.png)"), @"lessons/welcome.md:5:1: there is no file `lessons/skni.png`");
@@ -163,7 +218,7 @@ fn images() {
         lessons/welcome.md:5:1: an image that is not in the course
             pages are read without a network: put the picture into the folder of lessons
     ");
-    let silent = Fixture::minimal().with("lessons/skin.png", "x").append(WELCOME, "\n![](skin.png)\n");
+    let silent = Fixture::minimal().with("lessons/skin.png", PNG).append(WELCOME, "\n![](skin.png)\n");
     assert_snapshot!(silent.told(), @r"
         warning: an image without a description
          --> lessons/welcome.md:5:1
@@ -175,6 +230,98 @@ fn images() {
 
         0 errors, 1 warning
     ");
+}
+
+#[test]
+fn pictures_and_downloads_are_part_of_the_course() {
+    let fixture = Fixture::minimal()
+        .with("lessons/first-steps/skin.png", PNG)
+        .with("lessons/draw.svg", "<svg/>")
+        .with("lessons/unused.png", PNG)
+        .append(CHOOSING, "\n![Skin](skin.png) [the same](skin.png)\n\n![Layers](../draw.svg)\n");
+    let course = fixture.load().course.expect("a valid course");
+    assert_eq!(course.assets, [asset("draw.svg", b"<svg/>"), asset("first-steps/skin.png", PNG)]);
+    let changed = fixture.with("lessons/draw.svg", "<svg />").load().course.expect("a valid course");
+    assert_ne!(course.version, changed.version, "a picture counts");
+    let unused = changed.version;
+    let fixture = Fixture::minimal()
+        .with("lessons/first-steps/skin.png", PNG)
+        .with("lessons/draw.svg", "<svg />")
+        .append(CHOOSING, "\n![Skin](skin.png) [the same](skin.png)\n\n![Layers](../draw.svg)\n");
+    let course = fixture.load().course.expect("a valid course");
+    assert_eq!(course.version, unused, "what no page refers to does not count");
+}
+
+#[test]
+fn files_that_a_page_cannot_show_or_offer() {
+    let fixture = Fixture::minimal()
+        .with("lessons/page.html", "x")
+        .with("lessons/draw.svg", "<svg/>")
+        .with("lessons/sheet.pdf", "%PDF-1.7")
+        .append(WELCOME, "\n[a](page.html) [b](draw.svg)\n\n![c](sheet.pdf) [d](goals.yaml)\n");
+    assert_snapshot!(fixture.told_briefly(), @r"
+        lessons/welcome.md:5:1: `lessons/page.html` is no file that a page can offer
+            pages link to pages (`.md`), to pictures, and to `.pdf`, `.csv`, `.tsv`, `.txt`, `.ods`, `.odt`, `.odp`, `.xlsx`, `.docx`, `.pptx`, `.zip`
+        lessons/welcome.md:5:16: a link to the drawing `lessons/draw.svg`, which could hold scripts
+            show it in the page, where it runs nothing: `![what is to be seen](drawing.svg)`
+        lessons/welcome.md:7:1: `lessons/sheet.pdf` is no picture that a page can show
+            pictures end in `.png`, `.jpg`, `.jpeg`, `.webp`, `.gif`, `.avif`, `.svg`
+        lessons/welcome.md:7:17: `lessons/goals.yaml` is no file that a page can offer
+            pages link to pages (`.md`), to pictures, and to `.pdf`, `.csv`, `.tsv`, `.txt`, `.ods`, `.odt`, `.odp`, `.xlsx`, `.docx`, `.pptx`, `.zip`
+    ");
+}
+
+#[test]
+fn files_that_are_not_what_their_names_say() {
+    let fixture = Fixture::minimal()
+        .with("lessons/skin.png", "<script>")
+        .append(WELCOME, "\n![Skin](skin.png) and ![again](skin.png)\n");
+    assert_snapshot!(fixture.told(), @r"
+        error: `lessons/skin.png` is no PNG file, whatever its name says
+         --> lessons/welcome.md:5:1
+          |
+        5 | ![Skin](skin.png) and ![again](skin.png)
+          | ^^^^^^^^^^^^^^^^^
+          |
+          = help: save it anew in that format, or give it the ending of the format that it is in
+
+        1 error, 0 warnings
+    ");
+}
+
+#[test]
+fn a_picture_that_is_too_large() {
+    let picture = |length: usize| [PNG, &vec![0; length - PNG.len()]].concat();
+    let with = |length| {
+        Fixture::minimal()
+            .with("lessons/skin.png", picture(length))
+            .append(WELCOME, "\n![Skin](skin.png)\n")
+            .told()
+    };
+    assert_eq!(with(4_000_000), "");
+    assert_snapshot!(with(4_000_001), @r"
+        error: `lessons/skin.png` is 4000001 bytes long; at most 4000000 are read
+         --> lessons/welcome.md:5:1
+          |
+        5 | ![Skin](skin.png)
+          | ^^^^^^^^^^^^^^^^^
+          |
+          = help: save it smaller: a picture of 1600 pixels across fills any page
+
+        1 error, 0 warnings
+    ");
+}
+
+#[cfg(unix)]
+#[test]
+fn a_picture_that_is_a_link() {
+    let fixture = Fixture::minimal()
+        .with("lessons/real.png", PNG)
+        .append(WELCOME, "\n![Skin](linked.png) ![Far](far.png)\n");
+    std::os::unix::fs::symlink("real.png", fixture.path("lessons/linked.png")).expect("a link");
+    std::os::unix::fs::symlink("../../far.png", fixture.path("lessons/far.png")).expect("a link");
+    std::fs::write(fixture.path("../far.png"), PNG).expect("a file");
+    assert_snapshot!(fixture.told_briefly(), @"lessons/far.png:1:1: a link that leaves the course folder");
 }
 
 #[test]

@@ -85,6 +85,7 @@ fn a_hostile_course_is_answered_soon() {
         ),
         ("lessons/SUMMARY.md", many(|n| format!("- [x](m{n}/module.md)\n"))),
         ("lessons/welcome.md", format!("# Welcome\n\n{}", many(|n| format!("[x](n{n}.md) <b>")))),
+        ("lessons/welcome.md", format!("# Welcome\n\n{}", many(|n| format!("## a\n[x](#n{n})\n")))),
         ("lessons/welcome.md", format!("# Welcome\n\n{}", "[".repeat(900_000))),
         ("lessons/goals.yaml", format!("goals: [{}]", many(|n| format!("{{id: g{n}}}, ")))),
         ("lessons/clients/ruvan.yaml", many(|_| "\u{9b}".to_owned())),

@@ -83,7 +83,7 @@ fn text_is_cut_at_drills_and_swatches() {
                 "light-check",
             ),
             Text(
-                "After the questions, go on to [choosing](choosing.md#how \"next\").\n\n[a]: ../welcome.md\n",
+                "After the questions, go on to [choosing](choosing.md#choosing \"next\").\n\n[a]: ../welcome.md\n",
             ),
         ]
     "#);

@@ -1,8 +1,7 @@
 //! Whatever an author writes is shown and never obeyed.
 
-use super::fixture::{pages, tiny};
+use super::fixture::{built, pages, tiny};
 use super::html::{decoded, tags};
-use healedhue::render::build_site;
 use std::collections::BTreeSet;
 
 const HOSTILE: &str =
@@ -10,15 +9,9 @@ const HOSTILE: &str =
 
 #[test]
 fn hostile_names_stay_text() {
-    let folder = tempfile::tempdir().unwrap();
-    let site = |name: &str, say: &dyn Fn(&str) -> String| {
-        let out = folder.path().join(name);
-        let (course, pools) = tiny(say);
-        build_site(&course, &pools, &out).unwrap();
-        pages(&out)
-    };
-    let plain = site("plain", &|text| text.to_owned());
-    let hostile = site("hostile", &|text| format!("{text} {HOSTILE}"));
+    let site = |say: &dyn Fn(&str) -> String| pages(&built(&tiny(say)));
+    let plain = site(&|text| text.to_owned());
+    let hostile = site(&|text| format!("{text} {HOSTILE}"));
     let shape = |html: &str| -> Vec<(String, Vec<String>)> {
         let of =
             |tag: super::html::Tag| (tag.name, tag.attributes.into_iter().map(|(name, _)| name).collect());
@@ -36,11 +29,8 @@ fn hostile_names_stay_text() {
 
 #[test]
 fn templates_are_not_made_of_what_an_author_writes() {
-    let folder = tempfile::tempdir().unwrap();
-    let out = folder.path().join("site");
-    let (course, pools) = tiny(|text| format!("{text} {{{{ 6*7919 }}}}"));
-    build_site(&course, &pools, &out).unwrap();
-    for (path, html) in pages(&out) {
+    let site = built(&tiny(|text| format!("{text} {{{{ 6*7919 }}}}")));
+    for (path, html) in pages(&site) {
         assert!(html.contains("{{ 6*7919 }}") && !html.contains("47514"), "{path}");
     }
 }

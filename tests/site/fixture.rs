@@ -8,6 +8,7 @@ use healedhue::course::{
 use healedhue::exercise::{Action, Case, Choice, Exercise, Mark, Pools, Proof, pools};
 use healedhue::healing::{Appearance, Placement, Reading, Tone, Work};
 use healedhue::pigment::{Basis, Bottle, Colourant, ColourantClass, Mix, Restriction, Shelf};
+use healedhue::render::build_site;
 use healedhue::skin::{Phototype, Redness, Site, Skin, Undertone};
 use std::collections::BTreeMap;
 use std::fs;
@@ -23,6 +24,16 @@ pub static DEMO: LazyLock<(Course, Pools)> = LazyLock::new(|| {
     let course = loaded.course.unwrap_or_else(|| panic!("{:?}", loaded.diagnostics));
     let pools = pools(&course, |_, _| ()).unwrap_or_else(|errors| panic!("{errors:?}"));
     (course, pools)
+});
+
+/// The files of the demo course's site.
+pub static DEMO_SITE: LazyLock<BTreeMap<String, Vec<u8>>> = LazyLock::new(|| {
+    let folder = tempfile::tempdir().unwrap();
+    let (course, pools) = &*DEMO;
+    let written = build_site(course, pools, &folder.path().join("site")).unwrap();
+    let files = files(&folder.path().join("site"));
+    assert_eq!(written.pages, pages(&files).len());
+    files
 });
 
 /// Every file of a folder by its path, with `/` on every system.
@@ -43,10 +54,17 @@ fn add_files(folder: &Path, prefix: &str, found: &mut BTreeMap<String, Vec<u8>>)
     }
 }
 
-/// Every page of a folder by its path.
-pub fn pages(folder: &Path) -> BTreeMap<String, String> {
-    let html = files(folder).into_iter().filter(|(path, _)| path.ends_with(".html"));
-    html.map(|(path, content)| (path, String::from_utf8(content).unwrap())).collect()
+/// Every page among these files.
+pub fn pages(files: &BTreeMap<String, Vec<u8>>) -> BTreeMap<String, String> {
+    let html = files.iter().filter(|(path, _)| path.ends_with(".html"));
+    html.map(|(path, content)| (path.clone(), String::from_utf8(content.clone()).unwrap())).collect()
+}
+
+/// The files of the site of a course.
+pub fn built((course, pools): &(Course, Pools)) -> BTreeMap<String, Vec<u8>> {
+    let folder = tempfile::tempdir().unwrap();
+    build_site(course, pools, &folder.path().join("site")).unwrap();
+    files(&folder.path().join("site"))
 }
 
 /// A tiny course with one exercise about a client. Every text an author could write goes through `say`.
@@ -92,13 +110,14 @@ pub fn tiny(say: impl Fn(&str) -> String) -> (Course, Pools) {
             see: vec!["hue".into()],
         }],
         questions: Vec::new(),
+        assets: Vec::new(),
     };
     let pools = Pools::from([("brow".to_owned(), vec![exercise(say)])]);
     (course, pools)
 }
 
 fn page(title: &str, path: &str, blocks: Vec<Block>) -> Page {
-    Page { title: title.to_owned(), path: path.into(), blocks }
+    Page { title: title.to_owned(), path: path.into(), anchor: "title".into(), blocks }
 }
 
 fn module(say: &dyn Fn(&str) -> String) -> Module {

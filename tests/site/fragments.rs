@@ -1,7 +1,6 @@
 //! What people read, as snapshots: an exercise, a worksheet and its key, with a course whose numbers do not follow the engine.
 
-use super::fixture::{pages, tiny};
-use healedhue::render::build_site;
+use super::fixture::{built, pages, tiny};
 
 /// The part of a page between two marks, the first one included.
 fn between<'a>(html: &'a str, start: &str, end: &str) -> &'a str {
@@ -25,11 +24,7 @@ fn without_paths(html: &str) -> String {
 
 #[test]
 fn an_exercise_a_worksheet_and_its_key() {
-    let folder = tempfile::tempdir().unwrap();
-    let out = folder.path().join("site");
-    let (course, pools) = tiny(str::to_owned);
-    build_site(&course, &pools, &out).unwrap();
-    let pages = pages(&out);
+    let pages = pages(&built(&tiny(str::to_owned)));
     let lesson = &pages["lessons/one/first.html"];
     let exercise = between(lesson, "<section class=\"exercise\"", "</section>");
     let before_the_answer = between(exercise, "<form", "<details");

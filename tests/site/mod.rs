@@ -7,3 +7,5 @@ mod escaping;
 mod folder;
 mod fragments;
 mod links;
+mod pictures;
+mod sheets;

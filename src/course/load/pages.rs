@@ -1,32 +1,105 @@
-//! Pages, modules and lessons: each entry of the summary with its Markdown and the YAML file beside it.
+//! Pages, modules and lessons: each entry of the summary with its Markdown and the YAML file beside it; then what pages refer to.
 
 use super::{Loading, Naming, stem_of, yaml_beside};
+use crate::course::files::Refused;
+use crate::course::read::asset::{MOST_BYTES, check_content};
 use crate::course::read::lesson::{
     LessonNotes, ModuleNotes, check_needs, check_places, read_lesson, read_module,
 };
-use crate::course::read::markdown::{Surroundings, read_page};
+use crate::course::read::markdown::{PageText, Surroundings, read_page};
 use crate::course::read::names::Thing;
 use crate::course::read::node::Node;
-use crate::course::read::suggest::quoted;
+use crate::course::read::suggest::{nearest, quoted};
 use crate::course::read::summary::{Entry, Summary};
 use crate::course::shared::Shared;
-use crate::course::source::{At, Source};
-use crate::course::{Block, Lesson, Module, Page};
+use crate::course::source::{At, Place, Source};
+use crate::course::{Asset, Block, Lesson, Module, Page};
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 impl Loading<'_> {
     /// The page of an entry of the summary.
     fn page(&mut self, entry: &Entry, pages: &[String], shared: &Shared) -> (Page, Vec<At<Block>>) {
         self.used.insert(entry.path.clone());
-        let blocks = self.markdown(entry).map_or_else(Vec::new, |source| {
+        let text = self.markdown(entry).map(|source| {
             let pages = Some(pages).filter(|_| self.summary_is_sound);
             let around = Surroundings { folder: &self.folder, top: &self.top, pages, shelf: &shared.shelf };
             read_page(&source, &around, self.reader)
         });
-        let below_top = entry.path.strip_prefix(&self.top).unwrap_or(&entry.path).trim_start_matches('/');
+        let is_read = text.is_some();
+        let PageText { blocks, title, headings, anchors, assets } = text.unwrap_or_default();
+        let anchor = title.unwrap_or_default();
+        if is_read {
+            let headings = std::iter::once(anchor.clone()).chain(headings).collect();
+            self.headings.insert(entry.path.clone(), headings);
+        }
+        self.anchors.extend(anchors);
+        self.assets.extend(assets);
+        let below_top = self.below_top(&entry.path);
         let path = below_top.strip_suffix(".md").unwrap_or(below_top).to_owned();
         let texts = blocks.iter().map(|block| block.value.clone()).collect();
-        (Page { title: entry.title.clone(), path, blocks: texts }, blocks)
+        (Page { title: entry.title.clone(), path, anchor, blocks: texts }, blocks)
+    }
+
+    /// A path below the folder of lessons.
+    fn below_top<'p>(&self, path: &'p str) -> &'p str {
+        path.strip_prefix(&self.top).unwrap_or(path).trim_start_matches('/')
+    }
+
+    /// Checks that every link to a heading leads to one.
+    pub(super) fn check_anchors(&mut self) {
+        // More wrong links than any author reads are not compared with every heading.
+        const MOST_COMPARED: usize = 100;
+        let mut wrong = 0;
+        for At { value: (page, anchor), place } in std::mem::take(&mut self.anchors) {
+            // A page that could not be read has been reported as such.
+            let Some(headings) = self.headings.get(&page) else { continue };
+            if headings.contains(&anchor) {
+                continue;
+            }
+            wrong += 1;
+            let compared = headings.iter().map(String::as_str).filter(|_| wrong <= MOST_COMPARED);
+            let near = nearest(&anchor, compared);
+            let message = if page == place.source.path {
+                format!("there is no heading {} on this page", quoted(&anchor))
+            } else {
+                format!("there is no heading {} in {}", quoted(&anchor), quoted(&page))
+            };
+            let help = match near {
+                Some(near) => format!("did you mean {}?", quoted(&format!("#{near}"))),
+                None => "a heading `## How it heals` is reached by `#how-it-heals`".to_owned(),
+            };
+            self.reader.error(&place, message).help(help);
+        }
+    }
+
+    /// Reads the files that pages show or offer; each is reported once, where it is first referred to.
+    pub(super) fn assets(&mut self) -> Vec<Asset> {
+        let mut first: BTreeMap<String, Place> = BTreeMap::new();
+        for At { value, place } in std::mem::take(&mut self.assets) {
+            first.entry(value).or_insert(place);
+        }
+        let mut assets = Vec::new();
+        for (path, place) in first {
+            let problem = match self.folder.content(&path, MOST_BYTES) {
+                Ok(content) => match check_content(&path, &content) {
+                    Ok(()) => {
+                        assets.push(Asset { path: self.below_top(&path).to_owned(), content });
+                        continue;
+                    }
+                    Err((message, help)) => (message, help),
+                },
+                Err(Refused::TooLong(size)) => (
+                    format!("{} is {size} bytes long; at most {MOST_BYTES} are read", quoted(&path)),
+                    "save it smaller: a picture of 1600 pixels across fills any page",
+                ),
+                Err(Refused::Unfit(message)) => {
+                    (format!("{} cannot be used: {message}", quoted(&path)), "put the file itself here")
+                }
+            };
+            self.reader.error(&place, problem.0).help(problem.1);
+        }
+        assets
     }
 
     fn markdown(&mut self, entry: &Entry) -> Option<Arc<Source>> {

@@ -66,6 +66,13 @@ pub(crate) fn follow(destination: &str, page: &str, top: &str) -> Result<Target,
     Ok(Target::File(parts.join("/")))
 }
 
+/// The anchor that a link leads to, with its percent escapes undone; nothing for the page as a whole.
+pub(crate) fn anchor_of(destination: &str) -> Option<String> {
+    let (_, anchor) = destination.split_once('#')?;
+    let anchor = decode(anchor).unwrap_or_else(|| anchor.to_owned());
+    (!anchor.is_empty()).then_some(anchor)
+}
+
 /// The scheme of a URL, if it has one.
 fn scheme(destination: &str) -> Option<&str> {
     let (scheme, _) = destination.split_once(':')?;

@@ -2,11 +2,13 @@
 //!
 //! Entry points: [`read_page`]; [`options`] is the one place that says which Markdown the course is written in.
 
-use super::link::{Target, follow};
+use super::asset::{Use, check_name};
+use super::link::{Target, anchor_of, follow};
 use super::suggest::{nearest, nearest_path, quoted};
 use super::{Reader, foresee, yaml};
 use crate::course::Block;
 use crate::course::files::Folder;
+use crate::course::heading::{HeadingIds, plain_text};
 use crate::course::source::{At, Place, Source};
 use crate::pigment::Shelf;
 use pulldown_cmark::{CodeBlockKind, Event, HeadingLevel, LinkType, Options, Parser, Tag, TagEnd};
@@ -30,28 +32,39 @@ pub(crate) struct Surroundings<'c> {
     pub shelf: &'c Shelf,
 }
 
-/// The blocks of a page, each with its place.
-pub(crate) fn read_page(
-    source: &Arc<Source>,
-    around: &Surroundings<'_>,
-    reader: &mut Reader,
-) -> Vec<At<Block>> {
-    let mut page = Page { source, around, reader, blocks: Vec::new(), cursor: 0, title: None };
+/// What a page says and what it refers to.
+#[derive(Debug, Default)]
+pub(crate) struct PageText {
+    /// The blocks of its text.
+    pub blocks: Vec<At<Block>>,
+    /// Id of its title; nothing when it has none.
+    pub title: Option<String>,
+    /// Ids of its headings, in order.
+    pub headings: Vec<String>,
+    /// Links to a heading: the page, relative to the course folder, and the heading's id.
+    pub anchors: Vec<At<(String, String)>>,
+    /// Files that are shown or offered, relative to the course folder.
+    pub assets: Vec<At<String>>,
+}
+
+/// Reads a page.
+pub(crate) fn read_page(source: &Arc<Source>, around: &Surroundings<'_>, reader: &mut Reader) -> PageText {
+    let mut page = Page { source, around, reader, text: PageText::default(), cursor: 0 };
     let parser = Parser::new_ext(&source.text, options());
     let mut definitions: Vec<Range<usize>> =
         parser.reference_definitions().iter().map(|(_, definition)| definition.span.clone()).collect();
     definitions.sort_by_key(|span| span.start);
     page.walk(parser.into_offset_iter());
     page.text_until(source.text.len());
-    if page.title.is_none() {
+    if page.text.title.is_none() {
         let place = Place::new(source, 0..source.end_of_line(0));
         page.reader
             .error(&place, "this page does not begin with a title")
             .help("write `# Title` in its first line");
     }
-    let mut blocks = page.blocks;
-    share_definitions(&mut blocks, source, &definitions);
-    blocks
+    let mut text = page.text;
+    share_definitions(&mut text.blocks, source, &definitions);
+    text
 }
 
 /// A page while it is read.
@@ -59,10 +72,9 @@ struct Page<'p> {
     source: &'p Arc<Source>,
     around: &'p Surroundings<'p>,
     reader: &'p mut Reader,
-    blocks: Vec<At<Block>>,
+    text: PageText,
     /// Where the text begins that belongs to no block yet.
     cursor: usize,
-    title: Option<()>,
 }
 
 impl Page<'_> {
@@ -72,10 +84,29 @@ impl Page<'_> {
         let mut fence: Option<(Fence, Range<usize>, Option<Range<usize>>)> = None;
         let mut html_until = 0;
         let mut image: Option<(Range<usize>, bool)> = None;
+        let mut heading: Option<(bool, Vec<Event<'t>>)> = None;
+        let mut ids = HeadingIds::below("");
         for (event, range) in events {
+            match (&event, &mut heading) {
+                (Event::Start(Tag::Heading { level, .. }), _) => {
+                    heading = Some((first && *level == HeadingLevel::H1, Vec::new()));
+                }
+                (Event::End(TagEnd::Heading(_)), Some((is_title, said))) => {
+                    let said = plain_text(said);
+                    if *is_title {
+                        let title = HeadingIds::of_title(&said);
+                        ids = HeadingIds::below(&title);
+                        self.text.title = Some(title);
+                    } else {
+                        self.text.headings.push(ids.next(&said));
+                    }
+                    heading = None;
+                }
+                (event, Some((_, said))) => said.push((*event).clone()),
+                _ => {}
+            }
             match &event {
                 Event::Start(Tag::Heading { level: HeadingLevel::H1, .. }) if first => {
-                    self.title = Some(());
                     self.cursor = range.end;
                 }
                 Event::Start(Tag::CodeBlock(CodeBlockKind::Fenced(info))) => {
@@ -195,7 +226,7 @@ impl Page<'_> {
                 At::new(Block::Foresee(foresee), Place::new(self.source, range))
             }
         };
-        self.blocks.push(block);
+        self.text.blocks.push(block);
     }
 
     /// Makes a block of the text from the cursor to `end`.
@@ -208,7 +239,7 @@ impl Page<'_> {
                 .find(|c: char| !c.is_whitespace())
                 .map_or(0, |at| text[..at].rfind('\n').map_or(0, |n| n + 1));
             let place = Place::new(self.source, self.cursor..end);
-            self.blocks.push(At::new(Block::Text(text[start..].trim_end().to_owned() + "\n"), place));
+            self.text.blocks.push(At::new(Block::Text(text[start..].trim_end().to_owned() + "\n"), place));
         }
         self.cursor = end;
     }
@@ -216,6 +247,7 @@ impl Page<'_> {
     fn link(&mut self, destination: &str, range: &Range<usize>, is_image: bool) {
         let place = Place::new(self.source, range.clone());
         let around = self.around;
+        let used = if is_image { Use::Shown } else { Use::Linked };
         match follow(destination, &self.source.path, around.top) {
             Err((message, help)) => _ = self.reader.error(&place, message).help(help),
             Ok(Target::Outside | Target::SamePage) if is_image => {
@@ -223,7 +255,11 @@ impl Page<'_> {
                     .error(&place, "an image that is not in the course")
                     .help("pages are read without a network: put the picture into the folder of lessons");
             }
-            Ok(Target::Outside | Target::SamePage) => {}
+            Ok(Target::Outside) => {}
+            Ok(Target::SamePage) => {
+                let anchor = anchor_of(destination).map(|anchor| (self.source.path.clone(), anchor));
+                self.text.anchors.extend(anchor.map(|anchor| At::new(anchor, place)));
+            }
             // What is there and unfit has been reported as such.
             Ok(Target::File(path)) if !around.folder.has(&path) && !around.folder.is_unfit(&path) => {
                 let problem = self.reader.error(&place, format!("there is no file {}", quoted(&path)));
@@ -232,7 +268,9 @@ impl Page<'_> {
                 }
             }
             Ok(Target::File(path))
-                if path.ends_with(".md") && around.pages.is_some_and(|pages| !pages.contains(&path)) =>
+                if !is_image
+                    && path.ends_with(".md")
+                    && around.pages.is_some_and(|pages| !pages.contains(&path)) =>
             {
                 self.reader
                     .error(
@@ -241,7 +279,15 @@ impl Page<'_> {
                     )
                     .help("add it to SUMMARY.md, or remove the link");
             }
-            Ok(Target::File(_)) => {}
+            Ok(Target::File(path)) if !is_image && path.ends_with(".md") => {
+                let anchor = anchor_of(destination).map(|anchor| (path, anchor));
+                self.text.anchors.extend(anchor.map(|anchor| At::new(anchor, place)));
+            }
+            Ok(Target::File(path)) if around.folder.is_unfit(&path) => {}
+            Ok(Target::File(path)) => match check_name(&path, used) {
+                Ok(()) => self.text.assets.push(At::new(path, place)),
+                Err((message, help)) => _ = self.reader.error(&place, message).help(help),
+            },
         }
     }
 }

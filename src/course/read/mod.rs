@@ -3,6 +3,7 @@
 //! Entry point: [`Reader`], which holds what has been found so far. The files of this folder each read one kind of course
 //! file; [`fields`] is what they all ask for keys.
 
+pub(crate) mod asset;
 pub(crate) mod bank;
 pub(crate) mod client;
 pub(crate) mod drill;

@@ -20,6 +20,7 @@ struct LessonPage {
     frame: Frame,
     number: String,
     title: String,
+    anchor: String,
     minutes: String,
     objectives: Vec<String>,
     needs: Vec<Link>,
@@ -92,6 +93,7 @@ impl Pages<'_> {
             frame,
             number: format!("{}.{}", module_place + 1, lesson_place + 1),
             title: page.title.clone(),
+            anchor: page.anchor.clone(),
             minutes: minutes(lesson.minutes),
             objectives: lesson.objectives.clone(),
             needs,
@@ -108,7 +110,7 @@ impl Pages<'_> {
     /// Drills of the page that its text does not place stand at its end.
     pub(super) fn body(&self, page: &Page, drills: &[Drill]) -> Result<Body, RenderError> {
         let path = text_path(&page.path);
-        let mut writer = TextWriter::new(&page.path, &self.texts);
+        let mut writer = TextWriter::new(page, &self.texts, &self.assets, &self.glossary);
         let mut exercises = 0;
         let placed =
             |id: &str| page.blocks.iter().any(|block| matches!(block, Block::Drill(placed) if placed == id));

@@ -12,6 +12,7 @@ mod worksheet;
 
 use super::RenderError;
 use super::frame::Link;
+use super::glossary::Glossary;
 use super::output::SiteFile;
 use super::plan::{self, href, text_path};
 use super::templates::{EXERCISE_JS, STYLE_CSS, Templates};
@@ -28,13 +29,18 @@ pub(super) struct Pages<'a> {
     templates: Templates,
     /// Course paths of every page of text.
     texts: BTreeSet<String>,
+    /// Course paths of every picture and download.
+    assets: BTreeSet<String>,
+    glossary: Glossary,
 }
 
 impl<'a> Pages<'a> {
     /// Prepares the pages of a course.
     pub fn new(course: &'a Course, pools: &'a Pools) -> Result<Self, RenderError> {
         let texts = plan::reading_order(course).map(|page| page.path.clone()).collect();
-        Ok(Pages { course, pools, templates: Templates::new()?, texts })
+        let assets = course.assets.iter().map(|asset| asset.path.clone()).collect();
+        let glossary = Glossary::new(&course.terms);
+        Ok(Pages { course, pools, templates: Templates::new()?, texts, assets, glossary })
     }
 
     /// Every file of the site.
@@ -50,6 +56,9 @@ impl<'a> Pages<'a> {
             self.cautions()?,
             self.model()?,
         ];
+        for asset in &self.course.assets {
+            files.push(SiteFile { path: plan::asset_path(&asset.path), content: asset.content.clone() });
+        }
         for page in &self.course.prefix {
             files.push(self.text(page)?);
         }

@@ -15,6 +15,7 @@ use serde::Serialize;
 struct TextPage {
     frame: Frame,
     title: String,
+    anchor: String,
     body: Body,
     previous: Option<Link>,
     next: Option<Link>,
@@ -25,6 +26,7 @@ struct ModulePage {
     frame: Frame,
     number: usize,
     title: String,
+    anchor: String,
     about: String,
     minutes: String,
     body: Body,
@@ -41,7 +43,8 @@ impl Pages<'_> {
         let body = self.body(page, &[])?;
         let (previous, next) = self.neighbours(&page.path);
         let frame = Frame::new(self.course, &path, &page.title, Section::Course);
-        let context = TextPage { frame, title: page.title.clone(), body, previous, next };
+        let (title, anchor) = (page.title.clone(), page.anchor.clone());
+        let context = TextPage { frame, title, anchor, body, previous, next };
         self.page(path, "text.html", context)
     }
 
@@ -55,6 +58,7 @@ impl Pages<'_> {
             frame: Frame::new(self.course, &path, &page.title, Section::Course).described(&module.about),
             number: place + 1,
             title: page.title.clone(),
+            anchor: page.anchor.clone(),
             about: module.about.clone(),
             minutes: minutes(module.lessons.iter().map(|lesson| lesson.minutes).sum()),
             body,

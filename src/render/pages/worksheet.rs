@@ -71,17 +71,25 @@ impl Pages<'_> {
         }
     }
 
-    /// For each drill as many exercises as its lesson shows, and other ones than those as far as the pool has any.
+    /// For each drill as many exercises as its lesson shows: those of its pool that the lesson leaves, and only if they do not
+    /// suffice the lesson's own. Nothing is asked twice.
     fn sheet_exercises(&self, module: &Module) -> Vec<&Exercise> {
-        module
-            .lessons
-            .iter()
-            .flat_map(|lesson| &lesson.drills)
-            .flat_map(|drill| {
-                let shown = self.shown(&drill.id).len();
-                let (on_page, rest) = self.pool(&drill.id).split_at(shown);
-                rest.iter().chain(on_page).take(shown)
-            })
-            .collect()
+        let mut asked = BTreeSet::new();
+        let mut chosen = Vec::new();
+        for drill in module.lessons.iter().flat_map(|lesson| &lesson.drills) {
+            let shown = self.shown(&drill.id).len();
+            let (in_lesson, rest) = self.pool(&drill.id).split_at(shown);
+            let new = rest.iter().chain(in_lesson).filter(|exercise| asked.insert(question(exercise)));
+            chosen.extend(new.take(shown));
+        }
+        chosen
     }
+}
+
+/// What two exercises have in common when they are the same to whoever answers them: the order of the options does not matter, nor
+/// do the options of a written question.
+fn question(exercise: &Exercise) -> String {
+    let Some(case) = &exercise.case else { return exercise.ask.clone() };
+    let options: BTreeSet<&str> = exercise.options.iter().map(|option| option.label.as_str()).collect();
+    format!("{} {} {} {:?} {options:?}", exercise.ask, case.client, case.goal, case.placement)
 }

@@ -1,0 +1,293 @@
+//! Links from the text of lessons to the glossary.
+//!
+//! Entry points: [`Glossary::new`], once for a course, and [`Mentions::linked`], for every piece of a page's text. The first
+//! mention of each term on a page becomes a link: whole words, in capitals or not, in the plural with `s` too, and the longest
+//! term where several begin. Links, headings, code and pictures are left as they are.
+
+use super::plan::{self, href_to};
+use crate::course::Term;
+use pulldown_cmark::{CowStr, Event, Tag, TagEnd};
+use std::collections::{BTreeSet, HashMap};
+
+/// The terms of a course, ready to be found.
+#[derive(Debug, Default)]
+pub(super) struct Glossary {
+    /// Ids of the terms.
+    ids: Vec<String>,
+    /// What to look for by its first word, the longest first.
+    phrases: HashMap<String, Vec<Phrase>>,
+}
+
+/// A way to write a term.
+#[derive(Debug, PartialEq, Eq)]
+struct Phrase {
+    /// Its characters in lower case; a space stands for any white space.
+    characters: Vec<char>,
+    /// Index of the term.
+    term: usize,
+}
+
+/// The terms of a page that have been mentioned.
+#[derive(Debug)]
+pub(super) struct Mentions<'g> {
+    glossary: &'g Glossary,
+    /// Path of the page in the site.
+    page: String,
+    /// Indices of the terms mentioned so far.
+    seen: BTreeSet<usize>,
+}
+
+impl Glossary {
+    /// Prepares the terms of a course.
+    pub fn new(terms: &[Term]) -> Self {
+        let mut glossary = Glossary::default();
+        for (place, term) in terms.iter().enumerate() {
+            glossary.ids.push(term.id.clone());
+            for written in ways_to_write(&term.term) {
+                let characters: Vec<char> = written.to_lowercase().chars().collect();
+                let first = first_word(&written);
+                // What does not begin with a word cannot be found by one.
+                if !first.is_empty() {
+                    glossary
+                        .phrases
+                        .entry(first.to_lowercase())
+                        .or_default()
+                        .push(Phrase { characters, term: place });
+                }
+            }
+        }
+        for phrases in glossary.phrases.values_mut() {
+            phrases.sort_by(|one, other| {
+                other.characters.len().cmp(&one.characters.len()).then(one.term.cmp(&other.term))
+            });
+        }
+        glossary
+    }
+
+    /// Nothing is mentioned yet on the page at this path of the site.
+    pub fn mentions(&self, page: &str) -> Mentions<'_> {
+        Mentions { glossary: self, page: page.to_owned(), seen: BTreeSet::new() }
+    }
+
+    /// The longest term at the beginning of `text`, and its length there; `after` follows the text.
+    fn term_at(&self, text: &str, after: Option<char>) -> Option<(usize, usize)> {
+        let first = first_word(text).to_lowercase();
+        let singular = first.strip_suffix('s').unwrap_or(&first);
+        [first.as_str(), singular]
+            .into_iter()
+            .filter_map(|word| {
+                let phrases = self.phrases.get(word)?;
+                phrases.iter().find_map(|phrase| Some((phrase.end_in(text, after)?, phrase.term)))
+            })
+            .max_by_key(|&(end, _)| end)
+    }
+}
+
+impl Phrase {
+    /// Where this phrase, or its plural, ends if `text` begins with it; `after` follows the text.
+    fn end_in(&self, text: &str, after: Option<char>) -> Option<usize> {
+        let mut rest = text.chars();
+        let mut wanted = self.characters.iter().copied().peekable();
+        while let Some(&next) = wanted.peek() {
+            let found = rest.next()?;
+            if next == ' ' {
+                if !found.is_whitespace() {
+                    return None;
+                }
+                rest = rest.as_str().trim_start().chars();
+                wanted.next();
+            } else if !found.to_lowercase().all(|c| wanted.next() == Some(c)) {
+                return None;
+            }
+        }
+        let is_end = |rest: &str| !rest.chars().next().or(after).is_some_and(is_of_word);
+        let ends_in_letter = self.characters.last().is_some_and(|c| c.is_alphabetic());
+        let rest = rest.as_str();
+        let plural = rest.strip_prefix(['s', 'S']).filter(|_| ends_in_letter);
+        let rest = [Some(rest), plural].into_iter().flatten().find(|rest| is_end(rest))?;
+        Some(text.len() - rest.len())
+    }
+}
+
+impl Mentions<'_> {
+    /// The same text with a link at the first mention of each term.
+    pub fn linked<'e>(&mut self, events: Vec<Event<'e>>) -> Vec<Event<'e>> {
+        let mut linked = Vec::with_capacity(events.len());
+        // How many links, headings, code blocks and pictures are open.
+        let mut left_alone = 0_usize;
+        for at in 0..events.len() {
+            match &events[at] {
+                Event::Start(tag) if is_left_alone(&tag.to_end()) => left_alone += 1,
+                Event::End(tag) if is_left_alone(tag) => left_alone = left_alone.saturating_sub(1),
+                Event::Text(text) if left_alone == 0 => {
+                    let before = beside(events[..at].iter().rev(), true);
+                    let after = beside(events[at + 1..].iter(), false);
+                    self.link_text(text, before, after, &mut linked);
+                    continue;
+                }
+                _ => {}
+            }
+            linked.push(events[at].clone());
+        }
+        linked
+    }
+
+    fn link_text<'e>(
+        &mut self,
+        text: &CowStr<'e>,
+        before: Option<char>,
+        after: Option<char>,
+        linked: &mut Vec<Event<'e>>,
+    ) {
+        let mut done = 0;
+        let mut at = 0;
+        let mut before = before;
+        while let Some(next) = text[at..].chars().next() {
+            let begins_word = is_of_word(next) && !before.is_some_and(is_of_word);
+            let found = self.glossary.term_at(&text[at..], after).filter(|_| begins_word);
+            let length = found.map_or(next.len_utf8(), |(length, _)| length);
+            if let Some((length, term)) = found
+                && self.seen.insert(term)
+            {
+                if done < at {
+                    linked.push(Event::Text(text[done..at].to_owned().into()));
+                }
+                let target = href_to(&self.page, plan::GLOSSARY, &self.glossary.ids[term]);
+                linked.push(Event::InlineHtml(format!("<a class=\"term\" href=\"{target}\">").into()));
+                linked.push(Event::Text(text[at..at + length].to_owned().into()));
+                linked.push(Event::InlineHtml("</a>".into()));
+                done = at + length;
+            }
+            at += length;
+            before = text[..at].chars().next_back();
+        }
+        if done == 0 {
+            linked.push(Event::Text(text.clone()));
+        } else if done < text.len() {
+            linked.push(Event::Text(text[done..].to_owned().into()));
+        }
+    }
+}
+
+/// A term as it is given; one like "individual typology angle (ITA)" also without the brackets, and what they hold.
+fn ways_to_write(term: &str) -> Vec<String> {
+    let whole = term.split_whitespace().collect::<Vec<_>>().join(" ");
+    let mut ways = Vec::new();
+    if let Some((long, short)) = whole.strip_suffix(')').and_then(|whole| whole.split_once(" (")) {
+        ways.extend([long.to_owned(), short.to_owned()]);
+    }
+    ways.push(whole);
+    ways
+}
+
+/// Whether a character can be part of a word; `blue-grey` is one.
+fn is_of_word(c: char) -> bool {
+    c.is_alphanumeric() || c == '_' || c == '-'
+}
+
+/// The word at the beginning of a text, which may be none.
+fn first_word(text: &str) -> &str {
+    &text[..text.find(|c| !is_of_word(c)).unwrap_or(text.len())]
+}
+
+fn is_left_alone(tag: &TagEnd) -> bool {
+    matches!(tag, TagEnd::Link | TagEnd::Image | TagEnd::Heading(_) | TagEnd::CodeBlock | TagEnd::TableHead)
+}
+
+/// The character that the nearest of these events brings, in the same paragraph: their last one or their first one.
+fn beside<'e>(events: impl Iterator<Item = &'e Event<'e>>, last: bool) -> Option<char> {
+    for event in events {
+        match event {
+            Event::Text(text) | Event::Code(text) => {
+                return if last { text.chars().next_back() } else { text.chars().next() };
+            }
+            Event::Start(Tag::Emphasis | Tag::Strong | Tag::Link { .. })
+            | Event::End(TagEnd::Emphasis | TagEnd::Strong | TagEnd::Link) => {}
+            _ => return None,
+        }
+    }
+    None
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use pulldown_cmark::{Parser, TextMergeStream};
+
+    /// The text with `[term id|what is linked]`.
+    fn marked(text: &str) -> String {
+        let term = |id: &str, term: &str| Term {
+            id: id.to_owned(),
+            term: term.to_owned(),
+            means: String::new(),
+            see: Vec::new(),
+        };
+        let glossary = Glossary::new(&[
+            term("hue", "hue"),
+            term("colour", "colour"),
+            term("healed", "healed colour"),
+            term("index", "Colour Index"),
+            term("ita", "individual typology angle (ITA)"),
+            term("blue-grey", "blue-grey"),
+            term("odd", "a<b & \"c\""),
+            term("glass", "glass"),
+        ]);
+        let parser = Parser::new(text).map(|event| match event {
+            Event::SoftBreak => Event::Text("\n".into()),
+            event => event,
+        });
+        let events = glossary.mentions("lessons/a.html").linked(TextMergeStream::new(parser).collect());
+        let mut html = String::new();
+        pulldown_cmark::html::push_html(&mut html, events.into_iter());
+        html.replace("<a class=\"term\" href=\"../glossary.html#", "[")
+            .replace("\">", "|")
+            .replace("</a>", "]")
+    }
+
+    #[test]
+    fn the_first_mention_of_each_whole_word() {
+        for (text, html) in [
+            ("A hue, a Hue.", "<p>A [hue|hue], a Hue.</p>"),
+            ("Hues and colours", "<p>[hue|Hues] and [colour|colours]</p>"),
+            ("huey, hue-less, the hue's", "<p>huey, hue-less, the [hue|hue]'s</p>"),
+            ("blue-grey", "<p>[blue-grey|blue-grey]</p>"),
+            ("A glass, glasss", "<p>A [glass|glass], glasss</p>"),
+            ("Ihue", "<p>Ihue</p>"),
+        ] {
+            assert_eq!(marked(text).trim(), html);
+        }
+    }
+
+    #[test]
+    fn the_longest_term_wins() {
+        assert_eq!(
+            marked("The healed\ncolour, the Colour  Index, a healed colour, a colour.").trim(),
+            "<p>The [healed|healed\ncolour], the [index|Colour  Index], a healed colour, a [colour|colour].</p>"
+        );
+    }
+
+    #[test]
+    fn a_short_form_in_brackets_is_a_term_too() {
+        assert_eq!(marked("The ITA.").trim(), "<p>The [ita|ITA].</p>");
+        assert_eq!(
+            marked("The individual typology angle (ITA).").trim(),
+            "<p>The [ita|individual typology angle (ITA)].</p>"
+        );
+    }
+
+    #[test]
+    fn links_headings_code_and_pictures_are_left_alone() {
+        for text in ["# A hue", "[a hue](x)", "`hue`", "    hue", "![a hue](x)", "<https://hue.example>"] {
+            assert!(!marked(text).contains('['), "{text}");
+        }
+        assert_eq!(
+            marked("**hue**s *hue*- **hue**").trim(),
+            "<p><strong>hue</strong>s <em>hue</em>- <strong>[hue|hue]</strong></p>"
+        );
+    }
+
+    #[test]
+    fn what_is_linked_stays_text() {
+        assert_eq!(marked("Say a<b & \"c\" & <").trim(), "<p>Say [odd|a&lt;b &amp; \"c\"] &amp; &lt;</p>");
+    }
+}

@@ -1,0 +1,77 @@
+//! Worksheets ask what their lessons do not, and nothing twice.
+
+use super::fixture::{DEMO, DEMO_SITE, built, pages, tiny};
+use super::html::decoded;
+use healedhue::course::{Course, Drill};
+use healedhue::exercise::{EXERCISES_PER_SHOWN, Exercise, Pools};
+use std::collections::BTreeSet;
+
+/// The questions of a worksheet, in order.
+fn asked(worksheet: &str) -> Vec<String> {
+    let after = |part: &str| part.split_once("</span> ").unwrap().1.split_once("</h2>").unwrap().0.to_owned();
+    worksheet.split("<span class=\"question-number\">").skip(1).map(|part| decoded(&after(part))).collect()
+}
+
+#[test]
+fn the_demo_shows_one_half_of_each_pool_in_its_lesson_and_the_other_on_the_worksheet() {
+    let (course, pools) = &*DEMO;
+    let site = pages(&DEMO_SITE);
+    for module in &course.modules {
+        let sheet = &site[&format!("worksheets/{}.html", module.id)];
+        let mut on_sheet = Vec::new();
+        for lesson in &module.lessons {
+            let page = &site[&format!("lessons/{}.html", lesson.page.path)];
+            for drill in &lesson.drills {
+                let pool = &pools[&drill.id];
+                assert_eq!(pool.len(), (drill.exercises * EXERCISES_PER_SHOWN) as usize);
+                for exercise in pool {
+                    let anchor = format!("\"exercise_{}_{}_ask\"", drill.id, exercise.number);
+                    let in_lesson = format!("\"exercise_{}_{}\"", drill.id, exercise.number);
+                    let is_first = exercise.number < drill.exercises;
+                    assert_eq!(page.contains(&in_lesson), is_first, "{} {}", drill.id, exercise.number);
+                    assert_eq!(sheet.contains(&anchor), !is_first, "{} {}", drill.id, exercise.number);
+                    on_sheet.extend((!is_first).then(|| exercise.ask.clone()));
+                }
+            }
+        }
+        assert_eq!(asked(sheet), on_sheet, "{}", module.id);
+    }
+}
+
+/// The tiny course with a drill that shows `shown` written questions, for which there are `questions`.
+fn with_questions(shown: u32, questions: u32) -> (Course, Pools) {
+    let (mut course, mut pools) = tiny(str::to_owned);
+    let drills = &mut course.modules[0].lessons[0].drills;
+    drills.push(Drill { id: "words".into(), exercises: shown, ..drills[0].clone() });
+    let one = pools["brow"][0].clone();
+    let written = |number: u32| Exercise {
+        drill: "words".into(),
+        number,
+        ask: format!("Question {}?", number % questions),
+        case: None,
+        ..one.clone()
+    };
+    pools.insert("words".into(), (0..shown * EXERCISES_PER_SHOWN).map(written).collect());
+    (course, pools)
+}
+
+#[test]
+fn a_worksheet_asks_nothing_twice() {
+    for (shown, questions, expected) in [
+        // Enough for both.
+        (2, 4, vec![2, 3]),
+        // The last ones are the lesson's own again.
+        (3, 4, vec![3, 0, 1]),
+        (2, 2, vec![0, 1]),
+        // Fewer than asked for.
+        (3, 2, vec![1, 0]),
+        (3, 1, vec![0]),
+    ] {
+        let sheet = &pages(&built(&with_questions(shown, questions)))["worksheets/one.html"];
+        let numbers: Vec<String> =
+            asked(sheet).into_iter().filter(|ask| ask.starts_with("Question")).collect();
+        let expected: Vec<String> = expected.iter().map(|number| format!("Question {number}?")).collect();
+        assert_eq!(numbers, expected, "{shown} of {questions}");
+        assert_eq!(numbers.iter().collect::<BTreeSet<_>>().len(), numbers.len());
+    }
+}
