@@ -6,6 +6,7 @@ mod exercises;
 mod loading;
 mod optics;
 mod program;
+mod readme;
 mod site;
 mod skin;
 mod snapshots;

@@ -65,11 +65,6 @@ impl Mix {
         self.0.iter().map(|(bottle, count)| (bottle.as_str(), *count))
     }
 
-    /// Drops of one bottle.
-    pub fn drops_of(&self, bottle: &str) -> u32 {
-        self.drops().find(|(id, _)| *id == bottle).map_or(0, |(_, count)| count)
-    }
-
     /// Drops in all.
     pub fn total(&self) -> u32 {
         self.0.iter().map(|(_, count)| count).sum()

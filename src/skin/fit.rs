@@ -43,13 +43,24 @@ const ROWS: usize = BANDS + 3 + NUMBERS;
 pub fn fit_spectrum(reflectance: &Spectrum, site: Site, prior: &Prior) -> Fit {
     let lab = Light::D65.lab_of(reflectance);
     let weight = reflectance.map(|r| 1.0 / (REFLECTANCE_SPREAD * libm::sqrt(r.max(1e-4))));
-    Misfit::new(*reflectance, weight, lab, LAB_SPREAD, site, prior).solve()
+    Misfit { measured: *reflectance, weight, lab, lab_spread: LAB_SPREAD, site, prior, at: SVector::zeros() }
+        .solve()
 }
 
 /// The skin nearest to the prior that has this colour under D65, surface reflection included. An estimate: many skins have one
 /// colour.
 pub fn fit_lab(lab: Lab, site: Site, prior: &Prior) -> Fit {
-    Misfit::new([0.0; BANDS], [0.0; BANDS], lab, EXACT_LAB_SPREAD, site, prior).solve()
+    let unknown = [0.0; BANDS];
+    Misfit {
+        measured: unknown,
+        weight: unknown,
+        lab,
+        lab_spread: EXACT_LAB_SPREAD,
+        site,
+        prior,
+        at: SVector::zeros(),
+    }
+    .solve()
 }
 
 /// The least-squares problem.
@@ -65,18 +76,7 @@ struct Misfit<'p> {
     at: SVector<f64, NUMBERS>,
 }
 
-impl<'p> Misfit<'p> {
-    fn new(
-        measured: Spectrum,
-        weight: Spectrum,
-        lab: Lab,
-        lab_spread: f64,
-        site: Site,
-        prior: &'p Prior,
-    ) -> Self {
-        Misfit { measured, weight, lab, lab_spread, site, prior, at: SVector::zeros() }
-    }
-
+impl Misfit<'_> {
     fn skin(&self, at: &SVector<f64, NUMBERS>) -> Skin {
         self.prior.skin_at(&(*at).into())
     }
