@@ -8,10 +8,10 @@
 //!  course files ──course──▶ Course ──▶ diagnostics
 //!                             │
 //!                drill + seed ▼
-//!  colour ─ optics ─ skin ─ pigment ─ healing ──▶ exercise (generate, prove, mark)
-//!  └────────── the engine ──────────────────┘         │
-//!                                                     ├──▶ render (site, worksheets)
-//!                                                     └──▶ cli (terminal)
+//!  colour ─ optics ─ skin ─ pigment ─ healing ─ foresee ──▶ exercise (generate, prove, mark)
+//!  └─────────────── the engine ────────────────────────┘         │
+//!                                                              ├──▶ render (site, worksheets)
+//!                                                              └──▶ cli (terminal)
 //! ```
 //!
 //! The physics knows nothing of courses, the teaching knows nothing of HTML, and the faces decide nothing.
@@ -20,6 +20,7 @@ pub mod cli;
 pub mod colour;
 pub mod course;
 pub mod exercise;
+pub mod foresee;
 pub mod healing;
 pub mod optics;
 pub mod pigment;

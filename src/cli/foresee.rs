@@ -2,14 +2,12 @@
 
 use super::CourseFolder;
 use super::problem::{Problem, read_text};
-use super::request::{Request, Task};
 use super::terminal::{Painter, When, lab_in_words};
-use crate::colour::{Lab, Spectrum};
 use crate::course::load;
+use crate::foresee::{Answer, Request, Task};
 use crate::healing::{Appearance, HEALED_MONTHS, Reading, Scene};
 use crate::pigment::Shelf;
 use crate::skin::{ItaClass, ita_degrees};
-use serde::Serialize;
 use std::io::Write;
 use std::path::PathBuf;
 
@@ -29,26 +27,6 @@ pub(super) struct Arguments {
     folder: CourseFolder,
 }
 
-/// What is foreseen.
-#[derive(Serialize)]
-struct Answer {
-    /// 400 to 700 nm by 10 nm, 0 to 1, surface reflection included.
-    reflectance: Spectrum,
-    /// X, Y, Z; Y of white is 100.
-    xyz: [f64; 3],
-    /// L*, a*, b*.
-    lab: [f64; 3],
-    /// Red, green, blue, 0 to 255.
-    srgb: [u8; 3],
-    /// Whether sRGB can show the colour.
-    in_gamut: bool,
-    /// L*, a*, b* of the skin without any work.
-    bare_skin_lab: [f64; 3],
-    reading: Reading,
-    /// Restrictions of what is in the mix.
-    warnings: Vec<String>,
-}
-
 /// Times shown in the terminal, in months: on the day, healed, one and three years.
 const TIMES: [(f64, &str); 4] = [
     (0.0, "on the day"),
@@ -63,52 +41,16 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         .map_err(|error| Problem::Input(format!("{}: {error}", arguments.file.display())))?;
     let loaded = load(&arguments.folder.course);
     let course = loaded.course.ok_or(Problem::Course(loaded.diagnostics))?;
-    let task = request.resolve(&course.shelf)?;
+    let task = request.resolve(&course.shelf).map_err(|error| Problem::Input(error.to_string()))?;
     let mut out = std::io::stdout().lock();
     if arguments.json {
-        serde_json::to_writer_pretty(&mut out, &answer(&course.shelf, &task))
+        serde_json::to_writer_pretty(&mut out, &Answer::of(&course.shelf, &task))
             .map_err(std::io::Error::from)?;
         writeln!(out)?;
     } else {
         write!(out, "{}", picture(&course.shelf, &task, Painter::new(arguments.colour)))?;
     }
     Ok(())
-}
-
-/// Skin and work at one time: bare skin, then everything.
-fn at(shelf: &Shelf, task: &Task, months: f64) -> (Appearance, Appearance) {
-    let scene = Scene::new(shelf, &task.skin, task.site, &task.existing, months);
-    let seen = scene.with(&task.paint, &task.placement);
-    (Appearance::of(scene.bare(), task.light), Appearance::of(seen, task.light))
-}
-
-fn answer(shelf: &Shelf, task: &Task) -> Answer {
-    let (bare, seen) = at(shelf, task, task.months);
-    let triple = |lab: Lab| [lab.l, lab.a, lab.b];
-    Answer {
-        reflectance: seen.reflectance,
-        xyz: [seen.xyz.x, seen.xyz.y, seen.xyz.z],
-        lab: triple(seen.lab),
-        srgb: [seen.srgb.r, seen.srgb.g, seen.srgb.b],
-        in_gamut: seen.srgb.in_gamut,
-        bare_skin_lab: triple(bare.lab),
-        reading: Reading::of(seen.lab, bare.lab),
-        warnings: warnings(shelf, task),
-    }
-}
-
-/// Restrictions of what is in the mix.
-fn warnings(shelf: &Shelf, task: &Task) -> Vec<String> {
-    shelf
-        .restrictions_of(&task.mix)
-        .iter()
-        .map(|(colourant, rule)| {
-            format!(
-                "{} ({}): {}, {} since {} ({})",
-                colourant.id, colourant.name, rule.place, rule.rule, rule.since, rule.source
-            )
-        })
-        .collect()
 }
 
 fn picture(shelf: &Shelf, task: &Task, painter: Painter) -> String {
@@ -136,12 +78,12 @@ fn picture(shelf: &Shelf, task: &Task, painter: Painter) -> String {
             times.sort_by(|one, other| one.0.total_cmp(&other.0));
         }
         for (months, label) in times {
-            let (skin, seen) = at(shelf, task, months);
+            let (skin, seen) = task.at(shelf, months);
             line(label, &skin, &seen, &Reading::of(seen.lab, skin.lab).words);
         }
         text += &format!("  mix: {}\n", shelf.mix_in_words(&task.mix));
     }
-    for warning in warnings(shelf, task) {
+    for warning in task.warnings(shelf) {
         text += &format!("  warning: {warning}\n");
     }
     text + "  For teaching, never a promise of a result on a person.\n"

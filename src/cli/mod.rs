@@ -10,7 +10,6 @@ mod layers;
 mod practise;
 mod problem;
 mod progress;
-mod request;
 mod skin;
 mod terminal;
 

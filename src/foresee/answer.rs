@@ -1,0 +1,46 @@
+//! The answer: what is seen, in numbers and in words.
+
+use super::Task;
+use crate::colour::{Lab, Spectrum};
+use crate::healing::Reading;
+use crate::pigment::Shelf;
+use serde::Serialize;
+
+/// What is foreseen.
+#[derive(Debug, Clone, Serialize)]
+pub struct Answer {
+    /// 400 to 700 nm by 10 nm, 0 to 1, surface reflection included.
+    pub reflectance: Spectrum,
+    /// X, Y, Z; Y of white is 100.
+    pub xyz: [f64; 3],
+    /// L*, a*, b*.
+    pub lab: [f64; 3],
+    /// Red, green, blue, 0 to 255.
+    pub srgb: [u8; 3],
+    /// Whether sRGB can show the colour.
+    pub in_gamut: bool,
+    /// L*, a*, b* of the skin without any work.
+    pub bare_skin_lab: [f64; 3],
+    /// The colour in words, relative to the bare skin.
+    pub reading: Reading,
+    /// Restrictions of what is in the mix.
+    pub warnings: Vec<String>,
+}
+
+impl Answer {
+    /// Solves a task.
+    pub fn of(shelf: &Shelf, task: &Task) -> Self {
+        let (bare, seen) = task.at(shelf, task.months);
+        let triple = |lab: Lab| [lab.l, lab.a, lab.b];
+        Answer {
+            reflectance: seen.reflectance,
+            xyz: [seen.xyz.x, seen.xyz.y, seen.xyz.z],
+            lab: triple(seen.lab),
+            srgb: [seen.srgb.r, seen.srgb.g, seen.srgb.b],
+            in_gamut: seen.srgb.in_gamut,
+            bare_skin_lab: triple(bare.lab),
+            reading: Reading::of(seen.lab, bare.lab),
+            warnings: task.warnings(shelf),
+        }
+    }
+}

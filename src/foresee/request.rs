@@ -1,0 +1,145 @@
+//! The request: a client's skin, what lies in it, and what is to be placed.
+
+use super::{RequestError, SkinRequest, Task};
+use crate::colour::Light;
+use crate::healing::{AMOUNT, HEALED_MONTHS, MONTHS, MOST_WORKS, Placement, Work};
+use crate::pigment::{Mix, Paint, Shelf};
+use crate::skin::Site;
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
+
+/// A request, as written. Everything but `skin` has a default.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Request {
+    /// The client's skin.
+    pub skin: SkinRequest,
+    /// Where the work goes.
+    #[serde(default)]
+    pub site: Site,
+    /// The light it is judged under.
+    #[serde(default)]
+    pub light: Light,
+    /// Months after the placement; healed by default.
+    #[serde(default = "healed")]
+    pub months: f64,
+    /// Whole drops by bottle.
+    #[serde(default)]
+    pub mix: BTreeMap<String, u32>,
+    /// Where the mix lies.
+    #[serde(default)]
+    pub placement: Placement,
+    /// What lies there already.
+    #[serde(default)]
+    pub existing: Vec<Existing>,
+}
+
+fn healed() -> f64 {
+    HEALED_MONTHS
+}
+
+/// Existing work, as written: a mix or amounts of colourants.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Existing {
+    /// Whole drops by bottle.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub mix: Option<BTreeMap<String, u32>>,
+    /// Amounts by colourant.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub colourants: Option<BTreeMap<String, f64>>,
+    /// Where it lies.
+    #[serde(default)]
+    pub placement: Placement,
+    /// How old it is.
+    #[serde(default)]
+    pub months: f64,
+}
+
+impl Request {
+    /// Checks the request against what is on the shelf.
+    ///
+    /// # Errors
+    /// [`RequestError`] names the first field that holds an unknown name, a number outside its bounds or too many works.
+    pub fn resolve(&self, shelf: &Shelf) -> Result<Task, RequestError> {
+        if self.existing.len() > MOST_WORKS {
+            let count = self.existing.len();
+            let why = format!("{count} works are more than the {MOST_WORKS} that can be solved");
+            return Err(RequestError::new("existing", why));
+        }
+        let mix = mix_of(&self.mix, "mix", shelf)?;
+        let existing = self
+            .existing
+            .iter()
+            .enumerate()
+            .map(|(i, old)| old.resolve(shelf, &format!("existing[{i}]")))
+            .collect::<Result<_, _>>()?;
+        Ok(Task {
+            skin: self.skin.resolve(self.site)?,
+            site: self.site,
+            light: self.light,
+            months: MONTHS.check(self.months).map_err(RequestError::breach("months"))?,
+            paint: shelf.paint_of(&mix),
+            mix,
+            placement: self.placement.checked().map_err(RequestError::breach("placement"))?,
+            existing,
+        })
+    }
+}
+
+impl Existing {
+    fn resolve(&self, shelf: &Shelf, field: &str) -> Result<Work, RequestError> {
+        let paint = match (&self.mix, &self.colourants) {
+            (Some(mix), None) => shelf.paint_of(&mix_of(mix, &format!("{field}.mix"), shelf)?),
+            (None, Some(colourants)) => paint_of(colourants, &format!("{field}.colourants"), shelf)?,
+            _ => return Err(RequestError::new(field, "give either `mix` or `colourants`")),
+        };
+        Ok(Work {
+            paint,
+            placement: self.placement.checked().map_err(RequestError::breach(field))?,
+            months: MONTHS.check(self.months).map_err(RequestError::breach(field))?,
+        })
+    }
+}
+
+/// Most drops of one bottle.
+const MOST_DROPS: u32 = 1000;
+
+fn mix_of(drops: &BTreeMap<String, u32>, field: &str, shelf: &Shelf) -> Result<Mix, RequestError> {
+    for (bottle, &count) in drops {
+        if shelf.bottle(bottle).is_none() {
+            let known = shelf.bottles.iter().map(|bottle| bottle.id.as_str());
+            return Err(unknown(field, "bottle", bottle, known));
+        }
+        if count > MOST_DROPS {
+            let why = format!("{count} drops are more than {MOST_DROPS}");
+            return Err(RequestError::new(format!("{field}.{bottle}"), why));
+        }
+    }
+    Ok(Mix::new(drops.iter().map(|(bottle, count)| (bottle.clone(), *count))))
+}
+
+fn paint_of(amounts: &BTreeMap<String, f64>, field: &str, shelf: &Shelf) -> Result<Paint, RequestError> {
+    let mut paint = Paint::new();
+    for (id, &amount) in amounts {
+        let Some(place) = shelf.colourant_place(id) else {
+            let known = shelf.colourants.iter().map(|colourant| colourant.id.as_str());
+            return Err(unknown(field, "colourant", id, known));
+        };
+        AMOUNT.check(amount).map_err(RequestError::breach(format!("{field}.{id}")))?;
+        paint.push((place, amount));
+    }
+    paint.sort_by_key(|(place, _)| *place);
+    Ok(paint)
+}
+
+fn unknown<'k>(field: &str, kind: &str, id: &str, known: impl Iterator<Item = &'k str>) -> RequestError {
+    let known: Vec<&str> = known.collect();
+    let nearest = known
+        .iter()
+        .map(|name| (strsim::jaro_winkler(&name.to_lowercase(), &id.to_lowercase()), name))
+        .max_by(|one, other| one.0.total_cmp(&other.0))
+        .filter(|(likeness, _)| *likeness > 0.75);
+    let hint = nearest.map_or_else(String::new, |(_, name)| format!(" Did you mean `{name}`?"));
+    RequestError::new(field, format!("there is no {kind} `{id}`.{hint} There are: {}", known.join(", ")))
+}

@@ -1,0 +1,50 @@
+//! A request that was understood.
+
+use crate::colour::Light;
+use crate::healing::{Appearance, Placement, Scene, Work};
+use crate::pigment::{Mix, Paint, Shelf};
+use crate::skin::{Site, Skin};
+
+/// A request with every name resolved and every number checked.
+#[derive(Debug, Clone)]
+pub struct Task {
+    /// The client's skin at the site.
+    pub skin: Skin,
+    /// Where the work goes.
+    pub site: Site,
+    /// The light it is judged under.
+    pub light: Light,
+    /// Months after the placement.
+    pub months: f64,
+    /// The mix.
+    pub mix: Mix,
+    /// What it is made of.
+    pub paint: Paint,
+    /// Where it lies.
+    pub placement: Placement,
+    /// What lies there already.
+    pub existing: Vec<Work>,
+}
+
+impl Task {
+    /// Bare skin and everything seen, so many months after the placement.
+    pub fn at(&self, shelf: &Shelf, months: f64) -> (Appearance, Appearance) {
+        let scene = Scene::new(shelf, &self.skin, self.site, &self.existing, months);
+        let seen = scene.with(&self.paint, &self.placement);
+        (Appearance::of(scene.bare(), self.light), Appearance::of(seen, self.light))
+    }
+
+    /// Restrictions of what is in the mix, in words.
+    pub fn warnings(&self, shelf: &Shelf) -> Vec<String> {
+        shelf
+            .restrictions_of(&self.mix)
+            .iter()
+            .map(|(colourant, rule)| {
+                format!(
+                    "{} ({}): {}, {} since {} ({})",
+                    colourant.id, colourant.name, rule.place, rule.rule, rule.since, rule.source
+                )
+            })
+            .collect()
+    }
+}
