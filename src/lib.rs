@@ -8,7 +8,7 @@
 //!  course files ──course──▶ Course ──▶ diagnostics
 //!                             │
 //!                drill + seed ▼
-//!  colour ─ optics ─ skin ─ pigment ─ healing ─ foresee ──▶ exercise (generate, prove, mark)
+//!  colour ─ optics ─ skin ─ pigment ─ healing ─ search ─ foresee ──▶ exercise (generate, prove, mark)
 //!  └─────────────── the engine ────────────────────────┘         │
 //!                                                              ├──▶ render (site, worksheets)
 //!                                                              └──▶ cli (terminal)
@@ -23,7 +23,11 @@ pub mod exercise;
 pub mod foresee;
 pub mod healing;
 pub mod optics;
+mod parallel;
 pub mod pigment;
 pub mod quantity;
 pub mod render;
+pub mod search;
 pub mod skin;
+
+pub use parallel::Cores;

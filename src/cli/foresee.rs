@@ -2,10 +2,11 @@
 
 use super::CourseFolder;
 use super::problem::{Problem, read_text};
-use super::terminal::{Painter, When, lab_in_words};
+use super::ranking::ranking;
+use super::terminal::{Painter, When, lab_in_words, wrapped};
 use crate::course::load;
 use crate::foresee::{Answer, Request, Task};
-use crate::healing::{Appearance, HEALED_MONTHS, Reading, Scene};
+use crate::healing::{Appearance, HEALED_MONTHS, Reading, Scene, Spread};
 use crate::pigment::Shelf;
 use crate::skin::{ItaClass, ita_degrees};
 use std::io::Write;
@@ -15,7 +16,8 @@ use std::path::PathBuf;
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
     /// JSON: {skin: {phototype or ita or melanin, undertone, redness}, site, light, months, mix: {BOTTLE: drops}, placement,
-    /// existing}; everything but skin has a default; - reads standard input.
+    /// existing, worlds, search: {goal: [L*, a*, b*], tolerance, palette, bottles, drops}}; everything but skin has a default; - reads
+    /// standard input.
     file: PathBuf,
     /// Print JSON.
     #[arg(long)]
@@ -48,7 +50,12 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
             .map_err(std::io::Error::from)?;
         writeln!(out)?;
     } else {
-        write!(out, "{}", picture(&course.shelf, &task, Painter::new(arguments.colour)))?;
+        let painter = Painter::new(arguments.colour);
+        let found = task.found(&course.shelf);
+        if let Some(found) = &found {
+            write!(out, "{}", ranking(&course.shelf, &task, found, painter))?;
+        }
+        write!(out, "{}", picture(&course.shelf, &task.with_best(found.as_ref()), painter))?;
     }
     Ok(())
 }
@@ -82,6 +89,17 @@ fn picture(shelf: &Shelf, task: &Task, painter: Painter) -> String {
             line(label, &skin, &seen, &Reading::of(seen.lab, skin.lab).words);
         }
         text += &format!("  mix: {}\n", shelf.mix_in_words(&task.mix));
+    }
+    let expected = task.at(shelf, task.months).1.lab;
+    if let Some(outcome) = task.outcome(shelf, expected) {
+        let when = TIMES.iter().find(|(months, _)| *months == task.months);
+        let when =
+            when.map_or_else(|| format!("after {} months", task.months), |(_, when)| (*when).to_owned());
+        text += &wrapped(&format!("{when}: {}", outcome.words), 2);
+        text.push('\n');
+        if task.spread.melanin > Spread::SEEN.melanin {
+            text += "  (skin told by words alone; its measured colour, `lab`, would narrow this)\n";
+        }
     }
     for warning in task.warnings(shelf) {
         text += &format!("  warning: {warning}\n");

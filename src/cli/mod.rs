@@ -10,6 +10,7 @@ mod layers;
 mod practise;
 mod problem;
 mod progress;
+mod ranking;
 mod skin;
 mod terminal;
 

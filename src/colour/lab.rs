@@ -1,6 +1,14 @@
 //! CIE XYZ and CIE 1976 L*a*b* (ISO/CIE 11664-4).
 
+use crate::quantity::Quantity;
 use serde::{Deserialize, Serialize};
+
+/// Bounds of L*.
+pub const LIGHTNESS: Quantity = Quantity::new("L*", "", 0.0, 100.0);
+/// Bounds of a*.
+pub const GREEN_RED: Quantity = Quantity::new("a*", "", -128.0, 128.0);
+/// Bounds of b*.
+pub const BLUE_YELLOW: Quantity = Quantity::new("b*", "", -128.0, 128.0);
 
 /// Tristimulus values, scaled so that the perfect reflecting diffuser has Y = 100.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]

@@ -5,14 +5,18 @@
 
 mod bands;
 mod difference;
+mod ellipsoid;
 mod lab;
 mod light;
 mod measured;
+mod shift;
 mod srgb;
 
 pub use bands::{BANDS, Spectrum, wavelength_nm};
 pub use difference::difference;
-pub use lab::{Lab, Xyz};
+pub use ellipsoid::{Axis, Ellipsoid};
+pub use lab::{BLUE_YELLOW, GREEN_RED, LIGHTNESS, Lab, Xyz};
 pub use light::Light;
 pub use measured::{SpectrumError, spectrum_of};
+pub use shift::{JUST_VISIBLE, Sense, Shift, in_a_row};
 pub use srgb::Srgb;

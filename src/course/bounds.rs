@@ -1,6 +1,9 @@
-//! Bounds of the numbers in course files. Those of placements and times are declared by [`crate::healing`].
+//! Bounds of the numbers in course files. Those of placements and times are declared by [`crate::healing`],
+//! those of colours and goals by [`crate::colour`] and [`crate::search`].
 
+pub use crate::colour::{BLUE_YELLOW, GREEN_RED, LIGHTNESS};
 use crate::quantity::Quantity;
+pub use crate::search::TOLERANCE;
 
 /// Age of a client.
 pub const AGE: Quantity = Quantity::new("age", "years", 16.0, 110.0);
@@ -14,14 +17,6 @@ pub const DROPS: Quantity = Quantity::new("drops", "", 1.0, 12.0);
 pub const MODIFIER_DROPS: Quantity = Quantity::new("modifier_drops", "", 0.0, 11.0);
 /// Distance by which a wrong answer is worse.
 pub const MARGIN: Quantity = Quantity::new("margin", "ΔE00", 1.5, 20.0);
-/// Distance within which a goal counts as reached.
-pub const TOLERANCE: Quantity = Quantity::new("tolerance", "ΔE00", 0.5, 20.0);
-/// Lightness.
-pub const LIGHTNESS: Quantity = Quantity::new("L*", "", 0.0, 100.0);
-/// a*.
-pub const GREEN_RED: Quantity = Quantity::new("a*", "", -128.0, 128.0);
-/// b*.
-pub const BLUE_YELLOW: Quantity = Quantity::new("b*", "", -128.0, 128.0);
 /// Minutes a lesson takes.
 pub const MINUTES: Quantity = Quantity::new("minutes", "minutes", 1.0, 600.0);
 /// Strength of a bottle against its colourants' reference amounts.

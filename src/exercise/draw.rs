@@ -1,12 +1,13 @@
 //! One draw of a drill: a client, a goal and a placement, with every mix of the drop grid tried in it.
 
 use super::Case;
-use super::grid::mixes;
 use super::seed::below;
+use crate::Cores;
 use crate::colour::{Lab, Light, difference};
 use crate::course::{Client, Course, Drill, Goal};
 use crate::healing::{Appearance, Placement, Reading, Scene, Work};
-use crate::pigment::{Mix, Paint, Shelf};
+use crate::pigment::Shelf;
+use crate::search::{Grid, Tried, rank};
 use rand::Rng;
 
 /// The situation of an exercise, as the engine needs it.
@@ -18,14 +19,6 @@ pub(super) struct Setting<'c> {
     pub months: f64,
     pub light: Light,
     pub existing: Vec<Work>,
-}
-
-/// A mix of the grid in a setting.
-pub(super) struct Tried {
-    pub mix: Mix,
-    pub paint: Paint,
-    /// ΔE00 between its healed colour and the goal.
-    pub error: f64,
 }
 
 /// Depths, loads and coverages a case may have (representative).
@@ -85,27 +78,8 @@ impl<'c> Setting<'c> {
     }
 }
 
-/// The whole drop grid of a drill, tried in a setting, nearest to the goal first.
-pub(super) fn ranked(setting: &Setting, scene: &Scene, grid: &[(Mix, Paint)]) -> Vec<Tried> {
-    let trial = scene.trial(&setting.placement);
-    let mut tried: Vec<Tried> = grid
-        .iter()
-        .map(|(mix, paint)| {
-            let lab = setting.light.lab_of(&trial.with(paint));
-            Tried { mix: mix.clone(), paint: paint.clone(), error: setting.error(lab) }
-        })
-        .collect();
-    tried.sort_by(|one, other| one.error.total_cmp(&other.error).then_with(|| one.mix.cmp(&other.mix)));
-    tried
-}
-
-/// The drop grid of a drill with what each mix is made of.
-pub(super) fn grid_of(shelf: &Shelf, drill: &Drill) -> Vec<(Mix, Paint)> {
-    mixes(&drill.limits)
-        .into_iter()
-        .map(|mix| {
-            let paint = shelf.paint_of(&mix);
-            (mix, paint)
-        })
-        .collect()
+/// The whole drop grid of a drill, tried in a setting, nearest to the goal first. One exercise is one of many that are proved side
+/// by side: it keeps to its core.
+pub(super) fn ranked(setting: &Setting, scene: &Scene, grid: &Grid) -> Vec<Tried> {
+    rank(&scene.trial(&setting.placement), grid, setting.goal.lab, setting.light, Cores::One)
 }

@@ -1,9 +1,10 @@
 //! Options and their marks: what each answer of a setting would heal to, in numbers and in words.
 
-use super::draw::{Setting, Tried};
+use super::draw::Setting;
 use super::{Action, Choice, Mark, marking};
 use crate::course::{Course, Lesson};
 use crate::healing::{Appearance, Reading, Scene, Trial};
+use crate::search::Tried;
 
 /// Judges answers in one setting.
 pub(super) struct Judge<'a, 's> {

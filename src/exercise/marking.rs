@@ -1,12 +1,12 @@
 //! Marks: what an answer would heal to, and what that is worth.
 
 use super::{Choice, Exercise, Mark};
-use crate::colour::Lab;
+use crate::colour::{JUST_VISIBLE, Lab, in_a_row};
 use crate::course::Goal;
 use crate::healing::HEALED_MONTHS;
 
-/// ΔE00 beyond the best possible that costs nothing: hardly visible side by side (CIE: about 1 is just noticeable).
-pub const FREE: f64 = 1.0;
+/// ΔE00 beyond the best possible that costs nothing: hardly visible side by side.
+pub const FREE: f64 = JUST_VISIBLE;
 /// ΔE00 beyond the best possible at which nothing is left of the credit (common practice, no source: another colour).
 pub const WORTHLESS: f64 = 7.0;
 
@@ -53,11 +53,7 @@ pub(super) fn miss_in_words(lab: Lab, goal: Lab) -> String {
         d if d > 2.0 => ways.push("too strong in colour"),
         _ => {}
     }
-    match ways.as_slice() {
-        [] => String::new(),
-        [one] => (*one).to_owned(),
-        [first @ .., last] => format!("{} and {last}", first.join(", ")),
-    }
+    in_a_row(&ways)
 }
 
 /// How much worse than `best` the nearest wrong option heals, in ΔE00; infinite where no wrong option heals to a colour.

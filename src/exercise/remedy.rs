@@ -4,17 +4,19 @@
 //! otherwise the engine does. Colour is right if some mix of the drop grid reaches the goal. Lightening is right if every mix
 //! misses it by more than an eye forgives, and some mix would reach it over the lightened work. Cases in between are not asked.
 
-use super::draw::{Setting, Tried, grid_of, ranked};
+use super::draw::{Setting, ranked};
 use super::generate::{Attempt, Discard, ENGINE};
+use super::grid::grid_of;
 use super::judge::Judge;
 use super::rules::Tempter;
 use super::tempt::{Temptation, is_wrong, key_is_best, temptations};
-use super::worlds::{WORLDS, World, try_worlds};
+use super::worlds::{WORLDS, scene_in, try_worlds};
 use super::{Action, Choice, Exercise, Proof, marking};
 use crate::course::words::CautionAction;
 use crate::course::{Caution, Course, Drill, Lesson, Rule};
-use crate::healing::{Placement, Scene, Trial, Work};
+use crate::healing::{Placement, Scene, Trial, Work, World};
 use crate::pigment::{Paint, Shelf};
+use crate::search::{Grid, Tried};
 
 /// Share of the old work that lightening leaves (representative: after several sessions by somebody licensed).
 const LIGHTENED: f64 = 0.1;
@@ -42,7 +44,7 @@ pub(super) fn attempt(
     }
     let shelf = &course.shelf;
     let scene = setting.scene(shelf);
-    let grid = grid_of(shelf, drill);
+    let grid = grid_of(shelf, &drill.limits);
     let ranking = ranked(&setting, &scene, &grid);
     let best_error = ranking.first().ok_or(Discard::Unresolved)?.error;
     let verdict = verdict(course, drill, &setting, &ranking, &grid)?;
@@ -129,7 +131,7 @@ fn verdict<'c>(
     drill: &Drill,
     setting: &Setting,
     ranking: &[Tried],
-    grid: &[(crate::pigment::Mix, crate::pigment::Paint)],
+    grid: &Grid,
 ) -> Result<Verdict<'c>, Discard> {
     if let Some(caution) = setting.client.health.iter().find_map(|note| course.caution(&note.caution)) {
         return Ok(Verdict::Refrain(caution));
@@ -176,7 +178,7 @@ struct Doubt<'a> {
 impl Doubt<'_> {
     /// The best mix beats the wrong ones, and some mix comes nearer to the goal than would call for lightening.
     fn colour_holds(&self, world: &World, wrong: &[Temptation]) -> bool {
-        let scene = world.scene(self.shelf, self.setting, &self.setting.existing);
+        let scene = scene_in(world, self.shelf, self.setting, &self.setting.existing);
         let trial = scene.trial(&world.placement);
         key_is_best(&trial, self.setting, self.ranking, wrong)
             && self.comes_within(&trial, self.tolerance + self.margin)
@@ -184,11 +186,11 @@ impl Doubt<'_> {
 
     /// No mix reaches the goal over the old work, and some mix comes near it over the lightened work.
     fn lighten_holds(&self, world: &World) -> bool {
-        let scene = world.scene(self.shelf, self.setting, &self.setting.existing);
+        let scene = scene_in(world, self.shelf, self.setting, &self.setting.existing);
         if self.comes_within(&scene.trial(&world.placement), self.tolerance) {
             return false;
         }
-        let scene = world.scene(self.shelf, self.setting, &lightened(&self.setting.existing));
+        let scene = scene_in(world, self.shelf, self.setting, &lightened(&self.setting.existing));
         self.comes_within(&scene.trial(&world.placement), self.tolerance + self.margin)
     }
 

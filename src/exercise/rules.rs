@@ -3,12 +3,14 @@
 //! Entry point: [`Tempter`], which knows one setting and its ranked drop grid, and answers what somebody with a given way of
 //! thinking would mix.
 
-use super::draw::{Setting, Tried};
+use super::draw::Setting;
+use crate::Cores;
 use crate::colour::Lab;
 use crate::course::Limits;
 use crate::course::Rule;
 use crate::healing::{HEALED_MONTHS, Placement, Scene, Work};
 use crate::pigment::{Mix, Modifier, Paint, Shelf};
+use crate::search::{Tried, healed_colours};
 use crate::skin::{Redness, Site, Skin, Undertone};
 
 /// One setting seen through wrong ways of thinking.
@@ -79,8 +81,9 @@ impl<'a, 'c> Tempter<'a, 'c> {
         let placement: &Placement = &self.setting.placement;
         let scene = Scene::new(self.shelf, skin, site, existing, months);
         let trial = scene.trial(placement);
-        let error = |paint: &Paint| self.setting.error(self.setting.light.lab_of(&trial.with(paint)));
-        let errors: Vec<f64> = self.ranked.iter().map(|tried| error(&tried.paint)).collect();
+        let paints: Vec<&Paint> = self.ranked.iter().map(|tried| &tried.paint).collect();
+        let healed = healed_colours(&trial, &paints, self.setting.light, Cores::One);
+        let errors: Vec<f64> = healed.into_iter().map(|lab| self.setting.error(lab)).collect();
         self.least(|i| errors[i])
     }
 

@@ -1,12 +1,13 @@
 //! Wrong mixes for an exercise, each from its own misconception.
 
-use super::draw::{Setting, Tried};
+use super::draw::Setting;
 use super::generate::{Attempt, Discard};
 use super::rules::Tempter;
 use super::seed::shuffle;
 use crate::course::{Course, Drill};
 use crate::healing::Trial;
 use crate::pigment::Paint;
+use crate::search::Tried;
 
 /// A wrong mix: its place in the ranking and the misconception behind it.
 pub(super) struct Temptation {

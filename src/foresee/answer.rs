@@ -1,8 +1,8 @@
 //! The answer: what is seen, in numbers and in words.
 
-use super::Task;
+use super::{SearchAnswer, Task};
 use crate::colour::{Lab, Spectrum};
-use crate::healing::Reading;
+use crate::healing::{Outcome, Reading};
 use crate::pigment::Shelf;
 use serde::Serialize;
 
@@ -25,11 +25,19 @@ pub struct Answer {
     pub reading: Reading,
     /// Restrictions of what is in the mix.
     pub warnings: Vec<String>,
+    /// Where the colour will likely be.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub outcome: Option<Outcome>,
+    /// What the search found.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub search: Option<SearchAnswer>,
 }
 
 impl Answer {
-    /// Solves a task.
+    /// Solves a task. Where mixes are searched for and none is given, the answer is about the best one.
     pub fn of(shelf: &Shelf, task: &Task) -> Self {
+        let found = task.found(shelf);
+        let task = &task.with_best(found.as_ref());
         let (bare, seen) = task.at(shelf, task.months);
         let triple = |lab: Lab| [lab.l, lab.a, lab.b];
         Answer {
@@ -41,6 +49,8 @@ impl Answer {
             bare_skin_lab: triple(bare.lab),
             reading: Reading::of(seen.lab, bare.lab),
             warnings: task.warnings(shelf),
+            outcome: task.outcome(shelf, seen.lab),
+            search: found.as_ref().map(|found| SearchAnswer::of(shelf, found)),
         }
     }
 }

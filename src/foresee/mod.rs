@@ -5,12 +5,15 @@
 
 mod answer;
 mod error;
+mod outcome;
 mod request;
+mod search;
 mod skin;
 mod task;
 
 pub use answer::Answer;
 pub use error::RequestError;
 pub use request::{Existing, Request};
+pub use search::{SearchAnswer, SearchRequest, TriedAnswer};
 pub use skin::SkinRequest;
 pub use task::Task;

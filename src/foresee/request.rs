@@ -1,8 +1,10 @@
 //! The request: a client's skin, what lies in it, and what is to be placed.
 
-use super::{RequestError, SkinRequest, Task};
+use super::{RequestError, SearchRequest, SkinRequest, Task};
 use crate::colour::Light;
-use crate::healing::{AMOUNT, HEALED_MONTHS, MONTHS, MOST_WORKS, Placement, Work};
+use crate::healing::{
+    AMOUNT, DEFAULT_WORLDS, HEALED_MONTHS, MONTHS, MOST_WORKS, OUTCOME_WORLDS, Placement, Work,
+};
 use crate::pigment::{Mix, Paint, Shelf};
 use crate::skin::Site;
 use serde::{Deserialize, Serialize};
@@ -32,6 +34,16 @@ pub struct Request {
     /// What lies there already.
     #[serde(default)]
     pub existing: Vec<Existing>,
+    /// Worlds from which the likely outcome is told; 0 tells none and saves their time.
+    #[serde(default = "default_worlds")]
+    pub worlds: u32,
+    /// A goal to search mixes for. Where there is no `mix`, the best one found is foreseen.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub search: Option<SearchRequest>,
+}
+
+fn default_worlds() -> u32 {
+    DEFAULT_WORLDS
 }
 
 fn healed() -> f64 {
@@ -74,7 +86,13 @@ impl Request {
             .enumerate()
             .map(|(i, old)| old.resolve(shelf, &format!("existing[{i}]")))
             .collect::<Result<_, _>>()?;
+        if self.worlds > 0 {
+            OUTCOME_WORLDS.check(f64::from(self.worlds)).map_err(RequestError::breach("worlds"))?;
+        }
         Ok(Task {
+            worlds: self.worlds,
+            spread: self.skin.spread(),
+            search: self.search.as_ref().map(|search| search.resolve(shelf)).transpose()?,
             skin: self.skin.resolve(self.site)?,
             site: self.site,
             light: self.light,
@@ -133,7 +151,12 @@ fn paint_of(amounts: &BTreeMap<String, f64>, field: &str, shelf: &Shelf) -> Resu
     Ok(paint)
 }
 
-fn unknown<'k>(field: &str, kind: &str, id: &str, known: impl Iterator<Item = &'k str>) -> RequestError {
+pub(super) fn unknown<'k>(
+    field: &str,
+    kind: &str,
+    id: &str,
+    known: impl Iterator<Item = &'k str>,
+) -> RequestError {
     let known: Vec<&str> = known.collect();
     let nearest = known
         .iter()

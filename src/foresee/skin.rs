@@ -2,6 +2,7 @@
 
 use super::RequestError;
 use crate::colour::Lab;
+use crate::healing::Spread;
 use crate::quantity::OutOfRange;
 use crate::skin::{Phototype, Prior, Redness, Site, Skin, Undertone, fit_lab, skin_of_ita};
 use serde::{Deserialize, Serialize};
@@ -88,6 +89,27 @@ impl SkinRequest {
         }
         .checked()
         .map_err(input)
+    }
+
+    /// How wrong one can be about the case: a skin that was measured, or a number that was given, is known as well as what one sees;
+    /// what only words tell has their [`Prior`]'s spread.
+    pub fn spread(&self) -> Spread {
+        let seen = Spread::SEEN;
+        if self.lab.is_some() || self.ita.is_some() {
+            return seen;
+        }
+        let phototype = self.phototype.unwrap_or(Phototype::III);
+        let told = seen.with_skin_of(&Prior::from_evidence(phototype, self.undertone, self.redness));
+        let given = |number: Option<f64>, seen, told| if number.is_some() { seen } else { told };
+        Spread {
+            melanin: given(self.melanin, seen.melanin, told.melanin),
+            blood: given(self.blood, seen.blood, told.blood),
+            oxygenation: given(self.oxygenation, seen.oxygenation, told.oxygenation),
+            scattering: given(self.scattering, seen.scattering, told.scattering),
+            background: given(self.background, seen.background, told.background),
+            vessel_radius_mm: given(self.vessel_radius_mm, seen.vessel_radius_mm, told.vessel_radius_mm),
+            ..seen
+        }
     }
 
     /// The skin nearest to what the words say that has this colour.

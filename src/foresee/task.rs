@@ -1,8 +1,9 @@
 //! A request that was understood.
 
 use crate::colour::Light;
-use crate::healing::{Appearance, Placement, Scene, Work};
+use crate::healing::{Appearance, Placement, Scene, Spread, Work};
 use crate::pigment::{Mix, Paint, Shelf};
+use crate::search::Search;
 use crate::skin::{Site, Skin};
 
 /// A request with every name resolved and every number checked.
@@ -24,6 +25,12 @@ pub struct Task {
     pub placement: Placement,
     /// What lies there already.
     pub existing: Vec<Work>,
+    /// How wrong one can be about all this.
+    pub spread: Spread,
+    /// Worlds from which the likely outcome is told; 0 for none.
+    pub worlds: u32,
+    /// What mixes are to be searched for.
+    pub search: Option<Search>,
 }
 
 impl Task {

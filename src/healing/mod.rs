@@ -6,14 +6,19 @@
 
 mod appearance;
 mod layers;
+mod outcome;
 mod placement;
+mod quasi;
 mod reading;
 mod scene;
+mod spread;
 mod time;
 
 pub use appearance::Appearance;
 pub use layers::masstone;
+pub use outcome::{Case, DEFAULT_WORLDS, OUTCOME_WORLDS, Outcome, SHARE, Worlds};
 pub use placement::{AMOUNT, COVERAGE, DEPTH, LOAD, MONTHS, MOST_WORKS, Placement, THICKNESS, Work};
 pub use reading::{Reading, Tone};
 pub use scene::{Scene, Trial};
+pub use spread::{Deviation, Spread, World};
 pub use time::{HEALED_MONTHS, retention};

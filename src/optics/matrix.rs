@@ -28,6 +28,18 @@ impl<const N: usize, const W: usize> Square<N, W> {
         out
     }
 
+    /// Puts the lanes of `part` into these lanes of this matrix.
+    #[inline(always)]
+    pub fn put(&mut self, part: &Square<N, 2>, lanes: [usize; 2]) {
+        for i in 0..N {
+            for j in 0..N {
+                for (from, to) in lanes.into_iter().enumerate() {
+                    self.0[i][j].0[to] = part.0[i][j].0[from];
+                }
+            }
+        }
+    }
+
     /// `self · other`.
     #[inline(always)]
     pub fn times(&self, other: &Self) -> Self {

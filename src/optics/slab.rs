@@ -32,7 +32,13 @@ impl<const N: usize, const W: usize> Slab<N, W> {
             share *= 0.5;
             doublings += 1;
         }
-        Halves::thin(scatter, absorbing * share, scattering * share).doubled(doublings).into_slab()
+        let mut slab = Slab { reflection: Square::ZERO, transmission: Square::ZERO };
+        by_pairs(absorbing * share, scattering * share, |absorbing, scattering, lanes| {
+            let part = Halves::thin(scatter, absorbing, scattering).doubled(doublings).into_slab();
+            slab.reflection.put(&part.reflection, lanes);
+            slab.transmission.put(&part.transmission, lanes);
+        });
+        slab
     }
 
     /// Reflection of an endless depth of a medium with this absorption and scattering (in any one unit of length).
@@ -41,10 +47,26 @@ impl<const N: usize, const W: usize> Slab<N, W> {
         for lane in &mut share.0 {
             *lane = 0.5 * scatter.grazing / *lane;
         }
-        Halves::thin(scatter, absorption * share, scattering * share)
-            .doubled(HALF_SPACE_DOUBLINGS)
-            .into_slab()
-            .reflection
+        let mut reflection = Square::ZERO;
+        by_pairs(absorption * share, scattering * share, |absorbing, scattering, lanes| {
+            let part = Halves::thin(scatter, absorbing, scattering).doubled(HALF_SPACE_DOUBLINGS).into_slab();
+            reflection.put(&part.reflection, lanes);
+        });
+        reflection
+    }
+}
+
+/// Calls `solve` with two lanes after the other, and where they stand: a matrix of four directions and two lanes is what the
+/// registers of every processor hold, and each lane's numbers do not depend on its neighbours. An odd last lane comes doubled.
+#[inline(always)]
+fn by_pairs<const W: usize>(
+    absorbing: Lanes<W>,
+    scattering: Lanes<W>,
+    mut solve: impl FnMut(Lanes<2>, Lanes<2>, [usize; 2]),
+) {
+    for first in (0..W).step_by(2) {
+        let lanes = [first, (first + 1).min(W - 1)];
+        solve(Lanes(lanes.map(|lane| absorbing.0[lane])), Lanes(lanes.map(|lane| scattering.0[lane])), lanes);
     }
 }
 

@@ -1,0 +1,87 @@
+//! Searching: every mix of a drop grid tried in one client's skin, ranked by how near it heals to the goal.
+//!
+//! Entry points: [`Search::run`] for a palette and limits; [`rank`] for any [`Grid`] in any [`Trial`](crate::healing::Trial), which is what exercises use.
+//! Steps: list the grid, each ratio of drops once ([`Grid`]); see every mix in the client's skin, whose bare layers are computed
+//! once ([`rank`]); read off the best, what an eye cannot tell from it, the gap to the rest, and how the goal is missed
+//! ([`Found`]). Nothing is skipped: no bound is known that is cheaper than a mix and could rule one out exactly.
+
+mod error;
+mod found;
+mod grid;
+mod rank;
+
+pub use error::SearchError;
+pub use found::{Found, Miss, NearTie};
+pub(crate) use grid::with_additions;
+pub use grid::{BOTTLES, DROPS, Grid, MOST_MIXES, Palette};
+pub use rank::{Tried, healed_colours, rank};
+
+use crate::Cores;
+use crate::colour::{BLUE_YELLOW, GREEN_RED, LIGHTNESS, Lab, Light};
+use crate::healing::{Placement, Scene};
+use crate::pigment::Shelf;
+use crate::quantity::Quantity;
+use std::sync::Arc;
+
+/// Bounds of the ΔE00 within which a goal counts as reached.
+pub const TOLERANCE: Quantity = Quantity::new("tolerance", "ΔE00", 0.5, 20.0);
+
+/// What the healed colour should be.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Goal {
+    /// The wished colour under D65; under another light the eye is taken to have adapted.
+    pub lab: Lab,
+    /// ΔE00 within which it counts as reached.
+    pub tolerance: f64,
+}
+
+/// A goal, and every mix that may be tried for it.
+#[derive(Debug, Clone)]
+pub struct Search {
+    goal: Goal,
+    /// Shared, since a grid is large and requests are copied.
+    grid: Arc<Grid>,
+}
+
+impl Search {
+    /// A search for a goal among what can be mixed from a palette.
+    ///
+    /// # Errors
+    /// [`SearchError`] when the goal or a limit is outside its bounds, a bottle is unknown or named twice, the palette is empty, or
+    /// the grid is larger than [`MOST_MIXES`].
+    pub fn new(shelf: &Shelf, goal: Goal, palette: &Palette) -> Result<Self, SearchError> {
+        Ok(Search { goal: goal.checked()?, grid: Arc::new(Grid::of_palette(shelf, palette)?) })
+    }
+
+    /// Tries every mix in this scene, whose shelf is the one the search was made for. The result does not depend on the cores.
+    pub fn run<const N: usize>(
+        &self,
+        scene: &Scene<N>,
+        placement: &Placement,
+        light: Light,
+        cores: Cores,
+    ) -> Found {
+        let ranking = rank(&scene.trial(placement), &self.grid, self.goal.lab, light, cores);
+        Found {
+            goal: self.goal,
+            ranking,
+            possible: self.grid.possible(),
+            untouched: light.lab_of(&scene.existing()),
+        }
+    }
+}
+
+impl Goal {
+    /// This goal, if its numbers lie within their bounds.
+    ///
+    /// # Errors
+    /// [`SearchError::OutOfRange`] names the coordinate or the tolerance that does not, or is not a number.
+    pub fn checked(self) -> Result<Self, SearchError> {
+        let breach = |field| move |breach| SearchError::OutOfRange { field, breach };
+        LIGHTNESS.check(self.lab.l).map_err(breach("goal"))?;
+        GREEN_RED.check(self.lab.a).map_err(breach("goal"))?;
+        BLUE_YELLOW.check(self.lab.b).map_err(breach("goal"))?;
+        TOLERANCE.check(self.tolerance).map_err(breach("tolerance"))?;
+        Ok(self)
+    }
+}
