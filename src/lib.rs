@@ -16,14 +16,19 @@
 //!
 //! The physics knows nothing of courses, the teaching knows nothing of HTML, and the faces decide nothing.
 
+#[cfg(feature = "program")]
 pub mod cli;
 pub mod colour;
+#[cfg(feature = "program")]
 pub mod course;
+#[cfg(feature = "program")]
 pub mod exercise;
 pub mod foresee;
 pub mod healing;
 pub mod optics;
 pub mod pigment;
 pub mod quantity;
+#[cfg(feature = "program")]
 pub mod render;
 pub mod skin;
+pub mod wasm;
