@@ -2,15 +2,15 @@
 //
 // Everything that follows from every option was computed when the site was built and stands in the page, in the list of answers below
 // each exercise. Without this script that list can be opened by hand. With it, the list stays closed until an answer has been
-// given, and the part about that answer is shown at once, beside the best one.
+// given. Steps: read what was given, by the form of the answer; say what is amiss, or the credit and what follows.
 "use strict";
 
 for (const form of document.querySelectorAll(".exercise form")) prepare(form);
 
 function prepare(form) {
   const part = (name) => form.querySelector(`[data-part="${name}"]`);
-  const [mark, again, result, answers, beside] = ["mark", "again", "result", "answers", "beside"].map(part);
-  const choices = [...form.querySelectorAll('input[type="radio"]')];
+  const [mark, again, result, answers] = ["mark", "again", "result", "answers"].map(part);
+  const inputs = [...form.querySelectorAll("fieldset input")];
 
   const reset = () => {
     result.replaceChildren();
@@ -25,35 +25,114 @@ function prepare(form) {
   form.addEventListener("change", reset);
   form.addEventListener("submit", (event) => {
     event.preventDefault();
-    const chosen = choices.find((choice) => choice.checked);
-    if (!chosen) {
-      result.replaceChildren(paragraph("verdict", "Choose one option first."));
-      choices[0]?.focus();
+    const { amiss, shown } = markers[form.dataset.form](form, inputs);
+    if (amiss) {
+      result.replaceChildren(paragraph("verdict", amiss));
+      inputs[0]?.focus();
       return;
     }
-    const outcome = answers.querySelector(`[data-option="${chosen.value}"]`);
-    result.replaceChildren(...report(outcome, beside));
+    result.replaceChildren(...shown);
     answers.hidden = false;
     again.hidden = false;
   });
   again.addEventListener("click", () => {
-    for (const choice of choices) choice.checked = false;
+    for (const input of inputs) {
+      if (input.type === "radio" || input.type === "checkbox") input.checked = false;
+      else input.value = "";
+    }
     reset();
-    choices[0]?.focus();
+    inputs[0]?.focus();
   });
+}
+
+// One for each form of an answer. Each gives what is amiss, or what is shown.
+const markers = {
+  one(form, inputs) {
+    const chosen = inputs.find((input) => input.checked);
+    if (!chosen) return { amiss: "Choose one option first." };
+    const outcome = form.querySelector(`[data-option="${chosen.value}"]`);
+    return { shown: report(outcome, form.querySelector('[data-part="beside"]')) };
+  },
+
+  // Of those that hold, the share found, less as much for each one chosen that does not.
+  several(form, inputs) {
+    if (!inputs.some((input) => input.checked)) return { amiss: "Choose at least one." };
+    const outcomes = inputs.map((input) => form.querySelector(`[data-option="${input.value}"]`));
+    const holds = outcomes.map((outcome) => "best" in outcome.dataset);
+    const found = inputs.filter((input, place) => input.checked && holds[place]).length;
+    const wrong = inputs.filter((input, place) => input.checked && !holds[place]).length;
+    const credit = Math.max(0, (found - wrong) / holds.filter(Boolean).length);
+    const amiss = outcomes.filter((_, place) => inputs[place].checked !== holds[place]);
+    return { shown: [verdict(credit), ...amiss.map((outcome) => outcome.cloneNode(true)).flatMap((copy) => [...copy.children])] };
+  },
+
+  // Kendall's rank correlation with the right order, nothing where it is not positive.
+  order(form, inputs) {
+    const turns = inputs.map((input) => Number(input.value));
+    const all = inputs.map((_, place) => place + 1);
+    if (!all.every((turn) => turns.includes(turn))) return { amiss: `Number the steps from 1 to ${all.length}, each number once.` };
+    const right = form.dataset.order.split(" ").map(Number);
+    const given = right.map((place) => turns[place]);
+    let swapped = 0;
+    for (let i = 0; i < given.length; i += 1) for (let j = i + 1; j < given.length; j += 1) if (given[i] > given[j]) swapped += 1;
+    const pairs = (given.length * (given.length - 1)) / 2;
+    const partly = "allOrNothing" in form.dataset ? 0 : Math.max(0, 1 - (2 * swapped) / pairs);
+    return { shown: [verdict(swapped === 0 ? 1 : partly)] };
+  },
+
+  drops(form, inputs) {
+    const counts = inputs.map((input) => Number(input.value || 0));
+    const { drops, modifierDrops, table } = form.dataset;
+    const modifiers = inputs.map((input) => "modifier" in input.dataset);
+    const sum = (wanted) => counts.filter((_, place) => modifiers[place] === wanted).reduce((total, count) => total + count, 0);
+    if (counts.some((count) => !Number.isInteger(count) || count < 0)) return { amiss: "Drops are whole numbers." };
+    if (sum(true) + sum(false) !== Number(drops)) return { amiss: `The mix has ${drops} drops; you have counted ${sum(true) + sum(false)}.` };
+    if (sum(true) > Number(modifierDrops)) return { amiss: `At most ${modifierDrops} drops of modifiers.` };
+    if (counts.filter((count, place) => count > 0 && !modifiers[place]).length !== 1) return { amiss: "Take one bottle, and drops of modifiers." };
+    const row = table && JSON.parse(table)[counts.join(" ")];
+    if (!row) return { shown: [paragraph("verdict", "Compare your mix with the answers below.")] };
+    const [credit, error, words] = row;
+    const beside = form.querySelector('[data-part="beside"]');
+    const swatches = document.createElement("div");
+    swatches.className = "swatches";
+    if (beside) swatches.append(beside.content.cloneNode(true));
+    return { shown: [verdictOf(credit), paragraph("", `Your mix heals to: ${words} (ΔE00 ${error} from the goal).`), swatches] };
+  },
+
+  number(form, inputs) {
+    const value = Number(inputs[0].value.trim().replace("−", "-").replace(",", ".") || NaN);
+    if (!Number.isFinite(value)) return { amiss: "Write a number." };
+    const { key, tolerance, worthless } = form.dataset;
+    const away = Math.abs(value - Number(key));
+    const credit = Math.min(1, Math.max(0, 1 - (away - Number(tolerance)) / (Number(worthless) - Number(tolerance))));
+    const best = form.querySelector("[data-best] .outcome-body").cloneNode(true);
+    return { shown: [verdict(credit), best] };
+  },
+};
+
+function verdict(credit) {
+  return verdictOf(`${Math.round(credit * 100)}%`);
+}
+
+function verdictOf(credit) {
+  const said = paragraph("verdict", credit === "100%" ? "Right. " : "Not the best answer. ");
+  const figure = document.createElement("strong");
+  figure.textContent = `Credit: ${credit}`;
+  said.append(figure);
+  return said;
 }
 
 // The verdict in words, then a copy of what the list of answers says about the chosen option.
 function report(outcome, beside) {
   const best = "best" in outcome.dataset;
   const { letter, credit } = outcome.dataset;
-  const verdict = paragraph("verdict", best ? `${letter} is the best answer. ` : `${letter} is not the best answer. `);
+  const said = paragraph("verdict", best ? `${letter} is the best answer. ` : `${letter} is not the best answer. `);
   const figure = document.createElement("strong");
   figure.textContent = `Credit: ${credit}`;
-  verdict.append(figure);
+  said.append(figure);
   const body = outcome.querySelector(".outcome-body").cloneNode(true);
   if (beside) addSwatches(body, [...beside.content.cloneNode(true).querySelectorAll(".swatch")], best);
-  return [verdict, body];
+  return [said, body];
 }
 
 // Sets the best answer and the goal beside what the chosen option heals to. The template holds the goal last.

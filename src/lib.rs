@@ -16,9 +16,12 @@
 //!
 //! The physics knows nothing of courses, the teaching knows nothing of HTML, and the faces decide nothing.
 
+#[cfg(feature = "program")]
 pub mod cli;
 pub mod colour;
+#[cfg(feature = "program")]
 pub mod course;
+#[cfg(feature = "program")]
 pub mod exercise;
 pub mod foresee;
 pub mod healing;
@@ -26,8 +29,10 @@ pub mod optics;
 mod parallel;
 pub mod pigment;
 pub mod quantity;
+#[cfg(feature = "program")]
 pub mod render;
 pub mod search;
 pub mod skin;
+pub mod wasm;
 
 pub use parallel::Cores;

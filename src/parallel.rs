@@ -20,7 +20,7 @@ pub(crate) fn map<T: Sync, S, R: Send>(
     start: impl Fn() -> S + Sync + Send,
     work: impl Fn(&mut S, &T) -> R + Sync + Send,
 ) -> Vec<R> {
-    #[cfg(not(target_arch = "wasm32"))]
+    #[cfg(feature = "program")]
     if cores == Cores::All {
         use rayon::prelude::*;
         return items.par_iter().map_init(start, work).collect();

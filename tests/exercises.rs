@@ -3,7 +3,8 @@
 use crate::demo::course;
 use healedhue::course::{Course, Drill, Family, Lesson};
 use healedhue::exercise::{
-    Action, Exercise, GenerateError, NEEDED_SHARE, WORLDS, credit, generate, mark, mixes, pools,
+    Action, Answer, Exercise, Form, GenerateError, NEEDED_SHARE, WORLDS, credit, generate, mark, mixes,
+    outcome, pools,
 };
 use healedhue::healing::{Scene, Work};
 use rayon::prelude::*;
@@ -28,30 +29,128 @@ fn sample() -> &'static Vec<Exercise> {
     })
 }
 
-#[test]
-fn prop_every_key_marks_full_and_every_other_option_less() {
-    for exercise in sample() {
-        for (i, option) in exercise.options.iter().enumerate() {
-            let credit = mark(exercise, i).expect("the option exists").credit;
-            if i == exercise.key {
-                assert_eq!(credit, 1.0, "{} {}: {}", exercise.drill, exercise.number, option.label);
-            } else {
-                assert!(credit < 1.0, "{} {}: {}", exercise.drill, exercise.number, option.label);
-            }
+/// Place of the right option, for exercises that have one.
+fn key_of(exercise: &Exercise) -> Option<usize> {
+    match exercise.form.key() {
+        Answer::One(key) => Some(key),
+        _ => None,
+    }
+}
+
+/// Whatever can be answered wrongly, taken from what the exercise itself knows of wrong answers.
+fn wrong_answers(exercise: &Exercise) -> Vec<Answer> {
+    match &exercise.form {
+        Form::One(one) => (0..one.options.len()).filter(|&place| place != one.key).map(Answer::One).collect(),
+        Form::Several(several) => {
+            let right = several.right();
+            (0..several.options.len())
+                .map(|place| {
+                    let toggled = (0..several.options.len()).filter(|&i| right.contains(&i) != (i == place));
+                    Answer::Several(toggled.collect())
+                })
+                .collect()
         }
-        assert!(mark(exercise, exercise.options.len()).is_none());
+        Form::Order(order) => {
+            let reversed = order.key.iter().rev().copied().collect();
+            vec![Answer::Order(reversed)]
+        }
+        Form::Drops(drops) => drops
+            .tempting
+            .iter()
+            .filter_map(|choice| match &choice.action {
+                Action::Place(mix) => Some(Answer::Drops(mix.clone())),
+                _ => None,
+            })
+            .collect(),
+        Form::Number(number) => number.tempting.iter().map(|wrong| Answer::Number(wrong.value)).collect(),
+    }
+}
+
+#[test]
+fn prop_every_key_marks_full_and_every_other_answer_less() {
+    for exercise in sample() {
+        let name = format!("{} {}", exercise.drill, exercise.number);
+        assert_eq!(mark(course(), exercise, &exercise.form.key()).expect(&name).credit, 1.0, "{name}");
+        let wrong = wrong_answers(exercise);
+        assert!(!wrong.is_empty(), "{name}");
+        for answer in wrong {
+            let credit = mark(course(), exercise, &answer).expect(&name).credit;
+            assert!((0.0..1.0).contains(&credit), "{name}: {answer} gets {credit}");
+        }
+    }
+}
+
+#[test]
+fn prop_answers_read_back_as_they_are_written() {
+    for exercise in sample() {
+        let mut answers = wrong_answers(exercise);
+        answers.push(exercise.form.key());
+        for answer in answers {
+            assert_eq!(Answer::read(&exercise.form, &answer.to_string()), Ok(answer));
+        }
+    }
+}
+
+#[test]
+fn what_is_no_answer_is_refused() {
+    let exercise = |id: &str| {
+        let (lesson, drill) = course().drill(id).expect("the drill exists");
+        generate(course(), lesson, drill, 0).expect("the drill can be satisfied")
+    };
+    let choice = exercise("wider-choice");
+    for answer in [Answer::One(4), Answer::Number(1.0), Answer::Order(vec![0])] {
+        mark(course(), &choice, &answer).unwrap_err();
+    }
+    let drops = exercise("count-the-drops");
+    for (text, why) in [
+        ("", "this exercise asks for whole drops of bottles"),
+        ("a5", "5 drops are given; the mix has 6"),
+        ("a7", "7 drops are given; the mix has 6"),
+        ("a3 b3", "a mix has one bottle and drops of modifiers"),
+        ("a2 d4", "4 drops of modifiers are more than 2"),
+        ("z6", "there is no option 26; there are 5"),
+        (
+            "nothing 6",
+            "there is no bottle `nothing` here; there are dunmere, tolcarn, wexcombe, emberlow, frostwick",
+        ),
+    ] {
+        let error = Answer::read(&drops.form, text)
+            .and_then(|answer| mark(course(), &drops, &answer))
+            .expect_err(text);
+        assert_eq!(error.to_string(), why, "{text}");
+    }
+    mark(course(), &drops, &Answer::read(&drops.form, "B 5, d1").unwrap()).unwrap();
+}
+
+/// Whatever mix is given, its credit is that of the colour it heals to, and the key of the exercise is the best of them all.
+#[test]
+fn prop_drops_are_marked_by_the_colour_they_heal_to() {
+    let (lesson, drill) = course().drill("count-the-drops").expect("the drill exists");
+    for exercise in made((0..6).map(|number| (lesson, drill, number)).collect()) {
+        let Form::Drops(drops) = &exercise.form else { panic!("drops are asked for") };
+        let mut diagnosed = 0;
+        for mix in mixes(&drill.limits) {
+            let seen =
+                outcome(course(), &exercise, &Answer::Drops(mix)).expect("the mix lies within the limits");
+            let error = seen.error.expect("it heals to a colour");
+            assert!(error >= drops.best_error);
+            assert_eq!(seen.mark.credit, credit(error, drops.best_error));
+            diagnosed += usize::from(seen.mark.misconception.is_some());
+        }
+        assert!(diagnosed >= drops.tempting.len(), "{diagnosed}");
     }
 }
 
 #[test]
 fn prop_options_differ_and_every_wrong_colour_names_its_misconception() {
     for exercise in sample() {
-        let labels: BTreeSet<&str> = exercise.options.iter().map(|option| option.label.as_str()).collect();
-        assert_eq!(labels.len(), exercise.options.len(), "{} {}", exercise.drill, exercise.number);
-        for (i, option) in exercise.options.iter().enumerate() {
+        let options = exercise.form.options();
+        let labels: BTreeSet<&str> = options.iter().map(|option| option.label.as_str()).collect();
+        assert_eq!(labels.len(), options.len(), "{} {}", exercise.drill, exercise.number);
+        for (i, option) in options.iter().enumerate() {
             assert!(!option.mark.consequence.is_empty());
             assert!(course().lesson(&option.mark.lesson).is_some(), "{}", option.mark.lesson);
-            if exercise.family != Family::Recall && i != exercise.key {
+            if exercise.family != Family::Recall && Some(i) != key_of(exercise) {
                 let id = option
                     .mark
                     .misconception
@@ -70,22 +169,28 @@ fn prop_the_key_is_the_best_of_the_whole_drop_grid() {
     let mut proved = 0;
     for exercise in sample() {
         let Some(case) = &exercise.case else { continue };
-        let Action::Place(key) = &exercise.options[exercise.key].action else { continue };
+        let (Some(goal), Some(placed)) = (&case.goal, &case.placed) else { continue };
+        let best = outcome(course(), exercise, &exercise.form.key()).expect("the key is an answer");
+        let Action::Place(key) = &best.action else { continue };
         let (_, drill) = course().drill(&exercise.drill).expect("the drill exists");
         let client = course().client(&case.client).expect("the client exists");
         let works: Vec<Work> = client.works();
-        let scene = Scene::new(&course().shelf, &client.skin, client.site, &works, case.months);
-        let trial = scene.trial(&case.placement);
+        let scene = Scene::new(&course().shelf, &client.skin, client.site, &works, placed.months);
+        let trial = scene.trial(&placed.placement);
         let error = |mix: &healedhue::pigment::Mix| {
             let healed = case.light.lab_of(&trial.with(&course().shelf.paint_of(mix)));
-            healedhue::colour::difference(healed, case.goal_lab)
+            healedhue::colour::difference(healed, goal.lab)
         };
         let best = error(key);
-        assert!(best <= case.tolerance, "{} {}", exercise.drill, exercise.number);
+        assert!(best <= goal.tolerance, "{} {}", exercise.drill, exercise.number);
         for mix in mixes(&drill.limits) {
             assert!(error(&mix) >= best, "{} {}: {mix:?} beats the key", exercise.drill, exercise.number);
         }
-        for (i, option) in exercise.options.iter().enumerate().filter(|(i, _)| *i != exercise.key) {
+        let wrong = match &exercise.form {
+            Form::Drops(drops) => &drops.tempting[..],
+            form => form.options(),
+        };
+        for (i, option) in wrong.iter().enumerate().filter(|(i, _)| Some(*i) != key_of(exercise)) {
             if let Action::Place(mix) = &option.action {
                 assert!(
                     error(mix) >= best + drill.margin,
@@ -122,7 +227,9 @@ fn remedy_gives_all_three_honest_answers() {
     // Every client twice.
     let numbers = 0..2 * drill.clients.len() as u32;
     for exercise in made(numbers.map(|number| (lesson, drill, number)).collect()) {
-        let key = &exercise.options[exercise.key];
+        let options = exercise.form.options();
+        let place = key_of(&exercise).expect("one option is right");
+        let key = &options[place];
         let case = exercise.case.as_ref().expect("a remedy is about a client");
         let client = course().client(&case.client).expect("the client exists");
         kinds.insert(match key.action {
@@ -134,13 +241,11 @@ fn remedy_gives_all_three_honest_answers() {
         // A caution decides, whatever the colour; then nothing else earns anything.
         assert_eq!(!client.health.is_empty(), key.action == Action::Refer, "{}", client.id);
         if key.action == Action::Refer {
-            assert!(
-                exercise.options.iter().enumerate().all(|(i, o)| i == exercise.key || o.mark.credit == 0.0)
-            );
+            assert!(options.iter().enumerate().all(|(i, o)| i == place || o.mark.credit == 0.0));
             assert!(key.mark.consequence.contains("Who to ask"));
         }
-        assert!(exercise.options.iter().any(|option| option.action == Action::Lighten));
-        assert!(exercise.options.iter().any(|option| option.action == Action::Refer));
+        assert!(options.iter().any(|option| option.action == Action::Lighten));
+        assert!(options.iter().any(|option| option.action == Action::Refer));
     }
     assert_eq!(kinds, BTreeSet::from(["colour", "lighten", "refer"]));
 }
@@ -154,8 +259,8 @@ fn the_place_of_the_key_tells_nothing() {
     {
         let (lesson, drill) = course().drill(id).expect("the drill exists");
         for exercise in made((0..many).map(|number| (lesson, drill, number)).collect()) {
-            assert_eq!(exercise.options.len(), 4);
-            counts[exercise.key] += 1.0;
+            assert_eq!(exercise.form.options().len(), 4);
+            counts[key_of(&exercise).expect("one option is right")] += 1.0;
         }
     }
     let expected = counts.iter().sum::<f64>() / 4.0;
@@ -173,7 +278,7 @@ fn one_seed_gives_the_same_pools_and_another_seed_others() {
     }
     let text = |course: &Course| format!("{:?}", pools(course, |_, _| {}).expect("all can be satisfied"));
     let once = text(&few);
-    assert_eq!(seen.len(), 3);
+    assert_eq!(seen.len(), 4);
     assert_eq!(once, text(&few));
     few.seed += 1;
     assert_ne!(once, text(&few));
@@ -206,11 +311,11 @@ fn an_exercise_reads_well() {
     let (lesson, drill) = course().drill("too-warm").expect("the drill exists");
     let exercise = generate(course(), lesson, drill, 0).expect("the drill can be satisfied");
     let mut text = format!("{}\n", exercise.ask);
-    for (i, option) in exercise.options.iter().enumerate() {
-        let mark = mark(&exercise, i).expect("the option exists");
+    for (i, option) in exercise.form.options().iter().enumerate() {
+        let mark = mark(course(), &exercise, &Answer::One(i)).expect("the option exists");
         text += &format!(
             "\n{} {}\n  credit {:.2}; {}\n  misconception: {}\n  lesson: {}\n",
-            if i == exercise.key { "*" } else { "-" },
+            if Some(i) == key_of(&exercise) { "*" } else { "-" },
             option.label,
             mark.credit,
             mark.consequence,
@@ -247,7 +352,8 @@ fn a_bottle_drill_never_draws_a_client_with_a_caution() {
 #[test]
 fn what_a_caution_decides_claims_no_trials() {
     for exercise in sample() {
-        let refers = exercise.options[exercise.key].action == Action::Refer;
+        let options = exercise.form.options();
+        let refers = key_of(exercise).is_some_and(|key| options[key].action == Action::Refer);
         assert_eq!(
             exercise.family == Family::Recall || refers,
             exercise.proof.is_none(),

@@ -2,6 +2,7 @@
 
 mod colour;
 mod demo;
+mod door;
 mod exercises;
 mod loading;
 mod optics;

@@ -143,7 +143,7 @@ fn practise_asks_marks_and_sums_up() {
     };
     let text = session("a\nnonsense\nb\nc\n");
     assert_eq!(text, session("a\nnonsense\nb\nc\n"), "the same seed and answers give the same session");
-    assert!(text.contains("Please type one letter"));
+    assert!(text.contains("Please answer with"));
     insta::assert_snapshot!(text);
     assert!(session("").contains("No exercise was answered."));
     assert!(session("q\n").contains("No exercise was answered."));
@@ -175,7 +175,7 @@ fn an_answer_in_any_encoding_is_asked_again() {
         .write_stdin(&b"\xff\xfe\nq\n"[..])
         .assert()
         .success()
-        .stdout(contains("Please type one letter"));
+        .stdout(contains("Please answer with"));
 }
 
 /// Two people simulated by the engine, and what a wrong file is told.

@@ -7,6 +7,8 @@ use crate::colour::Light;
 pub enum Family {
     /// Choose the bottle or mix.
     Bottle,
+    /// Count out a mix in drops.
+    Drops,
     /// Correct existing work, lighten first, or refer.
     Remedy,
     /// A written question from the bank.
@@ -18,6 +20,7 @@ impl Family {
     pub fn word(self) -> &'static str {
         match self {
             Family::Bottle => "bottle",
+            Family::Drops => "drops",
             Family::Remedy => "remedy",
             Family::Recall => "recall",
         }

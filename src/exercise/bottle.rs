@@ -66,5 +66,6 @@ pub(super) fn attempt(
         marking::goal_in_words(setting.goal),
         marking::when_in_words(setting.months)
     );
-    Ok(draw.finish(lesson, drill, ask, setting.case(shelf), options, Some(proof), ENGINE))
+    let form = draw.one_of(options);
+    Ok(draw.finish(lesson, drill, ask, setting.case(shelf), form, Some(proof), ENGINE))
 }

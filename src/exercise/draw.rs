@@ -1,7 +1,7 @@
 //! One draw of a drill: a client, a goal and a placement, with every mix of the drop grid tried in it.
 
-use super::Case;
 use super::seed::below;
+use super::{Case, CaseGoal, Placed};
 use crate::Cores;
 use crate::colour::{Lab, Light, difference};
 use crate::course::{Client, Course, Drill, Goal};
@@ -48,6 +48,21 @@ impl<'c> Setting<'c> {
         })
     }
 
+    /// The setting of a case that was told before.
+    pub fn of_case(course: &'c Course, case: &Case) -> Option<Self> {
+        let client = course.client(&case.client)?;
+        let placed = case.placed?;
+        Some(Setting {
+            seed: course.seed,
+            client,
+            goal: course.goal(&case.goal.as_ref()?.id)?,
+            placement: placed.placement,
+            months: placed.months,
+            light: case.light,
+            existing: client.works(),
+        })
+    }
+
     /// The scene when the result is judged.
     pub fn scene<'s>(&self, shelf: &'s Shelf) -> Scene<'s> {
         Scene::new(shelf, &self.client.skin, self.client.site, &self.existing, self.months)
@@ -65,15 +80,18 @@ impl<'c> Setting<'c> {
         let now = Appearance::of(today.existing(), self.light);
         Case {
             client: self.client.id.clone(),
-            goal: self.goal.id.clone(),
-            goal_lab: self.goal.lab,
-            tolerance: self.goal.tolerance,
-            placement: self.placement,
-            months: self.months,
+            goal: Some(CaseGoal {
+                id: self.goal.id.clone(),
+                lab: self.goal.lab,
+                tolerance: self.goal.tolerance,
+            }),
+            placed: Some(Placed { placement: self.placement, months: self.months }),
             light: self.light,
             bare,
             now,
             now_reading: Reading::of(now.lab, bare.lab),
+            exhibits: Vec::new(),
+            skin_is_told: true,
         }
     }
 }

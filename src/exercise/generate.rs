@@ -4,7 +4,7 @@
 //! away and the next one tried, up to [`MAX_DRAWS`].
 
 use super::seed::{shuffle, stream};
-use super::{Case, Choice, Exercise, Pools, Proof, bottle, recall, remedy};
+use super::{Case, Choice, Exercise, Form, OneOf, Pools, Proof, bottle, drops, recall, remedy};
 use crate::course::{Client, Course, Drill, Family, Lesson};
 use rand_chacha::ChaCha8Rng;
 use rayon::prelude::*;
@@ -102,23 +102,28 @@ impl Attempt<'_> {
         ["worlds", &drill.id, &self.exercise, &self.draw]
     }
 
-    /// The exercise, options shuffled. The right option is given first.
-    #[allow(clippy::too_many_arguments)] // The parts of an exercise, each once.
-    pub fn finish(
-        mut self,
-        lesson: &Lesson,
-        drill: &Drill,
-        ask: String,
-        case: Case,
-        options: Vec<Choice>,
-        proof: Option<Proof>,
-        source: &str,
-    ) -> Exercise {
+    /// Options in random order. The right option is given first.
+    pub fn one_of(&mut self, options: Vec<Choice>) -> Form {
         let mut order: Vec<usize> = (0..options.len()).collect();
         shuffle(&mut self.rng, &mut order);
         let key = order.iter().position(|&from| from == 0).unwrap_or(0);
         let mut slots: Vec<Option<Choice>> = options.into_iter().map(Some).collect();
         let options = order.iter().filter_map(|&from| slots[from].take()).collect();
+        Form::One(OneOf { options, key, pictured: false })
+    }
+
+    /// The exercise.
+    #[allow(clippy::too_many_arguments)] // The parts of an exercise, each once.
+    pub fn finish(
+        self,
+        lesson: &Lesson,
+        drill: &Drill,
+        ask: String,
+        case: Case,
+        form: Form,
+        proof: Option<Proof>,
+        source: &str,
+    ) -> Exercise {
         Exercise {
             drill: drill.id.clone(),
             number: self.exercise.parse().unwrap_or(0),
@@ -127,8 +132,7 @@ impl Attempt<'_> {
             lesson: lesson.id.clone(),
             ask,
             case: Some(case),
-            options,
-            key,
+            form,
             proof,
             source: source.to_owned(),
         }
@@ -173,6 +177,7 @@ pub fn generate(
         };
         let made = match drill.family {
             Family::Bottle => bottle::attempt(course, lesson, drill, attempt),
+            Family::Drops => drops::attempt(course, lesson, drill, attempt),
             _ => remedy::attempt(course, lesson, drill, attempt),
         };
         match made {

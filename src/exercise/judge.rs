@@ -4,6 +4,7 @@ use super::draw::Setting;
 use super::{Action, Choice, Mark, marking};
 use crate::course::{Course, Lesson};
 use crate::healing::{Appearance, Reading, Scene, Trial};
+use crate::pigment::Mix;
 use crate::search::Tried;
 
 /// Judges answers in one setting.
@@ -18,6 +19,13 @@ pub(super) struct Judge<'a, 's> {
 }
 
 impl Judge<'_, '_> {
+    /// A mix, tried.
+    pub fn tried(&self, mix: Mix) -> Tried {
+        let paint = self.course.shelf.paint_of(&mix);
+        let error = self.setting.error(self.setting.light.lab_of(&self.trial.with(&paint)));
+        Tried { mix, paint, error }
+    }
+
     /// The option to place a mix.
     pub fn place(&self, tried: &Tried, misconception: Option<&str>) -> Choice {
         let setting = self.setting;

@@ -1,6 +1,6 @@
 //! Marks: what an answer would heal to, and what that is worth.
 
-use super::{Choice, Exercise, Mark};
+use super::Choice;
 use crate::colour::{JUST_VISIBLE, Lab, in_a_row};
 use crate::course::Goal;
 use crate::healing::HEALED_MONTHS;
@@ -20,11 +20,6 @@ pub const WORTHLESS: f64 = 7.0;
 /// ```
 pub fn credit(error: f64, best: f64) -> f64 {
     (1.0 - (error - best - FREE) / (WORTHLESS - FREE)).clamp(0.0, 1.0)
-}
-
-/// The mark of an answer, by its place among the options; `None` where there is no such option.
-pub fn mark(exercise: &Exercise, answer: usize) -> Option<&Mark> {
-    exercise.options.get(answer).map(|choice: &Choice| &choice.mark)
 }
 
 /// How a colour misses a goal, in words: "too dark and too grey"; empty where it hardly does.

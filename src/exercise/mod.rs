@@ -1,27 +1,35 @@
 //! Exercises: generated from a drill and a number, proved by the engine, marked by the colour an answer would heal to.
 //!
-//! Entry points: [`generate`] makes and proves one exercise of a drill's pool; [`mark`] marks an answer to it.
+//! Entry points: [`generate`] makes and proves one exercise of a drill's pool; [`outcome`] says what follows from an answer to it.
 
 mod bottle;
 mod draw;
+mod drops;
 mod foreseen;
+mod form;
 mod generate;
 mod grid;
 mod judge;
 mod marking;
+mod outcome;
 mod recall;
 mod remedy;
 mod rules;
 mod seed;
 mod tempt;
 mod worlds;
+mod written;
 
 pub use foreseen::{Foreseen, foresee};
+pub use form::{
+    Answer, AnswerError, DropsOf, Form, NumberOf, OneOf, OrderOf, SeveralOf, Step as OrderStep, WrongNumber,
+};
 pub use generate::{
     Discard, EXERCISES_PER_SHOWN, GenerateError, MAX_DRAWS, Step, generate, pool_size, pools,
 };
 pub use grid::mixes;
-pub use marking::{credit, mark};
+pub use marking::credit;
+pub use outcome::{mark, outcome};
 pub use worlds::{NEEDED_SHARE, WORLDS};
 
 use crate::colour::{Lab, Light};
@@ -46,10 +54,8 @@ pub struct Exercise {
     pub ask: String,
     /// The case, for questions about a client.
     pub case: Option<Case>,
-    /// Options in the order shown.
-    pub options: Vec<Choice>,
-    /// Index of the right option.
-    pub key: usize,
+    /// How it is answered, and what each answer is worth.
+    pub form: Form,
     /// What was proved, for questions the engine decides.
     pub proof: Option<Proof>,
     /// Where the answer comes from: the engine, or a stated source.
@@ -61,17 +67,11 @@ pub struct Exercise {
 pub struct Case {
     /// Client id.
     pub client: String,
-    /// Id of the goal.
-    pub goal: String,
-    /// The goal's colour.
-    pub goal_lab: Lab,
-    /// ΔE00 within which the goal counts as reached.
-    pub tolerance: f64,
-    /// Where the new work goes.
-    pub placement: Placement,
-    /// When it is judged, months after.
-    pub months: f64,
-    /// The light it is judged under.
+    /// What is wished for, where the question is about a wish.
+    pub goal: Option<CaseGoal>,
+    /// Where new work goes and when it is judged, where the question is about new work.
+    pub placed: Option<Placed>,
+    /// The light everything is seen under.
     pub light: Light,
     /// The client's skin without any work.
     pub bare: Appearance,
@@ -79,6 +79,43 @@ pub struct Case {
     pub now: Appearance,
     /// What is seen now, in words.
     pub now_reading: Reading,
+    /// Further things to look at.
+    pub exhibits: Vec<Exhibit>,
+    /// Whether phototype, undertone and redness are told; not where they are what is asked for.
+    pub skin_is_told: bool,
+}
+
+/// A wished colour.
+#[derive(Debug, Clone)]
+pub struct CaseGoal {
+    /// Id of the goal.
+    pub id: String,
+    /// Its colour.
+    pub lab: Lab,
+    /// ΔE00 within which it counts as reached.
+    pub tolerance: f64,
+}
+
+/// New work.
+#[derive(Debug, Clone, Copy)]
+pub struct Placed {
+    /// Where it goes.
+    pub placement: Placement,
+    /// When it is judged, months after.
+    pub months: f64,
+}
+
+/// Something to look at on the client's skin.
+#[derive(Debug, Clone)]
+pub struct Exhibit {
+    /// What it is.
+    pub label: String,
+    /// How it looks.
+    pub seen: Appearance,
+    /// In words.
+    pub reading: Reading,
+    /// The light it is seen under.
+    pub light: Light,
 }
 
 /// What an option means.

@@ -1,7 +1,7 @@
 //! `recall`: a written question from the bank.
 
 use super::seed::{shuffle, stream};
-use super::{Action, Choice, Exercise, Mark};
+use super::{Action, Choice, Exercise, Form, Mark, OneOf};
 use crate::course::{Course, Drill, Lesson, Question};
 
 /// The question this number of the drill's pool asks; every question once before any comes again.
@@ -20,8 +20,7 @@ pub(super) fn make(course: &Course, lesson: &Lesson, drill: &Drill, number: u32)
         lesson: lesson.id.clone(),
         ask: question.ask.clone(),
         case: None,
-        options,
-        key,
+        form: Form::One(OneOf { options, key, pictured: false }),
         proof: None,
         source: question.source.clone(),
     })

@@ -122,7 +122,8 @@ pub(super) fn attempt(
         setting.client.name,
         marking::goal_in_words(setting.goal)
     );
-    Ok(draw.finish(lesson, drill, ask, setting.case(shelf), options, proof, source))
+    let form = draw.one_of(options);
+    Ok(draw.finish(lesson, drill, ask, setting.case(shelf), form, proof, source))
 }
 
 /// What is right in a setting.

@@ -1,10 +1,11 @@
 //! Why a request cannot be answered.
 
 use crate::quantity::OutOfRange;
+use serde::Serialize;
 use thiserror::Error;
 
 /// Why a request cannot be answered: the field, and what is wrong with it.
-#[derive(Debug, Clone, PartialEq, Error)]
+#[derive(Debug, Clone, PartialEq, Serialize, Error)]
 #[error("{field}: {why}")]
 pub struct RequestError {
     /// The field, with dots and places in lists: `existing[0].mix`.

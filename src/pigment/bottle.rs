@@ -29,7 +29,8 @@ impl Modifier {
 }
 
 /// What one buys: a recipe of colourants.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 pub struct Bottle {
     /// Unique id.
     pub id: String,

@@ -62,7 +62,8 @@ pub struct Restriction {
 }
 
 /// One chemical pigment.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 pub struct Colourant {
     /// Colour Index generic name without spaces: `PR101`.
     pub id: String,

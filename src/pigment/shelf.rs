@@ -2,10 +2,12 @@
 
 use super::{Bottle, Colourant, Mix, Paint, Restriction};
 use crate::colour::Lab;
+use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
 /// Colourants and bottles.
-#[derive(Debug, Clone, Default)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 pub struct Shelf {
     /// Colourants; a [`Paint`] refers to them by their place here.
     pub colourants: Vec<Colourant>,

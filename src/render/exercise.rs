@@ -2,12 +2,13 @@
 //!
 //! Entry point: [`ExerciseView::new`]. A view holds everything; templates choose what to show when.
 
-use super::figures::{self, capitalised, fixed, letter, percent, short};
+use super::figures::{self, capitalised, fixed, percent, short};
+use super::form::{FormView, key_in_short, options};
 use super::frame::Link;
 use super::plan::{self, href_to, text_path};
 use super::swatch::Swatch;
 use crate::course::{Client, Course};
-use crate::exercise::{Action, Case, Choice, Exercise, Proof};
+use crate::exercise::{Action, Case, Choice, Exercise, Form, Proof};
 use crate::healing::Placement;
 use crate::skin::Site;
 use serde::Serialize;
@@ -27,9 +28,11 @@ pub(super) struct ExerciseView {
     pub ask: String,
     /// The case, for a question about a client.
     pub case: Option<CaseView>,
-    /// Options in the order shown.
+    /// How it is answered.
+    pub form: FormView,
+    /// Options in the order shown; what is worth knowing about a mix, a number or an order where there are none to choose from.
     pub options: Vec<OptionView>,
-    /// Letter of the right option.
+    /// The right answer in short.
     pub key: String,
     /// What the best answer heals to, beside which others are shown.
     pub best: Option<Swatch>,
@@ -56,12 +59,10 @@ pub(super) struct CaseView {
     pub old_work: Vec<String>,
     /// The skin as it is now.
     pub now: Swatch,
+    /// Further things to look at.
+    pub exhibits: Vec<Swatch>,
     /// The goal on that skin.
-    pub goal: Swatch,
-    /// The goal in words.
-    pub goal_name: String,
-    /// ΔE00 within which it counts as reached.
-    pub tolerance: String,
+    pub goal: Option<Swatch>,
 }
 
 /// A health answer and the caution it raises.
@@ -88,6 +89,8 @@ pub(super) struct OptionView {
     pub consequence: String,
     /// What it would heal to, on the client's skin.
     pub healed: Option<Swatch>,
+    /// What is shown of it before it is chosen.
+    pub picture: Option<Swatch>,
     /// ΔE00 from the goal.
     pub error: Option<String>,
     /// The misconception it shows.
@@ -113,16 +116,13 @@ impl ExerciseView {
     /// The exercise on the page at `path`, in place `number` there.
     pub fn new(course: &Course, exercise: &Exercise, path: &str, number: usize) -> Self {
         let site = client_of(course, exercise).map_or(Site::Brow, |client| client.site);
-        let best = exercise
-            .options
-            .get(exercise.key)
-            .and_then(|key| healed(key, exercise.case.as_ref()?, site, "What the best answer heals to"));
-        let options = exercise.options.iter().enumerate().map(|(place, choice)| {
-            let mut option = option_view(course, exercise, choice, path, site);
-            option.letter = letter(place);
-            option.right = place == exercise.key;
-            option
-        });
+        let best = match &exercise.form {
+            Form::One(one) if !one.pictured => one.options.get(one.key),
+            Form::Drops(drops) => Some(&drops.best),
+            _ => None,
+        };
+        let best =
+            best.and_then(|key| healed(key, exercise.case.as_ref()?, site, "What the best answer heals to"));
         ExerciseView {
             anchor: format!("exercise_{}_{}", exercise.drill, exercise.number),
             number,
@@ -134,8 +134,9 @@ impl ExerciseView {
                 .as_ref()
                 .zip(client_of(course, exercise))
                 .map(|(case, client)| case_view(course, case, client, path)),
-            options: options.collect(),
-            key: letter(exercise.key),
+            form: FormView::new(course, exercise),
+            options: options(course, exercise, path, site),
+            key: key_in_short(course, exercise),
             best,
             proof: exercise.proof.as_ref().map(proof_in_words),
             source: exercise.source.clone(),
@@ -208,17 +209,27 @@ fn case_view(course: &Course, case: &Case, client: &Client, path: &str) -> CaseV
         let seen = (case.now.lab, case.now.srgb);
         Swatch::work(&label, &case.bare, seen, &case.now_reading.words, client.site, case.light)
     };
-    let goal_name = course.goal(&case.goal).map_or_else(|| case.goal.clone(), |goal| goal.name.clone());
-    let tolerance = fixed(case.tolerance, 1);
-    let goal =
-        Swatch::goal(&format!("Goal: {goal_name}"), &case.bare, case.goal_lab, client.site, case.light)
-            .noted(format!("reached within ΔE00 {tolerance}"));
-    let facts = vec![
-        ("Skin", skin_in_words(client)),
-        ("Hair", client.hair.clone()),
-        ("Placement", placement_in_words(&case.placement)),
-        ("Judged", format!("{}, in {}", figures::months(case.months), figures::light(case.light))),
-    ];
+    let goal = case.goal.as_ref().map(|goal| {
+        let name = course.goal(&goal.id).map_or(goal.id.as_str(), |known| known.name.as_str());
+        Swatch::goal(&format!("Goal: {name}"), &case.bare, goal.lab, client.site, case.light)
+            .noted(format!("reached within ΔE00 {}", fixed(goal.tolerance, 1)))
+    });
+    let exhibits = case.exhibits.iter().map(|exhibit| {
+        let seen = (exhibit.seen.lab, exhibit.seen.srgb);
+        Swatch::work(&exhibit.label, &case.bare, seen, &exhibit.reading.words, client.site, exhibit.light)
+    });
+    let mut facts = Vec::new();
+    if case.skin_is_told {
+        facts.push(("Skin", skin_in_words(client)));
+    }
+    facts.push(("Hair", client.hair.clone()));
+    if let Some(placed) = &case.placed {
+        facts.push(("Placement", placement_in_words(&placed.placement)));
+        facts.push((
+            "Judged",
+            format!("{}, in {}", figures::months(placed.months), figures::light(case.light)),
+        ));
+    }
     CaseView {
         client: Link::new(&client.name, href_to(path, plan::CLIENTS, &client.id)),
         about: client.about.clone(),
@@ -227,13 +238,12 @@ fn case_view(course: &Course, case: &Case, client: &Client, path: &str) -> CaseV
         health: health_views(course, client, path),
         old_work: old_work(client),
         now,
+        exhibits: exhibits.collect(),
         goal,
-        goal_name,
-        tolerance,
     }
 }
 
-fn healed(choice: &Choice, case: &Case, site: Site, label: &str) -> Option<Swatch> {
+pub(super) fn healed(choice: &Choice, case: &Case, site: Site, label: &str) -> Option<Swatch> {
     let healed = choice.healed.as_ref()?;
     let words = choice.reading.as_ref().map_or("", |reading| reading.words.as_str());
     let swatch = Swatch::work(label, &case.bare, (healed.lab, healed.srgb), words, site, case.light);
@@ -243,7 +253,13 @@ fn healed(choice: &Choice, case: &Case, site: Site, label: &str) -> Option<Swatc
     })
 }
 
-fn option_view(course: &Course, exercise: &Exercise, choice: &Choice, path: &str, site: Site) -> OptionView {
+pub(super) fn option_view(
+    course: &Course,
+    exercise: &Exercise,
+    choice: &Choice,
+    path: &str,
+    site: Site,
+) -> OptionView {
     let rules = match &choice.action {
         Action::Place(mix) => course
             .shelf
@@ -271,6 +287,7 @@ fn option_view(course: &Course, exercise: &Exercise, choice: &Choice, path: &str
         credit: percent(choice.mark.credit),
         consequence: choice.mark.consequence.clone(),
         healed: exercise.case.as_ref().and_then(|case| healed(choice, case, site, "What this heals to")),
+        picture: None,
         error: choice.error.map(|error| fixed(error, 1)),
         misconception,
         reread,

@@ -12,6 +12,7 @@
 mod error;
 mod exercise;
 mod figures;
+mod form;
 mod frame;
 mod glossary;
 mod markdown;

@@ -42,7 +42,7 @@ fn a_family_that_does_not_exist() {
         8 |     family: botle
           |             ^^^^^
           |
-          = help: did you mean `bottle`? It is one of `bottle`, `remedy`, `recall`
+          = help: did you mean `bottle`? It is one of `bottle`, `drops`, `remedy`, `recall`
 
         1 error, 0 warnings
     ");

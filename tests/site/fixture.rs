@@ -5,7 +5,9 @@ use healedhue::course::{
     Block, Caution, CautionAction, Client, Course, Drill, Family, Foresee, Goal, HealthNote, Judged, Lesson,
     Limits, Misconception, Module, OldWork, Page, Rule, Show, Skill, Term, load,
 };
-use healedhue::exercise::{Action, Case, Choice, Exercise, Mark, Pools, Proof, pools};
+use healedhue::exercise::{
+    Action, Case, CaseGoal, Choice, Exercise, Form, Mark, OneOf, Placed, Pools, Proof, pools,
+};
 use healedhue::healing::{Appearance, Placement, Reading, Tone, Work};
 use healedhue::pigment::{Basis, Bottle, Colourant, ColourantClass, Mix, Restriction, Shelf};
 use healedhue::render::build_site;
@@ -270,22 +272,24 @@ fn exercise(say: &dyn Fn(&str) -> String) -> Exercise {
         ask: say("What do you do?"),
         case: Some(Case {
             client: "wren".into(),
-            goal: "brown".into(),
-            goal_lab: Lab::new(45.0, 8.0, 14.0),
-            tolerance: 4.0,
-            placement: PLACEMENT,
-            months: 1.5,
+            goal: Some(CaseGoal { id: "brown".into(), lab: Lab::new(45.0, 8.0, 14.0), tolerance: 4.0 }),
+            placed: Some(Placed { placement: PLACEMENT, months: 1.5 }),
             light: Light::D65,
             bare,
             now,
             now_reading: reading(),
+            exhibits: Vec::new(),
+            skin_is_told: true,
         }),
-        options: vec![
-            choice("6 drops Fallow", Action::Place(mix(6)), Some(grey(0.1)), Some(9.25), 0.4),
-            choice("1 drop Fallow", Action::Place(mix(1)), Some(grey(0.2)), Some(1.5), 1.0),
-            choice("Refer", Action::Refer, None, None, 0.0),
-        ],
-        key: 1,
+        form: Form::One(OneOf {
+            options: vec![
+                choice("6 drops Fallow", Action::Place(mix(6)), Some(grey(0.1)), Some(9.25), 0.4),
+                choice("1 drop Fallow", Action::Place(mix(1)), Some(grey(0.2)), Some(1.5), 1.0),
+                choice("Refer", Action::Refer, None, None, 0.0),
+            ],
+            key: 1,
+            pictured: false,
+        }),
         proof: Some(Proof {
             searched: 7,
             best_error: 1.5,

@@ -15,8 +15,12 @@ use crate::course::source::At;
 use crate::course::{Drill, Family, Judged, Limits, Rule, bounds};
 use crate::healing::{HEALED_MONTHS, MONTHS};
 
-const FAMILIES: [(Family, &str); 3] =
-    [(Family::Bottle, "bottle"), (Family::Remedy, "remedy"), (Family::Recall, "recall")];
+const FAMILIES: [(Family, &str); 4] = [
+    (Family::Bottle, "bottle"),
+    (Family::Drops, "drops"),
+    (Family::Remedy, "remedy"),
+    (Family::Recall, "recall"),
+];
 /// Keys of every drill.
 const COMMON_KEYS: [&str; 5] = ["id", "family", "skill", "exercises", "options"];
 /// Keys of drills whose answers are mixes.

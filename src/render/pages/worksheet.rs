@@ -3,7 +3,7 @@
 use super::Pages;
 use super::bottles::BottleView;
 use crate::course::Module;
-use crate::exercise::{Action, Exercise};
+use crate::exercise::{Action, Exercise, Form};
 use crate::render::RenderError;
 use crate::render::exercise::ExerciseView;
 use crate::render::frame::{Frame, Link, Section};
@@ -46,15 +46,7 @@ impl Pages<'_> {
 
     fn sheet(&self, place: usize, module: &Module, path: &str, title: &str, other: Link) -> SheetPage {
         let exercises = self.sheet_exercises(module);
-        let used: BTreeSet<&str> = exercises
-            .iter()
-            .flat_map(|exercise| &exercise.options)
-            .filter_map(|choice| match &choice.action {
-                Action::Place(mix) => Some(mix.drops().map(|(bottle, _)| bottle)),
-                _ => None,
-            })
-            .flatten()
-            .collect();
+        let used: BTreeSet<&str> = exercises.iter().flat_map(|exercise| bottles_of(exercise)).collect();
         let bottles = self.course.shelf.bottles.iter().filter(|bottle| used.contains(bottle.id.as_str()));
         let way = vec![Link::new(&module.page.title, href(path, &text_path(&module.page.path)))];
         SheetPage {
@@ -90,6 +82,24 @@ impl Pages<'_> {
 /// do the options of a written question.
 fn question(exercise: &Exercise) -> String {
     let Some(case) = &exercise.case else { return exercise.ask.clone() };
-    let options: BTreeSet<&str> = exercise.options.iter().map(|option| option.label.as_str()).collect();
-    format!("{} {} {} {:?} {options:?}", exercise.ask, case.client, case.goal, case.placement)
+    let options: BTreeSet<&str> =
+        exercise.form.options().iter().map(|option| option.label.as_str()).collect();
+    format!("{} {} {:?} {options:?}", exercise.ask, case.client, case.placed)
+}
+
+/// Every bottle that an exercise names.
+fn bottles_of(exercise: &Exercise) -> Vec<&str> {
+    if let Form::Drops(drops) = &exercise.form {
+        return drops.bottles();
+    }
+    exercise
+        .form
+        .options()
+        .iter()
+        .filter_map(|choice| match &choice.action {
+            Action::Place(mix) => Some(mix.drops().map(|(bottle, _)| bottle)),
+            _ => None,
+        })
+        .flatten()
+        .collect()
 }

@@ -3,18 +3,20 @@
 //! Steps: pick the skill most in need, make and prove an exercise for it, ask, mark, show what would have followed; at the end
 //! a summary. Keyboard only; words only where there is no colour.
 
+mod telling;
+
 use super::CourseFolder;
 use super::problem::Problem;
-use super::terminal::{Painter, When, lab_in_words, wrapped};
+use super::terminal::{Painter, When, wrapped};
 use crate::course::{Course, Drill, Lesson, load};
-use crate::exercise::{Exercise, generate, mark};
-use crate::healing::Appearance;
+use crate::exercise::{Answer, AnswerError, Exercise, generate, outcome};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 use std::collections::BTreeMap;
 use std::io::{BufRead, Write};
+use telling::{Telling, how_to_answer};
 
-/// Type the letter of your answer and press Enter; q ends the session.
+/// Type your answer and press Enter; q ends the session.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
     #[command(flatten)]
@@ -53,7 +55,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         course: &course,
         drills,
         rng: ChaCha8Rng::seed_from_u64(seed),
-        painter: Painter::new(arguments.colour),
+        telling: Telling { course: &course, painter: Painter::new(arguments.colour) },
         records: BTreeMap::new(),
         // Numbers beyond those the study pages show.
         next: 1_000,
@@ -67,7 +69,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         "{}",
         wrapped(
             &format!(
-                "{}: practice, {} exercises. Type the letter of your answer and press Enter; q ends the session.",
+                "{}: practice, {} exercises. Type your answer and press Enter; q ends the session.",
                 course.title, arguments.count
             ),
             0
@@ -82,9 +84,9 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         let (lesson, drill) = session.pick();
         let exercise = session.make(lesson, drill)?;
         write!(out, "\n{}", session.question(number, arguments.count, &exercise))?;
-        let Some(answer) = ask(&mut input, &mut out, exercise.options.len())? else { break };
-        write!(out, "\n{}", session.answer(&exercise, answer))?;
-        out.flush()?;
+        if !ask(&mut input, &mut out, &exercise, &mut session)? {
+            break;
+        }
     }
     write!(out, "\n{}", session.summary())?;
     Ok(())
@@ -124,25 +126,37 @@ fn chosen<'c>(course: &'c Course, arguments: &Arguments) -> Result<Vec<(&'c Less
     Ok(drills)
 }
 
-/// Asks until the answer is one of the letters. `None` ends the session.
-fn ask(input: &mut impl BufRead, out: &mut impl Write, options: usize) -> Result<Option<usize>, Problem> {
-    let last = char::from(b'a' + (options - 1) as u8);
+/// Asks until there is an answer, and tells what follows from it. `false` ends the session.
+fn ask(
+    input: &mut impl BufRead,
+    out: &mut impl Write,
+    exercise: &Exercise,
+    session: &mut Session,
+) -> Result<bool, Problem> {
+    let how = how_to_answer(&exercise.form);
     loop {
-        write!(out, "Your answer (a to {last}, q to end): ")?;
+        write!(out, "Your answer ({how}, q to end): ")?;
         out.flush()?;
         let mut line = Vec::new();
         if input.read_until(b'\n', &mut line)? == 0 {
             writeln!(out)?;
-            return Ok(None);
+            return Ok(false);
         }
         // Whatever is typed, in whatever encoding, is an answer or is asked again.
         let line = String::from_utf8_lossy(&line).trim().to_lowercase();
-        match line.as_str() {
-            "q" => return Ok(None),
-            word if word.len() == 1 && (b'a'..=last as u8).contains(&word.as_bytes()[0]) => {
-                return Ok(Some(usize::from(word.as_bytes()[0] - b'a')));
+        if line == "q" {
+            return Ok(false);
+        }
+        let told = Answer::read(&exercise.form, &line).and_then(|answer| session.answer(exercise, &answer));
+        match told {
+            Ok(told) => {
+                write!(out, "\n{told}")?;
+                out.flush()?;
+                return Ok(true);
             }
-            _ => writeln!(out, "Please type one letter from a to {last}, or q.")?,
+            Err(error) => {
+                writeln!(out, "{}", wrapped(&format!("Please answer with {how}, or q: {error}."), 0))?
+            }
         }
     }
 }
@@ -154,7 +168,7 @@ struct Session<'c> {
     course: &'c Course,
     drills: Vec<(&'c Lesson, &'c Drill)>,
     rng: ChaCha8Rng,
-    painter: Painter,
+    telling: Telling<'c>,
     records: BTreeMap<&'c str, Record>,
     next: u32,
     numbers: BTreeMap<&'c str, u32>,
@@ -202,104 +216,27 @@ impl<'c> Session<'c> {
 
     fn question(&self, number: u32, count: u32, exercise: &Exercise) -> String {
         let skill = self.course.skills.iter().find(|skill| skill.id == exercise.skill);
-        let mut text = self.painter.strong(&format!("{number} of {count}"));
-        text += &format!("  {}\n", skill.map_or(exercise.skill.as_str(), |skill| &skill.name));
-        if let Some(case) = &exercise.case
-            && let Some(client) = self.course.client(&case.client)
-        {
-            let who = format!(
-                "{}, {}: phototype {}, undertone {}, {} skin; hair: {}. “{}”",
-                client.name,
-                client.age,
-                client.phototype.word(),
-                client.undertone.word(),
-                client.redness.word(),
-                client.hair,
-                client.wish
-            );
-            text += &(wrapped(&who, 2) + "\n");
-            for note in &client.health {
-                text += &(wrapped(&format!("Health: {}", note.note), 2) + "\n");
-            }
-            text += &self.swatch("skin without work", &case.bare, &case.bare, "");
-            if !client.existing.is_empty() {
-                text += &self.swatch("as it is now", &case.bare, &case.now, &case.now_reading.words);
-            }
-            let goal = case.goal_lab;
-            let painted = self.painter.swatch(case.bare.srgb, crate::colour::Srgb::from_lab(goal));
-            text += &format!(
-                "  {:18} {painted}L* {:.1}  a* {:.1}  b* {:.1}, within ΔE00 {:.0}\n",
-                "goal", goal.l, goal.a, goal.b, case.tolerance
-            );
-            text += &(wrapped(
-                &format!(
-                    "Placed {:.2} mm deep, {:.2} mm thick, load {:.2}, coverage {:.0}%.",
-                    case.placement.depth_mm,
-                    case.placement.thickness_mm,
-                    case.placement.load,
-                    case.placement.coverage * 100.0
-                ),
-                2,
-            ) + "\n");
-        }
-        text += &(wrapped(&exercise.ask, 0) + "\n");
-        for (i, option) in exercise.options.iter().enumerate() {
-            let lines = wrapped(&option.label, 5);
-            text += &format!("  {}) {}\n", char::from(b'a' + i as u8), lines.trim_start());
-        }
-        text
+        let head = self.telling.painter.strong(&format!("{number} of {count}"));
+        let name = skill.map_or(exercise.skill.as_str(), |skill| &skill.name);
+        format!("{head}  {name}\n{}", self.telling.question(exercise))
     }
 
-    fn swatch(&self, label: &str, skin: &Appearance, seen: &Appearance, words: &str) -> String {
-        let line =
-            format!("  {label:18} {}{}", self.painter.swatch(skin.srgb, seen.srgb), lab_in_words(seen));
-        if words.is_empty() { line + "\n" } else { format!("{line}\n{}\n", wrapped(words, 21)) }
-    }
-
-    fn answer(&mut self, exercise: &Exercise, answer: usize) -> String {
-        let Some(mark) = mark(exercise, answer) else { return String::new() };
-        let skill = self.course.skills.iter().find(|skill| skill.id == exercise.skill);
-        if let Some(skill) = skill {
+    /// Marks an answer, notes it and tells what follows.
+    fn answer(&mut self, exercise: &Exercise, answer: &Answer) -> Result<String, AnswerError> {
+        let chosen = outcome(self.course, exercise, answer)?;
+        if let Some(skill) = self.course.skills.iter().find(|skill| skill.id == exercise.skill) {
             let record = self.records.entry(&skill.id).or_default();
             record.asked += 1;
-            record.credit += mark.credit;
+            record.credit += chosen.mark.credit;
         }
-        let head = if answer == exercise.key { "Right" } else { "Not the best answer" };
-        let mut text = format!("{}, credit {:.0}%\n", self.painter.strong(head), mark.credit * 100.0);
-        text += &(wrapped(&mark.consequence, 2) + "\n");
-        let (chosen, best) = (&exercise.options[answer], &exercise.options[exercise.key]);
-        if let Some(case) = &exercise.case {
-            if let Some(healed) = &chosen.healed {
-                text += &self.swatch("yours", &case.bare, healed, "");
-            }
-            if answer != exercise.key
-                && let Some(healed) = &best.healed
-            {
-                text += &self.swatch("the best", &case.bare, healed, "");
-            }
-        }
-        if answer != exercise.key {
-            text += &(wrapped(&format!("Best: {}. {}", best.label, best.mark.consequence), 2) + "\n");
-        }
-        if let Some(misconception) =
-            mark.misconception.as_deref().and_then(|id| self.course.misconception(id))
-        {
-            text += &(wrapped(&format!("Behind it often: “{}”", misconception.belief), 2) + "\n");
-            text += &(wrapped(&format!("What really happens: {}", misconception.truth), 2) + "\n");
-        }
-        if answer != exercise.key
-            && let Some((_, lesson)) = self.course.lesson(&mark.lesson)
-        {
-            text += &(wrapped(&format!("Read again: {}", lesson.page.title), 2) + "\n");
-        }
-        text
+        Ok(self.telling.answer(exercise, &chosen))
     }
 
     fn summary(&self) -> String {
         if self.records.is_empty() {
             return "No exercise was answered.\n".to_owned();
         }
-        let mut text = self.painter.strong("Summary") + "\n";
+        let mut text = self.telling.painter.strong("Summary") + "\n";
         for skill in &self.course.skills {
             if let Some(record) = self.records.get(skill.id.as_str()) {
                 let share = 100.0 * record.credit / f64::from(record.asked);

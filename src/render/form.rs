@@ -1,0 +1,244 @@
+//! How an exercise is answered on a page or on paper.
+//!
+//! Entry points: [`FormView::new`] says what to offer, [`options`] what there is to choose from or to learn from.
+
+use super::exercise::{OptionView, healed, option_view};
+use super::figures::{fixed, letter, percent};
+use crate::course::Course;
+use crate::exercise::{Action, mixes};
+use crate::exercise::{Answer, Choice, Exercise, Form, Mark, outcome};
+use crate::skin::Site;
+use serde::Serialize;
+use std::collections::BTreeMap;
+
+/// The form of an answer.
+#[derive(Debug, Serialize)]
+pub(super) struct FormView {
+    /// `one`, `several`, `order`, `drops` or `number`.
+    pub kind: &'static str,
+    /// What to do, in a sentence.
+    pub how: String,
+    /// Whether the options' colours are part of the question.
+    pub pictured: bool,
+    /// Places of the steps in their right order.
+    pub order: Vec<usize>,
+    /// Whether anything but the right order is worth nothing.
+    pub all_or_nothing: bool,
+    /// What may be taken, for drops.
+    pub bottles: Vec<BottleChoice>,
+    /// Drops in the whole mix.
+    pub drops: u32,
+    /// At most so many of them are modifiers.
+    pub modifier_drops: u32,
+    /// What every possible mix heals to, in JSON: drops in the order of the bottles → credit, ΔE00, words.
+    pub table: Option<String>,
+    /// The number asked for.
+    pub number: Option<NumberView>,
+}
+
+/// A bottle to take drops of.
+#[derive(Debug, Serialize)]
+pub(super) struct BottleChoice {
+    /// A, B, C …
+    pub letter: String,
+    /// Its name.
+    pub name: String,
+    /// Whether it is a modifier.
+    pub modifier: bool,
+}
+
+/// A number asked for.
+#[derive(Debug, Serialize)]
+pub(super) struct NumberView {
+    /// What it is.
+    pub name: String,
+    /// Its unit.
+    pub unit: String,
+    /// The right value.
+    pub key: f64,
+    /// The right value as it is written.
+    pub written: String,
+    /// Distance that costs nothing.
+    pub tolerance: f64,
+    /// Distance at which nothing is left of the credit.
+    pub worthless: f64,
+}
+
+/// Most mixes whose outcomes a page holds: about 60 bytes each.
+const MOST_IN_TABLE: u64 = 400;
+
+impl FormView {
+    /// The form of this exercise.
+    pub fn new(course: &Course, exercise: &Exercise) -> Self {
+        let mut view = FormView {
+            kind: "one",
+            how: "Choose one.".to_owned(),
+            pictured: false,
+            order: Vec::new(),
+            all_or_nothing: false,
+            bottles: Vec::new(),
+            drops: 0,
+            modifier_drops: 0,
+            table: None,
+            number: None,
+        };
+        match &exercise.form {
+            Form::One(one) => view.pictured = one.pictured,
+            Form::Several(_) => {
+                view.kind = "several";
+                view.how = "Choose every one that holds.".to_owned();
+            }
+            Form::Order(order) => {
+                view.kind = "order";
+                view.how = "Number the steps in their order.".to_owned();
+                view.order = order.key.clone();
+                view.all_or_nothing = order.all_or_nothing;
+            }
+            Form::Drops(drops) => {
+                view.kind = "drops";
+                view.how = format!(
+                    "One bottle, {} drops in all, at most {} of them modifiers.",
+                    drops.limits.drops, drops.limits.modifier_drops
+                );
+                view.drops = drops.limits.drops;
+                view.modifier_drops = drops.limits.modifier_drops;
+                let ids = drops.bottles();
+                view.bottles = ids
+                    .iter()
+                    .enumerate()
+                    .map(|(place, id)| BottleChoice {
+                        letter: letter(place),
+                        name: course.shelf.bottle(id).map_or(*id, |bottle| &bottle.name).to_owned(),
+                        modifier: place >= drops.limits.bottles.len(),
+                    })
+                    .collect();
+                if drops.limits.mixes() <= MOST_IN_TABLE {
+                    view.table = Some(table(course, exercise, &ids, &mixes(&drops.limits)));
+                }
+            }
+            Form::Number(number) => {
+                view.kind = "number";
+                view.how = format!("Give the {} in {}.", number.name, number.unit);
+                view.number = Some(NumberView {
+                    name: number.name.clone(),
+                    unit: number.unit.clone(),
+                    key: number.key,
+                    written: number.in_words(number.key),
+                    tolerance: number.tolerance,
+                    worthless: number.worthless,
+                });
+            }
+        }
+        view
+    }
+}
+
+/// What each mix heals to and is worth.
+fn table(course: &Course, exercise: &Exercise, ids: &[&str], mixes: &[crate::pigment::Mix]) -> String {
+    let rows: BTreeMap<String, (String, String, String)> = mixes
+        .iter()
+        .filter_map(|mix| {
+            let seen = outcome(course, exercise, &Answer::Drops(mix.clone())).ok()?;
+            let drops: Vec<String> = ids
+                .iter()
+                .map(|id| {
+                    mix.drops().find(|(bottle, _)| bottle == id).map_or(0, |(_, count)| count).to_string()
+                })
+                .collect();
+            let words = seen.reading.map_or(String::new(), |reading| reading.words);
+            let error = seen.error.map_or(String::new(), |error| fixed(error, 1));
+            Some((drops.join(" "), (percent(seen.mark.credit), error, words)))
+        })
+        .collect();
+    serde_json::to_string(&rows).unwrap_or_default()
+}
+
+/// Options in the order shown; for drops the best mix, others as good, and tempting ones; for a number the values of known mistakes;
+/// for an order its steps.
+pub(super) fn options(course: &Course, exercise: &Exercise, path: &str, site: Site) -> Vec<OptionView> {
+    let view = |choice: &Choice| option_view(course, exercise, choice, path, site);
+    let mut options: Vec<OptionView> = match &exercise.form {
+        Form::One(one) => one
+            .options
+            .iter()
+            .enumerate()
+            .map(|(place, choice)| OptionView {
+                right: place == one.key,
+                picture: exercise
+                    .case
+                    .as_ref()
+                    .filter(|_| one.pictured)
+                    .and_then(|case| healed(choice, case, site, &letter(place))),
+                ..view(choice)
+            })
+            .collect(),
+        Form::Several(several) => several
+            .options
+            .iter()
+            .map(|choice| OptionView { right: choice.mark.credit == 1.0, ..view(choice) })
+            .collect(),
+        Form::Order(order) => order
+            .steps
+            .iter()
+            .enumerate()
+            .map(|(place, step)| {
+                let turn = order.key.iter().position(|&key| key == place).unwrap_or(0) + 1;
+                let mark = Mark {
+                    credit: 1.0,
+                    consequence: format!("Step {turn}. {}", step.why),
+                    misconception: None,
+                    lesson: order.lesson.clone(),
+                };
+                view(&said(&step.say, mark))
+            })
+            .collect(),
+        Form::Drops(drops) => std::iter::once(&drops.best)
+            .chain(&drops.near)
+            .chain(&drops.tempting)
+            .map(|choice| OptionView { right: std::ptr::eq(choice, &drops.best), ..view(choice) })
+            .collect(),
+        Form::Number(number) => {
+            let right = Mark {
+                credit: 1.0,
+                consequence: number.why.clone(),
+                misconception: None,
+                lesson: number.lesson.clone(),
+            };
+            let wrong = number.tempting.iter().map(|wrong| {
+                let mark = Mark {
+                    credit: 0.0,
+                    consequence: wrong.why.clone(),
+                    misconception: Some(wrong.misconception.clone()),
+                    lesson: number.lesson.clone(),
+                };
+                view(&said(&number.in_words(wrong.value), mark))
+            });
+            let right = OptionView { right: true, ..view(&said(&number.in_words(number.key), right)) };
+            std::iter::once(right).chain(wrong).collect()
+        }
+    };
+    for (place, option) in options.iter_mut().enumerate() {
+        option.letter = letter(place);
+    }
+    options
+}
+
+fn said(label: &str, mark: Mark) -> Choice {
+    Choice {
+        label: label.to_owned(),
+        action: Action::Say(label.to_owned()),
+        healed: None,
+        reading: None,
+        error: None,
+        mark,
+    }
+}
+
+/// The right answer in short: a letter, letters, a mix, a number.
+pub(super) fn key_in_short(course: &Course, exercise: &Exercise) -> String {
+    match (&exercise.form, exercise.form.key()) {
+        (_, Answer::Drops(mix)) => course.shelf.mix_in_words(&mix),
+        (Form::Number(number), Answer::Number(value)) => number.in_words(value),
+        (_, key) => key.to_string(),
+    }
+}

@@ -1,0 +1,129 @@
+//! The browser's door: the engine behind plain functions that any WebAssembly host can call.
+//!
+//! Entry point: [`Door`]. It takes texts and gives texts (JSON), so that it is the same code natively and in the browser; a test
+//! compares the two to the last bit. The exported functions pass texts through one buffer:
+//!
+//! 1. `reserve(length)` makes room for a question of so many bytes and returns where it starts; the host writes it there.
+//! 2. `shelf()`, once, takes colourants and bottles; `foresee()` and the others answer a question. They return 1, or 0 where the
+//!    answer is an error `{"error": {"field", "why"}}`.
+//! 3. `answer()` and `answer_length()` tell where the answer lies.
+
+use crate::foresee::{Answer, Request, RequestError};
+use crate::pigment::Shelf;
+use serde::{Deserialize, Serialize};
+
+/// What a host talks to: a shelf, and questions about it.
+#[derive(Debug, Default)]
+pub struct Door {
+    shelf: Shelf,
+}
+
+/// Why there is no answer.
+#[derive(Serialize)]
+struct Refusal<'e> {
+    error: &'e RequestError,
+}
+
+impl Door {
+    /// Takes the colourants and bottles that questions are about: a [`Shelf`] in JSON. Answers with the number of bottles.
+    ///
+    /// # Errors
+    /// A refusal in JSON when the text is not a shelf; the shelf before stays.
+    pub fn shelf(&mut self, text: &str) -> Result<String, String> {
+        let shelf: Shelf = read(text)?;
+        if let Some(bottle) = shelf.bottles.iter().find(|bottle| {
+            bottle.recipe.iter().any(|&(place, amount)| {
+                place >= shelf.colourants.len() || !amount.is_finite() || amount < 0.0
+            })
+        }) {
+            let why = "its recipe names a colourant that is not there, or an amount that is none";
+            return Err(refusal(&RequestError {
+                field: format!("bottles.{}", bottle.id),
+                why: why.to_owned(),
+            }));
+        }
+        self.shelf = shelf;
+        Ok(self.shelf.bottles.len().to_string())
+    }
+
+    /// What `healedhue foresee --json` answers to the same request.
+    ///
+    /// # Errors
+    /// A refusal in JSON when the request is not understood.
+    pub fn foresee(&self, text: &str) -> Result<String, String> {
+        let request: Request = read(text)?;
+        let task = request.resolve(&self.shelf).map_err(|error| refusal(&error))?;
+        Ok(written(&Answer::of(&self.shelf, &task)))
+    }
+}
+
+fn read<'t, T: Deserialize<'t>>(text: &'t str) -> Result<T, String> {
+    serde_json::from_str(text)
+        .map_err(|error| refusal(&RequestError { field: "request".to_owned(), why: error.to_string() }))
+}
+
+fn refusal(error: &RequestError) -> String {
+    written(&Refusal { error })
+}
+
+/// JSON of something that always has one.
+fn written(answer: &impl Serialize) -> String {
+    serde_json::to_string(answer)
+        .unwrap_or_else(|error| format!("{{\"error\":{{\"field\":\"answer\",\"why\":\"{error}\"}}}}"))
+}
+
+#[cfg(target_arch = "wasm32")]
+#[allow(unsafe_code)] // Exported names only; nothing here reads or writes through a pointer.
+mod exports {
+    use super::Door;
+    use std::sync::{LazyLock, Mutex, MutexGuard, PoisonError};
+
+    struct Desk {
+        door: Door,
+        question: Vec<u8>,
+        answer: String,
+    }
+
+    fn desk() -> MutexGuard<'static, Desk> {
+        static DESK: LazyLock<Mutex<Desk>> = LazyLock::new(|| {
+            Mutex::new(Desk { door: Door::default(), question: Vec::new(), answer: String::new() })
+        });
+        DESK.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+
+    fn ask(how: impl FnOnce(&mut Door, &str) -> Result<String, String>) -> u32 {
+        let mut desk = desk();
+        let question = std::mem::take(&mut desk.question);
+        let answer = how(&mut desk.door, &String::from_utf8_lossy(&question));
+        let fine = u32::from(answer.is_ok());
+        desk.answer = answer.unwrap_or_else(|refusal| refusal);
+        fine
+    }
+
+    #[unsafe(no_mangle)]
+    extern "C" fn reserve(length: usize) -> *mut u8 {
+        let mut desk = desk();
+        desk.question = vec![0; length];
+        desk.question.as_mut_ptr()
+    }
+
+    #[unsafe(no_mangle)]
+    extern "C" fn shelf() -> u32 {
+        ask(|door, text| door.shelf(text))
+    }
+
+    #[unsafe(no_mangle)]
+    extern "C" fn foresee() -> u32 {
+        ask(|door, text| door.foresee(text))
+    }
+
+    #[unsafe(no_mangle)]
+    extern "C" fn answer() -> *const u8 {
+        desk().answer.as_ptr()
+    }
+
+    #[unsafe(no_mangle)]
+    extern "C" fn answer_length() -> usize {
+        desk().answer.len()
+    }
+}
