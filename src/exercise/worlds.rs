@@ -25,7 +25,8 @@ mod spread {
 
 /// One world: skin and placement.
 pub(super) struct World {
-    skin: Skin,
+    /// The client's skin in this world.
+    pub skin: Skin,
     /// Where the new work lies in this world.
     pub placement: Placement,
 }
@@ -52,7 +53,18 @@ pub(super) fn try_worlds(
 impl World {
     /// The scene of a setting in this world, with this existing work.
     pub fn scene<'s>(&self, shelf: &'s Shelf, setting: &Setting, existing: &[Work]) -> Scene<'s> {
-        Scene::new(shelf, &self.skin, setting.client.site, existing, setting.months)
+        self.scene_at(shelf, setting, existing, setting.months)
+    }
+
+    /// The same at another time.
+    pub fn scene_at<'s>(
+        &self,
+        shelf: &'s Shelf,
+        setting: &Setting,
+        existing: &[Work],
+        months: f64,
+    ) -> Scene<'s> {
+        Scene::new(shelf, &self.skin, setting.client.site, existing, months)
     }
 
     fn draw(rng: &mut impl rand::Rng, skin: &Skin, placement: &Placement) -> Self {
