@@ -99,16 +99,21 @@ fn request(rng: &mut impl Rng) -> String {
             |_| json!({ "mix": drops(rng), "placement": placement(rng), "months": between(rng, 0.0, 240.0) }),
         )
         .collect();
-    json!({
+    let mut request = json!({
         "skin": skin,
+        "worlds": if rng.random_range(0..20) == 0 { 16 } else { 0 },
         "site": one_of(rng, &["brow", "eyelid", "lip", "areola", "scalp"]),
         "light": one_of(rng, &["D65", "A", "LED-B3"]),
         "months": between(rng, 0.0, 120.0),
         "mix": drops(rng),
         "placement": placement(rng),
         "existing": existing,
-    })
-    .to_string()
+    });
+    if rng.random_range(0..50) == 0 {
+        let goal = json!([between(rng, 25.0, 60.0), between(rng, 0.0, 15.0), between(rng, 0.0, 20.0)]);
+        request["search"] = json!({ "goal": goal, "palette": ["dunmere", "emberlow", "frostwick"], "bottles": 2, "drops": 3 });
+    }
+    request.to_string()
 }
 
 /// Requests compared. Any difference in any bit of any number shows, since JSON writes the shortest text that reads back as the

@@ -63,7 +63,7 @@ fn diagnostic(error: &GenerateError) -> Diagnostic {
 /// What was proved, a line a drill.
 fn table(course: &Course, pools: &Pools) -> String {
     let mut text = format!(
-        "{:24} {:7} {:>9} {:>12} {:>12} {:>8} {:>11}\n",
+        "{:24} {:9} {:>9} {:>12} {:>12} {:>8} {:>11}\n",
         "drill", "family", "in lesson", "on worksheet", "margin ΔE00", "worlds", "thrown away"
     );
     for (_, drill) in course.drills() {
@@ -81,7 +81,7 @@ fn table(course: &Course, pools: &Pools) -> String {
         };
         let shown = exercises.len().min(drill.exercises as usize);
         text += &format!(
-            "{:24} {:7} {shown:>9} {:>12} {margin:>12} {held:>8} {discarded:>11}\n",
+            "{:24} {:9} {shown:>9} {:>12} {margin:>12} {held:>8} {discarded:>11}\n",
             drill.id,
             drill.family.word(),
             exercises.len() - shown

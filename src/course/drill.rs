@@ -9,22 +9,59 @@ pub enum Family {
     Bottle,
     /// Count out a mix in drops.
     Drops,
+    /// Foresee the colour it will heal or age to.
+    Foresight,
+    /// Find what caused a residual.
+    Hindsight,
     /// Correct existing work, lighten first, or refer.
     Remedy,
+    /// Read skin, or work out its typology angle.
+    Skin,
+    /// Go on, wait, or refer.
+    Triage,
+    /// Put steps in order.
+    Sequence,
+    /// Judge the same work under another light.
+    Light,
     /// A written question from the bank.
     Recall,
 }
 
 impl Family {
+    /// Every family with its word in course files and on screens.
+    pub const ALL: [(Family, &'static str); 10] = [
+        (Family::Bottle, "bottle"),
+        (Family::Drops, "drops"),
+        (Family::Foresight, "foresight"),
+        (Family::Hindsight, "hindsight"),
+        (Family::Remedy, "remedy"),
+        (Family::Skin, "skin"),
+        (Family::Triage, "triage"),
+        (Family::Sequence, "sequence"),
+        (Family::Light, "light"),
+        (Family::Recall, "recall"),
+    ];
+
     /// The family's word in course files and on screens.
     pub fn word(self) -> &'static str {
-        match self {
-            Family::Bottle => "bottle",
-            Family::Drops => "drops",
-            Family::Remedy => "remedy",
-            Family::Recall => "recall",
-        }
+        Family::ALL[self as usize].1
     }
+}
+
+/// What a `skin` drill asks for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+pub enum SkinAsks {
+    /// Undertone and redness.
+    #[default]
+    Reading,
+    /// The individual typology angle.
+    Angle,
+}
+
+impl SkinAsks {
+    /// Each with its word in course files.
+    pub const ALL: [(SkinAsks, &'static str); 2] =
+        [(SkinAsks::Reading, "reading"), (SkinAsks::Angle, "angle")];
 }
 
 /// A recipe for exercises.
@@ -40,7 +77,7 @@ pub struct Drill {
     pub exercises: u32,
     /// How many options an exercise has.
     pub options: usize,
-    /// Client ids to draw from (`bottle`, `remedy`).
+    /// Client ids to draw from.
     pub clients: Vec<String>,
     /// Goal ids to draw from; empty means each client's own.
     pub goals: Vec<String>,
@@ -52,8 +89,12 @@ pub struct Drill {
     pub tempts: Vec<String>,
     /// ΔE00 by which each wrong answer must be worse than the key.
     pub margin: f64,
-    /// Question ids (`recall`).
+    /// Question ids (`recall`, `sequence`, `triage`).
     pub questions: Vec<String>,
+    /// Ages of the work that residuals may come from, in months (`hindsight`).
+    pub ages_months: Vec<f64>,
+    /// What is asked of the skin (`skin`).
+    pub skin_asks: SkinAsks,
     /// Where the drill stands, for messages: `lessons/module/lesson.yaml:12:5`.
     pub stands_at: String,
 }
@@ -129,13 +170,45 @@ pub enum Rule {
     ColourAlways,
     /// Refer without need.
     ReferAnything,
+    /// Takes the redness of blood for a cool undertone.
+    RednessAsUndertone,
+    /// Takes a cool undertone for redness.
+    UndertoneAsRedness,
+    /// Takes dark skin for warm skin.
+    DarkAsWarm,
+    /// Takes olive skin for golden skin.
+    OliveAsWarm,
+    /// Takes golden skin for olive skin.
+    WarmAsOlive,
+    /// Turns the fraction of the typology angle upside down.
+    AngleUpsideDown,
+    /// Forgets to take 50 off L*.
+    AngleWithoutFifty,
+    /// Leaves the angle in radians.
+    AngleInRadians,
+    /// Blames the mix that looked like the residual when it had healed.
+    AllFadeAlike,
+    /// Blames the bluest bottle.
+    BlueMeansBlue,
+    /// Expects the colour seen by day under every light.
+    SameInEveryLight,
+    /// Expects a light to turn a colour the other way.
+    OppositeShift,
+    /// Lays the tint of the lamp over the colour.
+    SeesTheLamp,
+    /// Advises on health.
+    GiveAdvice,
+    /// Waits a while instead of asking.
+    WaitAndSee,
+    /// Takes a signature for safety.
+    SignedIsSafe,
     /// Written by the author of a question; makes nothing by itself.
     Stated,
 }
 
 impl Rule {
     /// Every rule with its word in course files.
-    pub const ALL: [(Rule, &'static str); 15] = [
+    pub const ALL: [(Rule, &'static str); 31] = [
         (Rule::MatchLabel, "match-label"),
         (Rule::CoolTheRed, "cool-the-red"),
         (Rule::WarmForWarm, "warm-for-warm"),
@@ -150,6 +223,74 @@ impl Rule {
         (Rule::AlwaysLighten, "always-lighten"),
         (Rule::ColourAlways, "colour-always"),
         (Rule::ReferAnything, "refer-anything"),
+        (Rule::RednessAsUndertone, "redness-as-undertone"),
+        (Rule::UndertoneAsRedness, "undertone-as-redness"),
+        (Rule::DarkAsWarm, "dark-as-warm"),
+        (Rule::OliveAsWarm, "olive-as-warm"),
+        (Rule::WarmAsOlive, "warm-as-olive"),
+        (Rule::AngleUpsideDown, "angle-upside-down"),
+        (Rule::AngleWithoutFifty, "angle-without-fifty"),
+        (Rule::AngleInRadians, "angle-in-radians"),
+        (Rule::AllFadeAlike, "all-fade-alike"),
+        (Rule::BlueMeansBlue, "blue-means-blue"),
+        (Rule::SameInEveryLight, "same-in-every-light"),
+        (Rule::OppositeShift, "opposite-shift"),
+        (Rule::SeesTheLamp, "sees-the-lamp"),
+        (Rule::GiveAdvice, "give-advice"),
+        (Rule::WaitAndSee, "wait-and-see"),
+        (Rule::SignedIsSafe, "signed-is-safe"),
         (Rule::Stated, "stated"),
     ];
+
+    /// The word in course files.
+    pub fn word(self) -> &'static str {
+        Rule::ALL[self as usize].1
+    }
+
+    /// Whether this rule can make a wrong answer of this family.
+    pub fn makes_answers_of(self, family: Family) -> bool {
+        use Rule as R;
+        match family {
+            Family::Bottle | Family::Drops => matches!(
+                self,
+                R::MatchLabel
+                    | R::CoolTheRed
+                    | R::WarmForWarm
+                    | R::OneForPhototype
+                    | R::BlackForDark
+                    | R::WhiteForLight
+                    | R::FreshIsFinal
+                    | R::IgnoreFading
+                    | R::CoverUp
+                    | R::IgnoreOldWork
+                    | R::WheelOpposite
+            ),
+            Family::Remedy => {
+                self.makes_answers_of(Family::Bottle)
+                    || matches!(self, R::AlwaysLighten | R::ColourAlways | R::ReferAnything)
+            }
+            Family::Foresight => matches!(
+                self,
+                R::FreshIsFinal | R::IgnoreFading | R::IgnoreOldWork | R::OneForPhototype | R::MatchLabel
+            ),
+            Family::Hindsight => matches!(self, R::MatchLabel | R::AllFadeAlike | R::BlueMeansBlue),
+            Family::Skin => matches!(
+                self,
+                R::RednessAsUndertone
+                    | R::UndertoneAsRedness
+                    | R::DarkAsWarm
+                    | R::OliveAsWarm
+                    | R::WarmAsOlive
+                    | R::AngleUpsideDown
+                    | R::AngleWithoutFifty
+                    | R::AngleInRadians
+            ),
+            Family::Light => matches!(self, R::SameInEveryLight | R::OppositeShift | R::SeesTheLamp),
+            Family::Triage => matches!(
+                self,
+                R::ColourAlways | R::ReferAnything | R::GiveAdvice | R::WaitAndSee | R::SignedIsSafe
+            ),
+            Family::Sequence | Family::Recall => false,
+        }
+    }
 }

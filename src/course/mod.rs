@@ -18,12 +18,14 @@ pub mod words;
 
 pub use client::{Client, Goal, HealthNote, OldWork};
 pub use diagnostic::{Diagnostic, Severity, report};
-pub use drill::{Drill, Family, Judged, Limits, Rule};
+pub use drill::{Drill, Family, Judged, Limits, Rule, SkinAsks};
 pub use heading::{HeadingIds, plain_text};
 pub use lesson::{Asset, Block, Foresee, Lesson, Module, Page, Show};
 pub use load::{Loaded, load};
 pub use read::markdown::options as markdown_options;
-pub use words::{Caution, CautionAction, Misconception, Question, QuestionOption, Skill, Term};
+pub use words::{
+    Asked, Caution, CautionAction, Misconception, Question, QuestionOption, QuestionStep, Skill, Term,
+};
 
 use crate::pigment::Shelf;
 

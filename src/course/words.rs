@@ -80,8 +80,45 @@ pub struct Question {
     pub lesson: String,
     /// Where the answer comes from.
     pub source: String,
-    /// Three to five options, exactly one of them right.
-    pub options: Vec<QuestionOption>,
+    /// What is asked for, with all there is to choose from.
+    pub asked: Asked,
+    /// Id of the caution it is about; every consequence then names it and who to ask.
+    pub caution: Option<String>,
+}
+
+/// What a question asks for.
+#[derive(Debug, Clone)]
+pub enum Asked {
+    /// The one right option of three to five.
+    One(Vec<QuestionOption>),
+    /// Every option that holds, of three to eight.
+    Several(Vec<QuestionOption>),
+    /// The order of three to eight steps, given in their right order.
+    Order {
+        /// The steps.
+        steps: Vec<QuestionStep>,
+        /// Whether anything but the right order is worth nothing.
+        strict: bool,
+    },
+}
+
+/// A step of a question about an order.
+#[derive(Debug, Clone)]
+pub struct QuestionStep {
+    /// What is done.
+    pub say: String,
+    /// Why it has its place.
+    pub why: String,
+}
+
+impl Question {
+    /// The options, where there are some.
+    pub fn options(&self) -> &[QuestionOption] {
+        match &self.asked {
+            Asked::One(options) | Asked::Several(options) => options,
+            Asked::Order { .. } => &[],
+        }
+    }
 }
 
 /// An option of a question.

@@ -4,13 +4,14 @@
 //! whole drop grid; the best mix must reach the goal; misconceptions must make visibly worse mixes, by which answers are diagnosed;
 //! the best must stay better than all of those in worlds that differ a little.
 
-use super::draw::{Setting, grid_of, ranked};
+use super::draw::{Setting, ranked};
 use super::form::{DropsOf, Form};
 use super::generate::{Attempt, Discard, ENGINE};
+use super::grid::grid_of;
 use super::judge::Judge;
 use super::rules::Tempter;
 use super::tempt::{is_wrong, key_is_best, temptations};
-use super::worlds::{WORLDS, try_worlds};
+use super::worlds::{WORLDS, scene_in, try_worlds};
 use super::{Exercise, Proof, marking};
 use crate::course::{Course, Drill, Lesson};
 
@@ -30,7 +31,7 @@ pub(super) fn attempt(
     }
     let shelf = &course.shelf;
     let scene = setting.scene(shelf);
-    let ranking = ranked(&setting, &scene, &grid_of(shelf, drill));
+    let ranking = ranked(&setting, &scene, &grid_of(shelf, &drill.limits));
     let best = ranking.first().ok_or(Discard::Unresolved)?;
     if best.error > setting.goal.tolerance {
         return Err(Discard::GoalOutOfReach);
@@ -39,7 +40,7 @@ pub(super) fn attempt(
     let acceptable = |place| is_wrong(drill, &setting, &ranking, place);
     let wrong = temptations(course, drill, &tempter, &mut draw, drill.options, acceptable)?;
     let (worlds, held) = try_worlds(&setting, &draw.words(drill), |world| {
-        let scene = world.scene(shelf, &setting, &setting.existing);
+        let scene = scene_in(world, shelf, &setting, &setting.existing);
         key_is_best(&scene.trial(&world.placement), &setting, &ranking, &wrong)
     });
     if worlds < WORLDS {

@@ -4,7 +4,8 @@
 //! away and the next one tried, up to [`MAX_DRAWS`].
 
 use super::seed::{shuffle, stream};
-use super::{Case, Choice, Exercise, Form, OneOf, Pools, Proof, bottle, drops, recall, remedy};
+use super::{Case, Choice, Exercise, Form, OneOf, Pools, Proof};
+use super::{bank, bottle, drops, foresight, hindsight, light, remedy, skin, triage};
 use crate::course::{Client, Course, Drill, Family, Lesson};
 use rand_chacha::ChaCha8Rng;
 use rayon::prelude::*;
@@ -39,6 +40,8 @@ pub enum Discard {
     Caution,
     /// The client has no old work.
     NothingToCorrect,
+    /// Hardly anything is left of the work.
+    NothingToSee,
     /// The drill names something the course does not have.
     Unresolved,
 }
@@ -53,6 +56,7 @@ impl Discard {
             Discard::Arguable => "neither colour nor lightening is clearly right",
             Discard::Caution => "a caution forbids work on the client",
             Discard::NothingToCorrect => "the client has no existing work",
+            Discard::NothingToSee => "hardly anything of the work can be seen",
             Discard::Unresolved => "the drill has no clients, mixes or questions",
         }
     }
@@ -112,6 +116,14 @@ impl Attempt<'_> {
         Form::One(OneOf { options, key, pictured: false })
     }
 
+    /// The same, where the options' colours are part of the question.
+    pub fn one_of_pictured(&mut self, options: Vec<Choice>) -> Form {
+        match self.one_of(options) {
+            Form::One(one) => Form::One(OneOf { pictured: true, ..one }),
+            other => other,
+        }
+    }
+
     /// The exercise.
     #[allow(clippy::too_many_arguments)] // The parts of an exercise, each once.
     pub fn finish(
@@ -157,8 +169,8 @@ pub fn generate(
         failed,
         stands_at: drill.stands_at.clone(),
     };
-    if drill.family == Family::Recall {
-        return recall::make(course, lesson, drill, number)
+    if !drill.questions.is_empty() {
+        return bank::make(course, lesson, drill, number)
             .ok_or_else(|| impossible(BTreeMap::from([(Discard::Unresolved, 1)])));
     }
     let mut clients: Vec<&Client> = drill.clients.iter().filter_map(|id| course.client(id)).collect();
@@ -178,7 +190,14 @@ pub fn generate(
         let made = match drill.family {
             Family::Bottle => bottle::attempt(course, lesson, drill, attempt),
             Family::Drops => drops::attempt(course, lesson, drill, attempt),
-            _ => remedy::attempt(course, lesson, drill, attempt),
+            Family::Foresight => foresight::attempt(course, lesson, drill, attempt),
+            Family::Hindsight => hindsight::attempt(course, lesson, drill, attempt),
+            Family::Remedy => remedy::attempt(course, lesson, drill, attempt),
+            Family::Skin => skin::attempt(course, lesson, drill, attempt),
+            Family::Triage => triage::attempt(course, lesson, drill, attempt),
+            Family::Light => light::attempt(course, lesson, drill, attempt),
+            // Their drills have questions.
+            Family::Sequence | Family::Recall => Err(Discard::Unresolved),
         };
         match made {
             Ok(exercise) => return Ok(exercise),

@@ -22,8 +22,8 @@ impl Judge<'_, '_> {
     /// A mix, tried.
     pub fn tried(&self, mix: Mix) -> Tried {
         let paint = self.course.shelf.paint_of(&mix);
-        let error = self.setting.error(self.setting.light.lab_of(&self.trial.with(&paint)));
-        Tried { mix, paint, error }
+        let healed = self.setting.light.lab_of(&self.trial.with(&paint));
+        Tried { mix, paint, healed, error: self.setting.error(healed) }
     }
 
     /// The option to place a mix.

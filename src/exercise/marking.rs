@@ -1,7 +1,7 @@
 //! Marks: what an answer would heal to, and what that is worth.
 
 use super::Choice;
-use crate::colour::{JUST_VISIBLE, Lab, in_a_row};
+use crate::colour::{JUST_VISIBLE, Lab, Light, in_a_row};
 use crate::course::Goal;
 use crate::healing::HEALED_MONTHS;
 
@@ -73,6 +73,15 @@ pub(super) fn when_in_words(months: f64) -> String {
         12.0 => "after one year".to_owned(),
         m if m % 12.0 == 0.0 => format!("after {} years", m / 12.0),
         m => format!("after {m} months"),
+    }
+}
+
+/// A light in words.
+pub(super) fn light_in_words(light: Light) -> &'static str {
+    match light {
+        Light::D65 => "daylight (D65)",
+        Light::A => "tungsten light (A)",
+        Light::LedB3 => "a salon LED (LED-B3)",
     }
 }
 

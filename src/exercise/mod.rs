@@ -2,21 +2,27 @@
 //!
 //! Entry points: [`generate`] makes and proves one exercise of a drill's pool; [`outcome`] says what follows from an answer to it.
 
+mod bank;
 mod bottle;
 mod draw;
 mod drops;
 mod foreseen;
+mod foresight;
 mod form;
 mod generate;
 mod grid;
+mod hindsight;
 mod judge;
+mod light;
 mod marking;
 mod outcome;
-mod recall;
+mod prediction;
 mod remedy;
 mod rules;
 mod seed;
+mod skin;
 mod tempt;
+mod triage;
 mod worlds;
 mod written;
 

@@ -7,7 +7,7 @@ use super::form::{FormView, key_in_short, options};
 use super::frame::Link;
 use super::plan::{self, href_to, text_path};
 use super::swatch::Swatch;
-use crate::course::{Client, Course};
+use crate::course::{Client, Course, Family};
 use crate::exercise::{Action, Case, Choice, Exercise, Form, Proof};
 use crate::healing::Placement;
 use crate::skin::Site;
@@ -138,7 +138,7 @@ impl ExerciseView {
             options: options(course, exercise, path, site),
             key: key_in_short(course, exercise),
             best,
-            proof: exercise.proof.as_ref().map(proof_in_words),
+            proof: exercise.proof.as_ref().map(|proof| proof_in_words(exercise.family, proof)),
             source: exercise.source.clone(),
         }
     }
@@ -295,16 +295,21 @@ pub(super) fn option_view(
     }
 }
 
-fn proof_in_words(proof: &Proof) -> String {
+fn proof_in_words(family: Family, proof: &Proof) -> String {
+    let trials = format!("{} of {} trials with skin, depth and load varied", proof.held, proof.worlds);
+    if matches!(family, Family::Foresight | Family::Hindsight | Family::Light | Family::Skin) {
+        let margin = proof.margin.map_or_else(String::new, |margin| fixed(margin, 1));
+        return format!(
+            "The engine computed every option. The nearest wrong one is ΔE00 {margin} away; what is really seen stays nearest to \
+             the right one in {trials}."
+        );
+    }
     let margin = proof.margin.map_or_else(String::new, |margin| {
         format!(" The nearest wrong option is worse by {}.", fixed(margin, 1))
     });
     format!(
-        "Of {} mixes tried, none comes nearer to the goal than ΔE00 {}.{margin} The best stays best in {} of {} trials with skin, \
-         depth and load varied.",
+        "Of {} mixes tried, none comes nearer to the goal than ΔE00 {}.{margin} The best stays best in {trials}.",
         proof.searched,
         fixed(proof.best_error, 1),
-        proof.held,
-        proof.worlds,
     )
 }

@@ -12,7 +12,6 @@ mod rank;
 
 pub use error::SearchError;
 pub use found::{Found, Miss, NearTie};
-pub(crate) use grid::with_additions;
 pub use grid::{BOTTLES, DROPS, Grid, MOST_MIXES, Palette};
 pub use rank::{Tried, healed_colours, rank};
 

@@ -209,7 +209,7 @@ fn places_are_right_with_line_breaks_of_windows() {
 fn a_text_keeps_what_yaml_would_take_for_something_else() {
     let fixture = Fixture::minimal().replace("lessons/bank/light.yaml", "say: Clear", "say: No");
     let course = fixture.load().course.expect("a valid course");
-    assert_eq!(course.questions[0].options[1].say, "No");
+    assert_eq!(course.questions[0].options()[1].say, "No");
 }
 
 #[test]

@@ -3,7 +3,7 @@
 use healedhue::colour::{BANDS, Lab, Light};
 use healedhue::course::{
     Block, Caution, CautionAction, Client, Course, Drill, Family, Foresee, Goal, HealthNote, Judged, Lesson,
-    Limits, Misconception, Module, OldWork, Page, Rule, Show, Skill, Term, load,
+    Limits, Misconception, Module, OldWork, Page, Rule, Show, Skill, SkinAsks, Term, load,
 };
 use healedhue::exercise::{
     Action, Case, CaseGoal, Choice, Exercise, Form, Mark, OneOf, Placed, Pools, Proof, pools,
@@ -149,6 +149,8 @@ fn module(say: &dyn Fn(&str) -> String) -> Module {
         judged: Judged { months: 1.5, light: Light::D65 },
         tempts: vec!["darker-hides-it".into()],
         margin: 3.0,
+        ages_months: vec![],
+        skin_asks: SkinAsks::Reading,
         questions: Vec::new(),
         stands_at: "lessons/one/first.yaml:1:1".into(),
     };

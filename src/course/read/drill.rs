@@ -12,45 +12,47 @@ use super::suggest::{counted, quoted};
 use crate::colour::Light;
 use crate::course::shared::Shared;
 use crate::course::source::At;
-use crate::course::{Drill, Family, Judged, Limits, Rule, bounds};
+use crate::course::{Asked, Drill, Family, Judged, Limits, Rule, SkinAsks, bounds};
 use crate::healing::{HEALED_MONTHS, MONTHS};
 
-const FAMILIES: [(Family, &str); 4] = [
-    (Family::Bottle, "bottle"),
-    (Family::Drops, "drops"),
-    (Family::Remedy, "remedy"),
-    (Family::Recall, "recall"),
-];
 /// Keys of every drill.
 const COMMON_KEYS: [&str; 5] = ["id", "family", "skill", "exercises", "options"];
-/// Keys of drills whose answers are mixes.
-const MIX_KEYS: [&str; 10] = [
-    "clients",
-    "goals",
-    "bottles",
-    "modifiers",
-    "drops",
-    "modifier_drops",
-    "months",
-    "light",
-    "tempts",
-    "margin",
-];
-/// Keys of drills whose answers are written.
-const RECALL_KEYS: [&str; 1] = ["questions"];
+/// Keys of drills about clients.
+const CASE_KEYS: [&str; 4] = ["clients", "light", "tempts", "margin"];
+/// Keys of drills about mixes.
+const MIX_KEYS: [&str; 6] = ["bottles", "modifiers", "drops", "modifier_drops", "months", "goals"];
+/// Keys of single families.
+const OWN_KEYS: [&str; 3] = ["questions", "ages_months", "asks"];
+
+/// The keys of a family beside those of every drill. A triage drill has either clients or questions.
+fn keys_of(family: Family) -> Vec<&'static str> {
+    let cases = CASE_KEYS.as_slice();
+    let mixes: Vec<&'static str> = [cases, &MIX_KEYS].concat();
+    let without = |keys: Vec<&'static str>, left_out: &[&str]| -> Vec<&'static str> {
+        keys.into_iter().filter(|key| !left_out.contains(key)).collect()
+    };
+    match family {
+        Family::Bottle | Family::Drops | Family::Remedy => mixes,
+        Family::Foresight | Family::Light => without(mixes, &["goals"]),
+        Family::Hindsight => [without(mixes, &["goals", "months"]), vec!["ages_months"]].concat(),
+        Family::Skin => [cases, &["asks"]].concat(),
+        Family::Triage => vec!["clients", "tempts", "questions"],
+        Family::Sequence | Family::Recall => vec!["questions"],
+    }
+}
 
 /// Reads a drill; its place is that of its id.
 pub(crate) fn read_drill(node: &Node, shared: &Shared, reader: &mut Reader) -> Option<At<Drill>> {
-    let known: Vec<&'static str> = [&COMMON_KEYS[..], &MIX_KEYS, &RECALL_KEYS].concat();
+    let known: Vec<&'static str> = [&COMMON_KEYS[..], &CASE_KEYS, &MIX_KEYS, &OWN_KEYS].concat();
     let mut fields = Fields::of(node, "a drill", &known, reader)?;
     let id = fields.id(Thing::Drill);
-    let family = fields.word("family", &FAMILIES);
+    let family = fields.word("family", &Family::ALL);
     let mut drill = Drill {
         id: id.value,
         family: family.unwrap_or(Family::Bottle),
         skill: fields.reference("skill", Thing::Skill).value,
         exercises: fields.whole(&bounds::EXERCISES),
-        options: fields.whole(&bounds::OPTIONS) as usize,
+        options: 0,
         clients: Vec::new(),
         goals: Vec::new(),
         limits: Limits { bottles: Vec::new(), modifiers: Vec::new(), drops: 0, modifier_drops: 0 },
@@ -58,43 +60,92 @@ pub(crate) fn read_drill(node: &Node, shared: &Shared, reader: &mut Reader) -> O
         tempts: Vec::new(),
         margin: 3.0,
         questions: Vec::new(),
+        ages_months: Vec::new(),
+        skin_asks: SkinAsks::Reading,
         stands_at: fields.place.in_words(),
     };
     // Of a drill without a family nobody can say which keys it needs.
-    match family {
-        Some(Family::Recall) => {
-            refuse_keys_of_others(&mut fields, Family::Recall, &MIX_KEYS);
-            read_recall(&mut fields, shared, &mut drill);
+    if let Some(family) = family {
+        refuse_keys_of_others(&mut fields, family);
+        if family == Family::Skin {
+            drill.skin_asks = fields.word_or_none("asks", &SkinAsks::ALL).unwrap_or_default();
         }
-        Some(family) => {
-            refuse_keys_of_others(&mut fields, family, &RECALL_KEYS);
-            read_limits(&mut fields, shared, &mut drill);
+        // An order and a number have no options.
+        let has_options = family != Family::Sequence && drill.skin_asks != SkinAsks::Angle;
+        if has_options {
+            drill.options = fields.whole(&bounds::OPTIONS) as usize;
+        } else if let Some(place) = fields.key("options").cloned() {
+            fields.reader.error(&place, "this drill shows no options to choose from").help("remove the key");
+        }
+        let asks_questions = match family {
+            Family::Sequence | Family::Recall => true,
+            Family::Triage => fields.node("questions").is_some(),
+            _ => false,
+        };
+        if asks_questions {
+            read_questions(&mut fields, shared, &mut drill);
+        } else {
+            if keys_of(family).contains(&"drops") {
+                read_limits(&mut fields, shared, &mut drill);
+            }
             read_cases(&mut fields, shared, &mut drill);
             read_tempts(&mut fields, shared, &mut drill);
         }
-        None => {}
     }
     Some(At::new(drill, id.place))
 }
 
-fn refuse_keys_of_others(fields: &mut Fields<'_, '_>, family: Family, others: &[&str]) {
+fn refuse_keys_of_others(fields: &mut Fields<'_, '_>, family: Family) {
+    let own = keys_of(family);
+    let known: Vec<&str> = [&CASE_KEYS[..], &MIX_KEYS, &OWN_KEYS].concat();
     for (key, _) in fields.entries() {
-        if others.contains(&key.value.as_str()) {
-            let others = if family == Family::Recall { "bottle and remedy drills" } else { "recall drills" };
-            let word = family.word();
-            let message = format!("`{}` belongs to {others}; this is a {word} drill", key.value);
+        let word = key.value.as_str();
+        if known.contains(&word) && !own.contains(&word) {
+            let others: Vec<&str> = Family::ALL
+                .iter()
+                .filter(|(other, _)| keys_of(*other).contains(&word))
+                .map(|(_, word)| *word)
+                .collect();
+            let message =
+                format!("`{word}` belongs to {} drills; this is a {} drill", and(&others), family.word());
             fields.reader.error(&key.place, message).help("remove the key, or change `family`");
         }
     }
+    if family == Family::Triage
+        && fields.node("questions").is_some()
+        && let Some(place) = fields.key("clients").or_else(|| fields.key("tempts")).cloned()
+    {
+        fields
+            .reader
+            .error(&place, "a triage drill asks either about `clients` or `questions` of the bank")
+            .help("remove one of the two");
+    }
 }
 
-fn read_recall(fields: &mut Fields<'_, '_>, shared: &Shared, drill: &mut Drill) {
+/// "a, b and c".
+fn and(words: &[&str]) -> String {
+    match words {
+        [] => String::new(),
+        [one] => (*one).to_owned(),
+        [first @ .., last] => format!("{} and {last}", first.join(", ")),
+    }
+}
+
+/// Questions of the bank; each must be one that this family can ask.
+fn read_questions(fields: &mut Fields<'_, '_>, shared: &Shared, drill: &mut Drill) {
     fields.some("questions");
     let questions = fields.references("questions", Thing::Question);
     for id in &questions {
-        let options =
-            shared.questions.iter().find(|question| question.id == id.value).map(|q| q.options.len());
-        if options.is_some_and(|count| count < drill.options) {
+        let Some(question) = shared.questions.iter().find(|question| question.id == id.value) else {
+            continue;
+        };
+        let is_order = matches!(question.asked, Asked::Order { .. });
+        if is_order != (drill.family == Family::Sequence) {
+            let what = if is_order { "asks for an order" } else { "has no `steps`" };
+            let message =
+                format!("{} {what}: no question for a {} drill", quoted(&id.value), drill.family.word());
+            fields.reader.error(&id.place, message);
+        } else if !is_order && question.options().len() < drill.options {
             let message = format!(
                 "{} has fewer options than the {} this drill shows",
                 quoted(&id.value),
@@ -193,21 +244,34 @@ fn read_cases(fields: &mut Fields<'_, '_>, shared: &Shared, drill: &mut Drill) {
                 .help("a remedy drill is about clients with existing work");
         }
     }
-    for id in clients.iter().filter(|_| drill.family == Family::Bottle) {
+    let places_colour =
+        matches!(drill.family, Family::Bottle | Family::Drops | Family::Foresight | Family::Light);
+    for id in clients.iter().filter(|_| places_colour) {
         let cautioned =
             shared.clients.iter().find(|client| client.id == id.value && !client.health.is_empty());
         if cautioned.is_some() {
             let message = format!("{} has a caution among the health answers", quoted(&id.value));
-            fields.reader.error(&id.place, message).help(
-                "a bottle drill would reward colour on a client who must wait or be referred; use a remedy drill, or another client",
-            );
+            fields.reader.error(&id.place, message).help(format!(
+                "a {} drill would place colour on a client who must wait or be referred; use a remedy or triage drill, or another client",
+                drill.family.word()
+            ));
         }
     }
     drill.clients = values(clients);
     drill.goals = values(fields.references("goals", Thing::Goal));
     drill.judged.months = fields.number_or(&MONTHS, HEALED_MONTHS);
     drill.judged.light = fields.word_or_none("light", &Light::ALL).unwrap_or_default();
+    if drill.family == Family::Light && drill.judged.light == Light::D65 {
+        let place = fields.key("light").unwrap_or(&fields.place).clone();
+        fields
+            .reader
+            .error(&place, "a light drill asks about another `light` than D65, by which the work is shown");
+    }
     drill.margin = fields.number_or(&bounds::MARGIN, 3.0);
+    if drill.family == Family::Hindsight {
+        let ages = fields.some("ages_months");
+        drill.ages_months = ages.iter().map(|node| fields.reader.number(node, &MONTHS)).collect();
+    }
 }
 
 /// Where wrong answers come from.
@@ -218,17 +282,25 @@ fn read_tempts(fields: &mut Fields<'_, '_>, shared: &Shared, drill: &mut Drill) 
         let Some(misconception) = shared.misconceptions.iter().find(|other| other.id == id.value) else {
             continue;
         };
-        let rule =
-            Rule::ALL.iter().find(|(rule, _)| *rule == misconception.rule).map_or("", |(_, word)| word);
+        let rule = misconception.rule.word();
         if misconception.rule == Rule::Stated {
             let message = format!("{} makes no wrong answer: its rule is `{rule}`", quoted(&id.value));
             fields.reader.error(&id.place, message).help("only options of written questions can show it");
-        } else if drill.family == Family::Bottle && is_about_old_work(misconception.rule) {
+        } else if !misconception.rule.makes_answers_of(drill.family) {
             let message = format!(
-                "{} makes no wrong answer in a bottle drill: its rule `{rule}` is about existing work",
-                quoted(&id.value)
+                "{} makes no wrong answer in a {} drill: its rule is `{rule}`",
+                quoted(&id.value),
+                drill.family.word()
             );
-            fields.reader.warning(&id.place, message).help("it can tempt in remedy drills");
+            let serves: Vec<&str> = Family::ALL
+                .iter()
+                .filter(|(family, _)| misconception.rule.makes_answers_of(*family))
+                .map(|(_, word)| *word)
+                .collect();
+            fields
+                .reader
+                .warning(&id.place, message)
+                .help(format!("it can tempt in {} drills", and(&serves)));
         }
     }
     if !tempts.is_empty() && tempts.len() + 1 < drill.options {
@@ -242,18 +314,6 @@ fn read_tempts(fields: &mut Fields<'_, '_>, shared: &Shared, drill: &mut Drill) 
         fields.reader.warning(&place, message).help("give 4 to 8: not each applies to each client");
     }
     drill.tempts = values(tempts);
-}
-
-/// Rules that need old work, or an answer other than a mix.
-fn is_about_old_work(rule: Rule) -> bool {
-    matches!(
-        rule,
-        Rule::IgnoreOldWork
-            | Rule::WheelOpposite
-            | Rule::AlwaysLighten
-            | Rule::ColourAlways
-            | Rule::ReferAnything
-    )
 }
 
 fn values(ids: Vec<At<String>>) -> Vec<String> {

@@ -1,0 +1,108 @@
+//! `foresight`: which colour will this heal or age to?
+//!
+//! Steps: draw a setting and a mix of the drop grid; the key is what the engine computes; wrong expectations are computed too: the
+//! colour on the day, in the bottle, on another skin, without the old work, at six weeks; then worlds.
+
+use super::draw::Setting;
+use super::generate::{Attempt, Discard, ENGINE};
+use super::grid::grid_of;
+use super::prediction::{Expected, Prediction};
+use super::seed::below;
+use super::worlds::scene_in;
+use super::{Exercise, Proof, marking};
+use crate::colour::{Lab, Srgb};
+use crate::course::{Course, Drill, Lesson, Rule};
+use crate::healing::{Appearance, HEALED_MONTHS, Scene, Work};
+use crate::skin::{Redness, Skin, Undertone};
+
+/// One attempt at an exercise.
+pub(super) fn attempt(
+    course: &Course,
+    lesson: &Lesson,
+    drill: &Drill,
+    mut draw: Attempt,
+) -> Result<Exercise, Discard> {
+    let setting = Setting::draw(course, drill, draw.client, &mut draw.rng).ok_or(Discard::Unresolved)?;
+    if !setting.client.health.is_empty() {
+        return Err(Discard::Caution);
+    }
+    let shelf = &course.shelf;
+    let grid = grid_of(shelf, &drill.limits);
+    let (mix, paint) = &grid.mixes()[below(&mut draw.rng, grid.mixes().len())];
+    let client = setting.client;
+    let seen = |skin: &Skin, existing: &[Work], months: f64| {
+        let scene = Scene::new(shelf, skin, client.site, existing, months);
+        Appearance::of(scene.with(paint, &setting.placement), setting.light)
+    };
+    let expect = |rule: Rule| match rule {
+        Rule::FreshIsFinal if setting.months > 0.0 => Some((
+            seen(&client.skin, &setting.existing, 0.0),
+            "That is how it looks on the day, with colour in the epidermis and the skin reddened.",
+        )),
+        Rule::IgnoreFading if setting.months > HEALED_MONTHS => Some((
+            seen(&client.skin, &setting.existing, HEALED_MONTHS),
+            "That is how it looks after six weeks, before the colourants have faded, each at its own pace.",
+        )),
+        Rule::IgnoreOldWork if !setting.existing.is_empty() => Some((
+            seen(&client.skin, &[], setting.months),
+            "That would be seen on bare skin; the old work beneath is seen with it.",
+        )),
+        Rule::OneForPhototype => {
+            let textbook =
+                client.site.skin_of(Skin::from_evidence(client.phototype, Undertone::Neutral, Redness::Calm));
+            (textbook != client.skin).then(|| {
+                (
+                    seen(&textbook, &setting.existing, setting.months),
+                    "That is how it heals on the calm, neutral skin of a textbook, which this client does not have.",
+                )
+            })
+        }
+        Rule::MatchLabel => {
+            let lab: Lab = crate::healing::masstone(shelf, paint);
+            let bottle =
+                Appearance { lab, srgb: Srgb::from_lab(lab), ..seen(&client.skin, &[], setting.months) };
+            Some((bottle, "That is the colour in the bottle, without any skin above it."))
+        }
+        _ => None,
+    };
+    let now = setting.scene(shelf);
+    let bare = setting.light.lab_of(&now.bare());
+    let key = seen(&client.skin, &setting.existing, setting.months);
+    if crate::colour::difference(key.lab, bare) < drill.margin {
+        return Err(Discard::Arguable);
+    }
+    let key = Expected {
+        seen: key,
+        label: String::new(),
+        because: format!(
+            "{}, seen through this skin.",
+            marking::capital(&marking::when_in_words(setting.months))
+        ),
+        misconception: None,
+    };
+    let prediction = Prediction::draw(course, drill, &mut draw, key, |rule| {
+        expect(rule).map(|(seen, because)| (seen, String::new(), because.to_owned()))
+    })?;
+    let (worlds, held) = prediction.hold(&setting, &draw.words(drill), |world| {
+        let scene = scene_in(world, shelf, &setting, &setting.existing);
+        setting.light.lab_of(&scene.with(paint, &world.placement))
+    })?;
+    let proof = Proof {
+        searched: prediction.options.len(),
+        best_error: 0.0,
+        margin: Some(prediction.margin()),
+        worlds,
+        held,
+        discarded: draw.number,
+    };
+    let ask = format!(
+        "{} gets {}. Which colour will the work have {}?",
+        client.name,
+        shelf.mix_in_words(mix),
+        marking::when_in_words(setting.months)
+    );
+    let choices = prediction.choices(course, lesson, bare);
+    let case = super::Case { goal: None, ..setting.case(shelf) };
+    let form = draw.one_of_pictured(choices);
+    Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), ENGINE))
+}

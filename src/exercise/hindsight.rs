@@ -1,0 +1,125 @@
+//! `hindsight`: what caused this residual?
+//!
+//! Steps: draw a client and a cause, that is, a mix of the drop grid and an age; what is left of it is shown; the key is the cause,
+//! wrong causes are what misconceptions would blame; each must leave a visibly different residual, and the one shown must stay nearest
+//! to what the key leaves in worlds that differ a little.
+
+use super::draw::Setting;
+use super::generate::{Attempt, Discard, ENGINE};
+use super::grid::grid_of;
+use super::prediction::{Expected, Prediction};
+use super::seed::below;
+use super::{Exercise, Exhibit, Proof};
+use crate::colour::{Lab, difference};
+use crate::course::{Course, Drill, Lesson, Rule};
+use crate::healing::{Appearance, HEALED_MONTHS, Reading, Scene, masstone};
+use crate::pigment::{Mix, Paint};
+
+/// Least ΔE00 between skin and a residual that is asked about: it must be plain to see.
+const VISIBLE: f64 = 3.0;
+
+/// A mix and how long ago it was placed.
+struct Cause<'g> {
+    mix: &'g Mix,
+    paint: &'g Paint,
+    months: f64,
+}
+
+/// One attempt at an exercise.
+pub(super) fn attempt(
+    course: &Course,
+    lesson: &Lesson,
+    drill: &Drill,
+    mut draw: Attempt,
+) -> Result<Exercise, Discard> {
+    let setting = Setting::draw(course, drill, draw.client, &mut draw.rng).ok_or(Discard::Unresolved)?;
+    let shelf = &course.shelf;
+    let grid = grid_of(shelf, &drill.limits);
+    let causes: Vec<Cause> = grid
+        .mixes()
+        .iter()
+        .flat_map(|(mix, paint)| drill.ages_months.iter().map(move |&months| Cause { mix, paint, months }))
+        .collect();
+    let client = setting.client;
+    let after = |paint: &Paint, months: f64| {
+        let scene = Scene::new(shelf, &client.skin, client.site, &[], months);
+        Appearance::of(scene.with(paint, &setting.placement), setting.light)
+    };
+    let key = &causes[below(&mut draw.rng, causes.len())];
+    let shown = after(key.paint, key.months);
+    let bare = setting.light.lab_of(&Scene::today(shelf, &client.skin, client.site, &[]).bare());
+    if difference(shown.lab, bare) < VISIBLE {
+        return Err(Discard::NothingToSee);
+    }
+    // Somebody of a rule blames the cause that is least by this measure.
+    let blamed = |measure: &dyn Fn(&Cause) -> f64| {
+        causes.iter().min_by(|one, other| measure(one).total_cmp(&measure(other)))
+    };
+    let lean = |lab: Lab| {
+        let (a, b) = (lab.a - shown.lab.a, lab.b - shown.lab.b);
+        a * a + b * b
+    };
+    let expect = |rule: Rule| {
+        let (cause, because) = match rule {
+            Rule::MatchLabel => (
+                blamed(&|cause| lean(masstone(shelf, cause.paint)))?,
+                "Its colour in the bottle resembles the residual, but that is not what it leaves in skin",
+            ),
+            Rule::AllFadeAlike => (
+                blamed(&|cause| lean(after(cause.paint, HEALED_MONTHS).lab))?,
+                "It looked like this when it had healed; each colourant has left at its own pace since",
+            ),
+            Rule::BlueMeansBlue => (
+                blamed(&|cause| masstone(shelf, cause.paint).b)?,
+                "The bluest colour in the bottle need not leave the bluest residual: it is black that turns blue under skin",
+            ),
+            _ => return None,
+        };
+        let seen = after(cause.paint, cause.months);
+        let words = Reading::of(seen.lab, bare).words;
+        Some((seen, said(course, cause), format!("{because}. It would leave: {words}.")))
+    };
+    let expected = Expected {
+        seen: shown,
+        label: said(course, key),
+        because: format!("This is what it leaves: {}.", Reading::of(shown.lab, bare).words),
+        misconception: None,
+    };
+    let prediction = Prediction::draw(course, drill, &mut draw, expected, expect)?;
+    let (worlds, held) = prediction.hold(&setting, &draw.words(drill), |world| {
+        let scene = crate::healing::Scene::new(shelf, &world.skin, client.site, &[], key.months);
+        setting.light.lab_of(&scene.with(key.paint, &world.placement))
+    })?;
+    let proof = Proof {
+        searched: causes.len(),
+        best_error: 0.0,
+        margin: Some(prediction.margin()),
+        worlds,
+        held,
+        discarded: draw.number,
+    };
+    let ask = format!(
+        "{} comes with old work that looks like this. What was it most likely made with?",
+        client.name
+    );
+    let exhibit = Exhibit {
+        label: format!("What is left on {}", client.name),
+        seen: shown,
+        reading: Reading::of(shown.lab, bare),
+        light: setting.light,
+    };
+    let choices = prediction.choices(course, lesson, bare);
+    let mut case = super::Case { goal: None, placed: None, exhibits: vec![exhibit], ..setting.case(shelf) };
+    // The question is about work that the client's own story does not tell of.
+    case.now = case.bare;
+    case.now_reading = Reading::of(case.bare.lab, case.bare.lab);
+    let form = draw.one_of(choices);
+    Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), ENGINE))
+}
+
+/// A cause in words.
+fn said(course: &Course, cause: &Cause) -> String {
+    let years = cause.months / 12.0;
+    let ago = if years == 1.0 { "a year ago".to_owned() } else { format!("{years} years ago") };
+    format!("{}, {ago}", course.shelf.mix_in_words(cause.mix))
+}
