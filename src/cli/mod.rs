@@ -11,6 +11,7 @@ mod practise;
 mod problem;
 mod progress;
 mod skin;
+mod strip;
 mod terminal;
 
 use clap::{Parser, Subcommand};

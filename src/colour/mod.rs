@@ -1,18 +1,22 @@
 //! Colour: from a reflectance spectrum to what an eye sees, following CIE 15:2018.
 //!
 //! Entry points: [`Light::xyz_of`] gives XYZ of a [`Spectrum`], [`Lab::from_xyz`] and [`difference`] compare colours,
-//! [`Srgb::from_lab`] puts one on a screen.
+//! [`Srgb::from_lab`] puts one on a screen, [`metamerism`] and [`inconstancy`] say what a change of light does.
 
+mod adaptation;
 mod bands;
 mod difference;
 mod lab;
 mod light;
 mod measured;
+mod metamerism;
 mod srgb;
 
+pub use adaptation::adapt;
 pub use bands::{BANDS, Spectrum, wavelength_nm};
 pub use difference::difference;
 pub use lab::{Lab, Xyz};
 pub use light::Light;
 pub use measured::{SpectrumError, spectrum_of};
+pub use metamerism::{inconstancy, metamerism};
 pub use srgb::Srgb;
