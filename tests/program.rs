@@ -93,7 +93,40 @@ fn wrong_requests_are_refused_with_field_value_and_range() {
         (r#"{"skin": {"ita": 100}}"#, "`ita` is 100"),
         (r#"{"skin": {}}"#, "one of `phototype` (I to VI), `ita` (degrees), `lab`"),
         (r#"{"skin": {"phototype": "II", "ita": 40}}"#, "not `ita` and another"),
-        (r#"{"skin": {"phototype": "VII"}}"#, "unknown variant `VII`"),
+        (
+            r#"{"skin": {"phototype": "VII"}}"#,
+            "skin.phototype: unknown variant `VII`, expected one of `I`, `II`",
+        ),
+        (
+            r#"{"skin": {"phototype": "II"}, "sun": "noon"}"#,
+            "sun: unknown variant `noon`, expected one of `sheltered`, `everyday`",
+        ),
+        (r#"{"skin": {"phototype": "II"}, "oil": 3}"#, "oil: "),
+        (
+            r#"{"skin": {"phototype": "II"}, "aftercare": "none"}"#,
+            "aftercare: unknown variant `none`, expected `followed` or `neglected`",
+        ),
+        (
+            r#"{"skin": {"phototype": "II"}, "touch_ups": [{"months": -2}]}"#,
+            "touch_ups[0].months: `months` is -2 months, outside 0 to 600 months",
+        ),
+        (
+            r#"{"skin": {"phototype": "II"}, "touch_ups": [{"months": NaN}]}"#,
+            "touch_ups[0].months: expected value",
+        ),
+        (
+            r#"{"skin": {"phototype": "II"}, "touch_ups": [{"months": 1e999}]}"#,
+            "touch_ups[0].months: number out of range",
+        ),
+        (r#"{"skin": {"phototype": "II"}, "touch_ups": [{}]}"#, "touch_ups[0]: missing field `months`"),
+        (
+            r#"{"skin": {"phototype": "II"}, "touch_ups": [{"months": 12, "mix": {"tolcorn": 6}}]}"#,
+            "touch_ups[0].mix: there is no bottle `tolcorn`. Did you mean `tolcarn`?",
+        ),
+        (
+            r#"{"skin": {"phototype": "II"}, "touch_ups": [{"months": 12, "placement": {"load": 9}}]}"#,
+            "touch_ups[0].placement: `load` is 9",
+        ),
         (r#"{"skin": {"phototype": "II"}, "mix": {"tolcorn": 6}}"#, "Did you mean `tolcarn`?"),
         (
             r#"{"skin": {"phototype": "II"}, "existing": [{"colourants": {"PR999": 0.3}}]}"#,
@@ -165,7 +198,101 @@ fn too_many_existing_works_are_refused_before_they_are_solved() {
     let works = vec![r#"{"colourants": {"PBk7": 0.1}}"#; 40].join(",");
     foresee(&format!(r#"{{"skin": {{"phototype": "II"}}, "existing": [{works}]}}"#))
         .code(1)
-        .stderr(contains("existing: 40 works are more than the 6 that can be solved"));
+        .stderr(contains("existing: 40 works are more than the 24 that can be solved"));
+    let touch_ups = vec![r#"{"months": 12}"#; 30].join(",");
+    foresee(&format!(r#"{{"skin": {{"phototype": "II"}}, "touch_ups": [{touch_ups}]}}"#))
+        .code(1)
+        .stderr(contains("touch_ups: 30 touch-ups and 0 existing works are more than the 24"));
+}
+
+/// A request that uses everything about time.
+const KEPT: &str = r#"{"skin": {"phototype": "III", "undertone": "warm"}, "mix": {"tolcarn": 4, "corrick": 2}, "sun": "outdoors",
+    "oil": "oily", "touch_ups": [{"months": 18, "mix": {"dunmere": 6}}]}"#;
+
+#[test]
+fn foresee_tells_the_course_over_time_in_words_and_json() {
+    let run = |options: &[&str]| {
+        let output = healedhue()
+            .args(["foresee", "-", "--timeline"])
+            .args(options)
+            .write_stdin(KEPT)
+            .assert()
+            .success();
+        String::from_utf8(output.get_output().stdout.clone()).expect("UTF-8")
+    };
+    let plain = run(&[]);
+    assert!(!plain.contains('\x1b') && plain.lines().all(|line| line.chars().count() <= 80), "{plain}");
+    assert!(run(&["--colour", "always"]).contains("\x1b[48;2;"));
+    insta::assert_snapshot!("a_course_over_time", plain);
+    let moments: Vec<serde_json::Value> = serde_json::from_str(&run(&["--json"])).expect("JSON");
+    assert!(moments.len() >= 16);
+    for key in [
+        "months",
+        "when",
+        "event",
+        "lab",
+        "srgb",
+        "in_gamut",
+        "bare_skin_lab",
+        "reading",
+        "delta_e_2000_to_skin",
+        "delta_e_2000_to_healed",
+    ] {
+        assert!(moments.iter().all(|moment| moment.get(key).is_some()), "{key}");
+    }
+}
+
+#[test]
+fn foresee_draws_the_course_over_time_whole_or_not_at_all() {
+    let folder = tempfile::tempdir().expect("a temporary folder");
+    let path = folder.path().join("course.svg");
+    let draw = |request: &str, path: &Path| {
+        healedhue().args(["foresee", "-", "--timeline", "--svg"]).arg(path).write_stdin(request).assert()
+    };
+    draw(KEPT, &path).success().stdout(contains("18 months, touch-up"));
+    let svg = std::fs::read_to_string(&path).expect("the picture is there");
+    assert!(svg.starts_with("<svg xmlns=\"http://www.w3.org/2000/svg\"") && svg.ends_with("</svg>\n"));
+    for part in [
+        "<title id=\"title\">4 drops Tolcarn, 2 drops Corrick",
+        "<desc id=\"desc\">on the day: ",
+        "never a promise",
+    ] {
+        assert!(svg.contains(part), "{part}");
+    }
+    assert!(!svg.contains("NaN") && !svg.contains("<script"));
+    // A wrong request leaves the earlier picture alone; so does a folder that is not there.
+    draw(r#"{"skin": {"phototype": "II"}, "months": -1}"#, &path).code(1);
+    assert_eq!(std::fs::read_to_string(&path).ok(), Some(svg));
+    draw(KEPT, &folder.path().join("nowhere/course.svg"))
+        .code(1)
+        .stdout(is_empty())
+        .stderr(contains("nowhere"));
+    draw(KEPT, folder.path()).code(1).stderr(contains("this is a folder"));
+    let left: Vec<_> = std::fs::read_dir(folder.path()).expect("a folder").collect();
+    assert_eq!(left.len(), 1, "{left:?}");
+    healedhue()
+        .args(["foresee", "-", "--svg", "x.svg"])
+        .write_stdin(KEPT)
+        .assert()
+        .code(2)
+        .stderr(contains("--timeline"));
+}
+
+#[test]
+fn foresee_shows_the_work_under_every_light() {
+    let run = |options: &[&str]| {
+        let output =
+            healedhue().args(["foresee", "-", "--lights"]).args(options).write_stdin(KEPT).assert().success();
+        String::from_utf8(output.get_output().stdout.clone()).expect("UTF-8")
+    };
+    insta::assert_snapshot!("under_every_light", run(&[]));
+    let lights: Vec<serde_json::Value> = serde_json::from_str(&run(&["--json"])).expect("JSON");
+    assert_eq!(
+        lights.iter().map(|light| light["light"].as_str()).collect::<Vec<_>>(),
+        ["D65", "A", "LED-B3", "FL2"].map(Some)
+    );
+    assert_eq!(lights[0]["lab"], answer(KEPT)["lab"]);
+    healedhue().args(["foresee", "-", "--lights", "--timeline"]).write_stdin(KEPT).assert().code(2);
 }
 
 #[test]

@@ -68,7 +68,8 @@ fn on_very_red_skin_green_heals_ashier_and_orange_browner_than_the_plain_mix() {
     let goal = course().goal("warm-brown").expect("the goal exists").lab;
     assert!(difference(orange, goal) < difference(plain, goal) - 1.0);
     assert!(difference(green, goal) > difference(plain, goal) + 1.0);
-    assert_eq!(tone(&red, &[], &mix(&[("ickenfold", 4), ("frostwick", 2)])), Tone::Ashy);
+    assert_eq!(tone(&red, &[], &mix(&[("ickenfold", 4), ("frostwick", 2)])), Tone::Grey);
+    assert!(matches!(tone(&red, &[], &mix(&[("ickenfold", 6)])), Tone::Ashy | Tone::Grey));
 }
 
 #[test]

@@ -1,12 +1,13 @@
-//! `healedhue foresee`: the healed colour of one placement, as swatches and words or as JSON.
+//! `healedhue foresee`: the healed colour of one placement, over time and under every light, as swatches and words, JSON or a picture.
 
 use super::CourseFolder;
-use super::problem::{Problem, read_text};
+use super::problem::{Problem, read_text, write_whole};
 use super::ranking::ranking;
+use super::strip;
 use super::terminal::{Painter, When, lab_in_words, wrapped};
 use crate::course::load;
-use crate::foresee::{Answer, Request, Task};
-use crate::healing::{Appearance, HEALED_MONTHS, Reading, Scene, Spread};
+use crate::foresee::{Answer, Moment, Request, Task, UnderLight};
+use crate::healing::{Appearance, HEALED_MONTHS, Reading, Spread};
 use crate::pigment::Shelf;
 use crate::skin::{ItaClass, ita_degrees};
 use std::io::Write;
@@ -16,12 +17,21 @@ use std::path::PathBuf;
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
     /// JSON: {skin: {phototype or ita or melanin, undertone, redness}, site, light, months, mix: {BOTTLE: drops}, placement,
-    /// existing, worlds, search: {goal: [L*, a*, b*], tolerance, palette, bottles, drops}}; everything but skin has a default; - reads
-    /// standard input.
+    /// existing, sun, oil, aftercare, touch_ups, worlds, search: {goal: [L*, a*, b*], tolerance, palette, bottles, drops}}; everything
+    /// but skin has a default; - reads standard input.
     file: PathBuf,
     /// Print JSON.
     #[arg(long)]
     json: bool,
+    /// The course over time: on the day, through healing, to five years, and around every touch-up.
+    #[arg(long, conflicts_with = "lights")]
+    timeline: bool,
+    /// Also draw the course over time into this file; it is written whole or not at all.
+    #[arg(long, value_name = "FILE", requires = "timeline")]
+    svg: Option<PathBuf>,
+    /// The same work under every light, and how well it keeps its match with the skin.
+    #[arg(long)]
+    lights: bool,
     /// When to use colour.
     #[arg(long, value_name = "WHEN", default_value = "auto")]
     colour: When,
@@ -39,30 +49,72 @@ const TIMES: [(f64, &str); 4] = [
 
 pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     let text = read_text(&arguments.file)?;
-    let request: Request = serde_json::from_str(&text)
+    let request = Request::from_json(&text)
         .map_err(|error| Problem::Input(format!("{}: {error}", arguments.file.display())))?;
     let loaded = load(&arguments.folder.course);
     let course = loaded.course.ok_or(Problem::Course(loaded.diagnostics))?;
-    let task = request.resolve(&course.shelf).map_err(|error| Problem::Input(error.to_string()))?;
+    let (shelf, painter) = (&course.shelf, Painter::new(arguments.colour));
+    let task = request.resolve(shelf).map_err(|error| Problem::Input(error.to_string()))?;
+    if arguments.timeline {
+        let moments = Moment::all(shelf, &task);
+        if let Some(path) = &arguments.svg {
+            write_whole(path, &crate::render::timeline_svg(shelf, &task, &moments))?;
+        }
+        show(arguments, &moments, || {
+            strip::timeline(&heading(shelf, &task, painter), &moments, painter) + &closing(shelf, &task)
+        })
+    } else if arguments.lights {
+        let lights = UnderLight::all(shelf, &task);
+        show(arguments, &lights, || {
+            strip::lights(&heading(shelf, &task, painter), &lights, painter) + &closing(shelf, &task)
+        })
+    } else {
+        show(arguments, &Answer::of(shelf, &task), || {
+            let found = task.found(shelf);
+            let ranked = found.as_ref().map_or_else(String::new, |found| ranking(shelf, &task, found, painter));
+            ranked + &picture(shelf, &task.with_best(found.as_ref()), painter)
+        })
+    }
+}
+
+/// Prints an answer as JSON, or as text.
+fn show(
+    arguments: &Arguments,
+    answer: &impl serde::Serialize,
+    text: impl FnOnce() -> String,
+) -> Result<(), Problem> {
     let mut out = std::io::stdout().lock();
     if arguments.json {
-        serde_json::to_writer_pretty(&mut out, &Answer::of(&course.shelf, &task))
-            .map_err(std::io::Error::from)?;
+        serde_json::to_writer_pretty(&mut out, answer).map_err(std::io::Error::from)?;
         writeln!(out)?;
     } else {
-        let painter = Painter::new(arguments.colour);
-        let found = task.found(&course.shelf);
-        if let Some(found) = &found {
-            write!(out, "{}", ranking(&course.shelf, &task, found, painter))?;
-        }
-        write!(out, "{}", picture(&course.shelf, &task.with_best(found.as_ref()), painter))?;
+        write!(out, "{}", text())?;
     }
     Ok(())
 }
 
+/// What is looked at.
+fn heading(shelf: &Shelf, task: &Task, painter: Painter) -> String {
+    let mix = if task.paint.is_empty() { "no new work".to_owned() } else { shelf.mix_in_words(&task.mix) };
+    let wear = task.upkeep.wear.words();
+    let wear = if wear.is_empty() { wear } else { format!("; {wear}") };
+    let text = format!("{mix}; {} under {}{wear}", task.site.word(), task.light.name());
+    let (first, rest) = text.split_once(';').unwrap_or((&text, ""));
+    wrapped(&format!("{first};{rest}"), 0).replacen(first, &painter.strong(first), 1) + "\n"
+}
+
+/// Restrictions, and what the prediction is.
+fn closing(shelf: &Shelf, task: &Task) -> String {
+    let mut text = String::new();
+    for warning in task.warnings(shelf) {
+        text += &wrapped(&format!("warning: {warning}"), 2);
+        text += "\n";
+    }
+    text + &wrapped("For teaching, never a promise of a result on a person.", 2) + "\n"
+}
+
 fn picture(shelf: &Shelf, task: &Task, painter: Painter) -> String {
-    let today = Scene::today(shelf, &task.skin, task.site, &task.existing);
-    let bare = Appearance::of(today.bare(), task.light);
+    let (bare, now) = task.today(shelf);
     let angle = ita_degrees(bare.lab);
     let mut text = format!("{} under {}\n", painter.strong(task.site.word()), task.light.name());
     let mut line = |label: &str, skin: &Appearance, seen: &Appearance, words: &str| {
@@ -74,7 +126,6 @@ fn picture(shelf: &Shelf, task: &Task, painter: Painter) -> String {
     };
     line("bare skin", &bare, &bare, &format!("ITA {angle:.0}°, {}", ItaClass::of(angle).word()));
     if !task.existing.is_empty() {
-        let now = Appearance::of(today.existing(), task.light);
         line("as it is now", &bare, &now, &Reading::of(now.lab, bare.lab).words);
     }
     if !task.paint.is_empty() {

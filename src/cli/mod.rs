@@ -12,6 +12,7 @@ mod problem;
 mod progress;
 mod ranking;
 mod skin;
+mod strip;
 mod terminal;
 
 use clap::{Parser, Subcommand};

@@ -82,3 +82,23 @@ pub(super) fn read_text(path: &Path) -> Result<String, Problem> {
     }
     std::fs::read_to_string(path).map_err(file)
 }
+
+/// Writes a file whole: into a temporary one beside it, which then takes its place. A file that was there stays as it was if anything
+/// fails.
+pub(super) fn write_whole(path: &Path, text: &str) -> Result<(), Problem> {
+    let file = |source| Problem::File { path: path.to_owned(), source };
+    if path.is_dir() {
+        return Err(file(std::io::Error::other("this is a folder")));
+    }
+    let folder = match path.parent() {
+        Some(folder) if folder != Path::new("") => folder,
+        _ => Path::new("."),
+    };
+    let mut builder = tempfile::Builder::new();
+    // A temporary file is for its owner alone, a picture for whom the folder lets read.
+    #[cfg(unix)]
+    builder.permissions(std::os::unix::fs::PermissionsExt::from_mode(0o666));
+    let mut new = builder.prefix(".healedhue-").tempfile_in(folder).map_err(file)?;
+    new.write_all(text.as_bytes()).and_then(|()| new.as_file().sync_all()).map_err(file)?;
+    new.persist(path).map(drop).map_err(|error| file(error.error))
+}

@@ -2,7 +2,7 @@
 
 use super::terminal::{Painter, lab_in_words, wrapped};
 use crate::foresee::{SearchAnswer, Task};
-use crate::healing::{Appearance, Scene};
+use crate::healing::Appearance;
 use crate::pigment::Shelf;
 use crate::search::{Found, Tried};
 
@@ -11,7 +11,7 @@ const SHOWN: usize = 8;
 
 /// The best, what cannot be told from it, and all in words.
 pub(super) fn ranking(shelf: &Shelf, task: &Task, found: &Found, painter: Painter) -> String {
-    let scene = Scene::new(shelf, &task.skin, task.site, &task.existing, task.months);
+    let scene = task.scene(shelf, task.months, &task.upkeep);
     let trial = scene.trial(&task.placement);
     let bare = Appearance::of(scene.bare(), task.light);
     let line = |label: &str, tried: &Tried| {

@@ -51,11 +51,20 @@ impl Painter {
 
     /// A swatch: work with the client's skin on both sides of it. Empty where there is no colour.
     pub fn swatch(self, skin: Srgb, work: Srgb) -> String {
+        let (skin, work) = ([skin.r, skin.g, skin.b], [work.r, work.g, work.b]);
+        let swatch = self.band(&[(skin, 3), (work, 8), (skin, 3)]);
+        if swatch.is_empty() { swatch } else { swatch + "  " }
+    }
+
+    /// Colours side by side, each so many columns wide. Empty where there is no colour.
+    pub fn band(self, cells: &[([u8; 3], usize)]) -> String {
         if !self.colour {
             return String::new();
         }
-        let ground = |c: Srgb| format!("\x1b[48;2;{};{};{}m", c.r, c.g, c.b);
-        format!("{}   {}        {}   \x1b[0m  ", ground(skin), ground(work), ground(skin))
+        let cell = |([r, g, b], columns): &([u8; 3], usize)| {
+            format!("\x1b[48;2;{r};{g};{b}m{:columns$}", "", columns = *columns)
+        };
+        cells.iter().map(cell).collect::<String>() + "\x1b[0m"
     }
 
     /// Bold text where there is colour.

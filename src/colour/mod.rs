@@ -1,22 +1,26 @@
 //! Colour: from a reflectance spectrum to what an eye sees, following CIE 15:2018.
 //!
 //! Entry points: [`Light::xyz_of`] gives XYZ of a [`Spectrum`], [`Lab::from_xyz`] and [`difference`] compare colours,
-//! [`Srgb::from_lab`] puts one on a screen.
+//! [`Srgb::from_lab`] puts one on a screen, [`metamerism`] and [`inconstancy`] say what a change of light does.
 
+mod adaptation;
 mod bands;
 mod difference;
 mod ellipsoid;
 mod lab;
 mod light;
 mod measured;
+mod metamerism;
 mod shift;
 mod srgb;
 
+pub use adaptation::adapt;
 pub use bands::{BANDS, Spectrum, wavelength_nm};
 pub use difference::difference;
 pub use ellipsoid::{Axis, Ellipsoid};
 pub use lab::{BLUE_YELLOW, GREEN_RED, LIGHTNESS, Lab, Xyz};
 pub use light::Light;
 pub use measured::{SpectrumError, spectrum_of};
+pub use metamerism::{inconstancy, metamerism};
 pub use shift::{JUST_VISIBLE, Sense, Shift, in_a_row};
 pub use srgb::Srgb;

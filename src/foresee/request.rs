@@ -3,7 +3,8 @@
 use super::{RequestError, SearchRequest, SkinRequest, Task};
 use crate::colour::Light;
 use crate::healing::{
-    AMOUNT, DEFAULT_WORLDS, HEALED_MONTHS, MONTHS, MOST_WORKS, OUTCOME_WORLDS, Placement, Work,
+    AMOUNT, Aftercare, DEFAULT_WORLDS, HEALED_MONTHS, MONTHS, MOST_WORKS, OUTCOME_WORLDS, Oil, Placement, Sun, TouchUp, Upkeep,
+    Wear, Work,
 };
 use crate::pigment::{Mix, Paint, Shelf};
 use crate::skin::Site;
@@ -40,6 +41,18 @@ pub struct Request {
     /// A goal to search mixes for. Where there is no `mix`, the best one found is foreseen.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub search: Option<SearchRequest>,
+    /// How much sun the work gets.
+    #[serde(default)]
+    pub sun: Sun,
+    /// How oily the skin is.
+    #[serde(default)]
+    pub oil: Oil,
+    /// How the work is looked after while it heals.
+    #[serde(default)]
+    pub aftercare: Aftercare,
+    /// Placements that follow the first.
+    #[serde(default)]
+    pub touch_ups: Vec<TouchUpRequest>,
 }
 
 fn default_worlds() -> u32 {
@@ -68,16 +81,53 @@ pub struct Existing {
     pub months: f64,
 }
 
+/// A touch-up, as written: without a mix it repeats the first one, without a placement it goes to the same place.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct TouchUpRequest {
+    /// Months after the first placement.
+    pub months: f64,
+    /// Whole drops by bottle.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub mix: Option<BTreeMap<String, u32>>,
+    /// Where it lies.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub placement: Option<Placement>,
+}
+
 impl Request {
+    /// Reads a request from JSON.
+    ///
+    /// # Errors
+    /// [`RequestError`] names the field that is unknown, missing or of the wrong kind, with the words that would be right.
+    pub fn from_json(text: &str) -> Result<Self, RequestError> {
+        let mut json = serde_json::Deserializer::from_str(text);
+        let request: Self = serde_path_to_error::deserialize(&mut json).map_err(|error| {
+            let field = error.path().to_string();
+            RequestError::new(
+                if field == "." { "request".to_owned() } else { field },
+                error.inner().to_string(),
+            )
+        })?;
+        json.end().map_err(|error| RequestError::new("request", error.to_string()))?;
+        Ok(request)
+    }
+
     /// Checks the request against what is on the shelf.
     ///
     /// # Errors
     /// [`RequestError`] names the first field that holds an unknown name, a number outside its bounds or too many works.
     pub fn resolve(&self, shelf: &Shelf) -> Result<Task, RequestError> {
-        if self.existing.len() > MOST_WORKS {
-            let count = self.existing.len();
-            let why = format!("{count} works are more than the {MOST_WORKS} that can be solved");
+        let (works, touch_ups) = (self.existing.len(), self.touch_ups.len());
+        if works > MOST_WORKS {
+            let why = format!("{works} works are more than the {MOST_WORKS} that can be solved");
             return Err(RequestError::new("existing", why));
+        }
+        if works + touch_ups > MOST_WORKS {
+            let why = format!(
+                "{touch_ups} touch-ups and {works} existing works are more than the {MOST_WORKS} that can be solved"
+            );
+            return Err(RequestError::new("touch_ups", why));
         }
         let mix = mix_of(&self.mix, "mix", shelf)?;
         let existing = self
@@ -89,6 +139,15 @@ impl Request {
         if self.worlds > 0 {
             OUTCOME_WORLDS.check(f64::from(self.worlds)).map_err(RequestError::breach("worlds"))?;
         }
+        let paint = shelf.paint_of(&mix);
+        let placement = self.placement.checked().map_err(RequestError::breach("placement"))?;
+        let touch_ups = self
+            .touch_ups
+            .iter()
+            .enumerate()
+            .map(|(i, touch_up)| touch_up.resolve(shelf, &format!("touch_ups[{i}]"), &paint, placement))
+            .collect::<Result<_, _>>()?;
+        let wear = Wear { sun: self.sun, oil: self.oil, aftercare: self.aftercare };
         Ok(Task {
             worlds: self.worlds,
             spread: self.skin.spread(),
@@ -97,11 +156,34 @@ impl Request {
             site: self.site,
             light: self.light,
             months: MONTHS.check(self.months).map_err(RequestError::breach("months"))?,
-            paint: shelf.paint_of(&mix),
+            paint,
             mix,
-            placement: self.placement.checked().map_err(RequestError::breach("placement"))?,
+            placement,
             existing,
+            upkeep: Upkeep { wear, touch_ups },
         })
+    }
+}
+
+impl TouchUpRequest {
+    fn resolve(
+        &self,
+        shelf: &Shelf,
+        field: &str,
+        first: &Paint,
+        place: Placement,
+    ) -> Result<TouchUp, RequestError> {
+        let paint = match &self.mix {
+            Some(mix) => shelf.paint_of(&mix_of(mix, &format!("{field}.mix"), shelf)?),
+            None => first.clone(),
+        };
+        let months = MONTHS.check(self.months).map_err(RequestError::breach(format!("{field}.months")))?;
+        let placement = self
+            .placement
+            .unwrap_or(place)
+            .checked()
+            .map_err(RequestError::breach(format!("{field}.placement")))?;
+        Ok(TouchUp { months, paint, placement })
     }
 }
 

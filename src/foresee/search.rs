@@ -4,7 +4,6 @@ use super::request::unknown;
 use super::{RequestError, Task};
 use crate::Cores;
 use crate::colour::{JUST_VISIBLE, Lab};
-use crate::healing::Scene;
 use crate::pigment::{Mix, Shelf};
 use crate::search::{Found, Goal, Miss, Palette, Search, SearchError, Tried};
 use serde::{Deserialize, Serialize};
@@ -120,7 +119,7 @@ impl Task {
     /// What the search finds, if one was asked for.
     pub fn found(&self, shelf: &Shelf) -> Option<Found> {
         let search = self.search.as_ref()?;
-        let scene = Scene::new(shelf, &self.skin, self.site, &self.existing, self.months);
+        let scene = self.scene(shelf, self.months, &self.upkeep);
         Some(search.run(&scene, &self.placement, self.light, Cores::All))
     }
 

@@ -1,7 +1,7 @@
 //! A request that was understood.
 
 use crate::colour::Light;
-use crate::healing::{Appearance, Placement, Scene, Spread, Work};
+use crate::healing::{Appearance, Placement, Scene, Spread, Upkeep, Work};
 use crate::pigment::{Mix, Paint, Shelf};
 use crate::search::Search;
 use crate::skin::{Site, Skin};
@@ -31,14 +31,36 @@ pub struct Task {
     pub worlds: u32,
     /// What mixes are to be searched for.
     pub search: Option<Search>,
+    /// Wear and touch-ups.
+    pub upkeep: Upkeep,
 }
 
 impl Task {
     /// Bare skin and everything seen, so many months after the placement.
     pub fn at(&self, shelf: &Shelf, months: f64) -> (Appearance, Appearance) {
-        let scene = Scene::new(shelf, &self.skin, self.site, &self.existing, months);
+        self.at_under(shelf, months, &self.upkeep)
+    }
+
+    /// The same just before any touch-up that is made at this time.
+    pub fn just_before(&self, shelf: &Shelf, months: f64) -> (Appearance, Appearance) {
+        self.at_under(shelf, months, &self.upkeep.before(months))
+    }
+
+    fn at_under(&self, shelf: &Shelf, months: f64, upkeep: &Upkeep) -> (Appearance, Appearance) {
+        let scene = self.scene(shelf, months, upkeep);
         let seen = scene.with(&self.paint, &self.placement);
         (Appearance::of(scene.bare(), self.light), Appearance::of(seen, self.light))
+    }
+
+    /// The scene this long after the first placement.
+    pub(crate) fn scene<'s>(&self, shelf: &'s Shelf, months: f64, upkeep: &Upkeep) -> Scene<'s> {
+        Scene::kept(shelf, &self.skin, self.site, &self.existing, upkeep, months)
+    }
+
+    /// The client as they come in: bare skin and skin with existing work.
+    pub fn today(&self, shelf: &Shelf) -> (Appearance, Appearance) {
+        let scene = Scene::today_worn(shelf, &self.skin, self.site, &self.existing, self.upkeep.wear);
+        (Appearance::of(scene.bare(), self.light), Appearance::of(scene.existing(), self.light))
     }
 
     /// Restrictions of what is in the mix, in words.

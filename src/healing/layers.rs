@@ -3,7 +3,8 @@
 //! Entry points: [`reflectance`] of a [`Canvas`] with [`Deposit`]s of colour in it, [`masstone`] for colour in a bottle.
 
 use super::placement::Work;
-use super::time::{EPIDERMAL_SHARE, drift_mm, retention, unhealed};
+use super::time::{EPIDERMAL_SHARE, drift_mm, unhealed};
+use super::wear::Wear;
 use crate::colour::{Lab, Light, Spectrum};
 use crate::optics::{Base, Cover, GROUPS, Lanes, Nodes, Packed, Scatter, Slab, WIDTH, pack, unpack};
 use crate::pigment::{Paint, Shelf};
@@ -20,14 +21,25 @@ pub(super) struct Deposit {
     scattering: Packed,
 }
 
+impl Deposit {
+    /// The same range with this share of the colour.
+    pub fn times(&self, share: f64) -> Self {
+        Deposit {
+            absorption: self.absorption.map(|lanes| lanes * share),
+            scattering: self.scattering.map(|lanes| lanes * share),
+            ..*self
+        }
+    }
+}
+
 /// Colour of one work as it lies now, one deposit per range of depth. Empty when nothing is left.
-pub(super) fn deposits_of(shelf: &Shelf, work: &Work, epidermis_mm: f64) -> Vec<Deposit> {
+pub(super) fn deposits_of(shelf: &Shelf, work: &Work, epidermis_mm: f64, wear: &Wear) -> Vec<Deposit> {
     let mut deposits = Vec::new();
     let place = &work.placement;
     let fresh = unhealed(work.months);
     for &(index, amount) in &work.paint {
         let colourant = &shelf.colourants[index];
-        let amount = amount * place.load * retention(colourant, work.months);
+        let amount = amount * place.load * wear.retention(colourant, place.depth_mm, work.months);
         let drift = drift_mm(colourant, work.months);
         let (top, bottom) = (place.depth_mm, place.depth_mm + place.thickness_mm + drift);
         // What was placed within the epidermis, and what was left there on the way down, goes as it sheds.

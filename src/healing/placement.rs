@@ -17,8 +17,9 @@ pub const MONTHS: Quantity = Quantity::new("months", "months", 0.0, 600.0);
 /// Bounds of a colourant's amount in existing work.
 pub const AMOUNT: Quantity = Quantity::new("amount", "times the colourant's reference amount", 0.0, 20.0);
 
-/// Most existing works on one client: where n works overlap by chance, 2^n combinations are solved.
-pub const MOST_WORKS: usize = 6;
+/// Most works on one client, touch-ups included. Up to [`super::EXACT_WORKS`] of them are combined exactly; the number solved grows
+/// with the square of theirs beyond that.
+pub const MOST_WORKS: usize = 24;
 
 /// Where and how a mix lies.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]

@@ -1,8 +1,13 @@
 //! A client's skin with its existing work, at a given time after a new placement, ready for mixes to be tried in it.
+//!
+//! Entry points: [`Scene::new`]; [`Scene::kept`] where wear and touch-ups matter.
 
 use super::layers::{Deposit, deposits_of, reflectance};
 use super::placement::{Placement, Work};
+use super::regions::regions;
 use super::time::healing_skin;
+use super::upkeep::Upkeep;
+use super::wear::Wear;
 use crate::colour::{BANDS, Spectrum};
 use crate::pigment::{Paint, Shelf};
 use crate::skin::{Canvas, Covers, Site, Skin};
@@ -21,7 +26,8 @@ pub struct Scene<'a, const N: usize = 4> {
     shelf: &'a Shelf,
     canvas: Canvas<N>,
     months: f64,
-    /// Every combination of existing works that covers some area.
+    wear: Wear,
+    /// Regions of existing work and touch-ups; a share may be negative where there are very many.
     regions: Vec<Region>,
 }
 
@@ -41,36 +47,53 @@ impl<'a> Scene<'a> {
 
     /// The client as they come in: calm skin, existing work as old as it is, nothing new.
     pub fn today(shelf: &'a Shelf, skin: &Skin, site: Site, existing: &[Work]) -> Self {
-        Scene::on(shelf, Canvas::new(skin, site), existing, 0.0)
+        Scene::on(shelf, Canvas::new(skin, site), existing, 0.0, Wear::default())
+    }
+
+    /// [`Scene::today`] on a client who wears work out like this.
+    pub fn today_worn(shelf: &'a Shelf, skin: &Skin, site: Site, existing: &[Work], wear: Wear) -> Self {
+        Scene::on(shelf, Canvas::new(skin, site), existing, 0.0, wear)
     }
 }
 
 impl<'a, const N: usize> Scene<'a, N> {
-    /// The scene `months` after a new placement in this skin, whose existing work has the ages given plus those months.
+    /// The scene `months` after a new placement in this skin, whose existing work has the ages given plus those months; everyday
+    /// wear, no touch-up.
     ///
     /// Areas of several works overlap by chance: a work that covers 85% also covers 85% of what another one covers
     /// (Demichel).
     pub fn with_angles(shelf: &'a Shelf, skin: &Skin, site: Site, existing: &[Work], months: f64) -> Self {
-        Scene::on(shelf, Canvas::new(&healing_skin(skin, months), site), existing, months)
+        Scene::kept(shelf, skin, site, existing, &Upkeep::default(), months)
     }
 
-    fn on(shelf: &'a Shelf, canvas: Canvas<N>, existing: &[Work], months: f64) -> Self {
-        let mut regions = vec![(1.0, Vec::new())];
-        for work in existing {
-            let aged = Work { months: work.months + months, ..work.clone() };
-            let deposits = deposits_of(shelf, &aged, canvas.epidermis_mm);
-            let coverage = if deposits.is_empty() { 0.0 } else { work.placement.coverage };
-            regions = regions
-                .into_iter()
-                .flat_map(|(share, below): (f64, Vec<Deposit>)| {
-                    let mut with = below.clone();
-                    with.extend(&deposits);
-                    [(share * (1.0 - coverage), below), (share * coverage, with)]
-                })
-                .filter(|(share, _)| *share > 0.0)
-                .collect();
-        }
-        let regions = regions
+    /// The scene `months` after a new placement, with wear, and with the touch-ups made by then. They lie in the scene like
+    /// existing work, so that [`Scene::with`] adds the first placement to them.
+    ///
+    /// Continuous in every number but for the moment of a touch-up, when the colour jumps as it does on the day.
+    pub fn kept(
+        shelf: &'a Shelf,
+        skin: &Skin,
+        site: Site,
+        existing: &[Work],
+        upkeep: &Upkeep,
+        months: f64,
+    ) -> Self {
+        let canvas = Canvas::new(&healing_skin(skin, upkeep.unhealed(months)), site);
+        let aged = existing.iter().map(|work| Work { months: work.months + months, ..work.clone() });
+        let works: Vec<Work> = aged.chain(upkeep.made_by(months)).collect();
+        Scene::on(shelf, canvas, &works, months, upkeep.wear)
+    }
+
+    /// Works are as old as they are at this time.
+    fn on(shelf: &'a Shelf, canvas: Canvas<N>, works: &[Work], months: f64, wear: Wear) -> Self {
+        let works: Vec<(f64, Vec<Deposit>)> = works
+            .iter()
+            .map(|work| {
+                let deposits = deposits_of(shelf, work, canvas.epidermis_mm, &wear);
+                (if deposits.is_empty() { 0.0 } else { work.placement.coverage }, deposits)
+            })
+            .collect();
+        let regions = regions(&works)
             .into_iter()
             .map(|(share, deposits)| {
                 let highest = highest(&deposits);
@@ -82,7 +105,7 @@ impl<'a, const N: usize> Scene<'a, N> {
                 Region { share, deposits, highest, reflectance }
             })
             .collect();
-        Scene { shelf, canvas, months, regions }
+        Scene { shelf, canvas, months, wear, regions }
     }
 
     /// Reflectance of the skin without any work.
@@ -90,7 +113,7 @@ impl<'a, const N: usize> Scene<'a, N> {
         self.canvas.bare
     }
 
-    /// Reflectance of the skin with its existing work only.
+    /// Reflectance of the skin with its existing work and the touch-ups, without the new placement.
     pub fn existing(&self) -> Spectrum {
         mixed(self.regions.iter().map(|region| (region.share, region.reflectance)))
     }
@@ -119,7 +142,7 @@ impl<const N: usize> Trial<'_, '_, N> {
     pub fn with(&self, paint: &Paint) -> Spectrum {
         let scene = self.scene;
         let work = Work { paint: paint.clone(), placement: self.placement, months: scene.months };
-        let new = deposits_of(scene.shelf, &work, scene.canvas.epidermis_mm);
+        let new = deposits_of(scene.shelf, &work, scene.canvas.epidermis_mm, &scene.wear);
         let coverage = if new.is_empty() { 0.0 } else { self.placement.coverage };
         let mut deposits = Vec::new();
         let mut parts = Vec::with_capacity(2 * scene.regions.len());
@@ -144,7 +167,7 @@ fn highest(deposits: &[Deposit]) -> f64 {
 /// Reflectance of areas side by side, with the optical dot gain of light that enters in one and leaves in another: Yule and
 /// Nielsen (1951) with n = 2, the value for full diffusion in the substrate.
 fn mixed(parts: impl IntoIterator<Item = (f64, Spectrum)>) -> Spectrum {
-    let parts: Vec<(f64, Spectrum)> = parts.into_iter().filter(|(share, _)| *share > 0.0).collect();
+    let parts: Vec<(f64, Spectrum)> = parts.into_iter().filter(|(share, _)| *share != 0.0).collect();
     if let [(_, only)] = parts[..] {
         return only;
     }
@@ -154,5 +177,8 @@ fn mixed(parts: impl IntoIterator<Item = (f64, Spectrum)>) -> Spectrum {
             *sum += share * libm::sqrt(r.max(0.0));
         }
     }
-    roots.map(|root| root * root)
+    roots.map(|root| {
+        let root = root.max(0.0);
+        root * root
+    })
 }

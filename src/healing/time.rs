@@ -21,12 +21,12 @@ pub(super) fn unhealed(months: f64) -> f64 {
     left * left
 }
 
-/// The skin while it heals: redder.
-pub(super) fn healing_skin(skin: &Skin, months: f64) -> Skin {
-    Skin { blood: skin.blood * (1.0 + FRESH_BLOOD * unhealed(months)), ..*skin }
+/// The skin while it heals: the redder, the more [`unhealed`] it is.
+pub(super) fn healing_skin(skin: &Skin, unhealed: f64) -> Skin {
+    Skin { blood: skin.blood * (1.0 + FRESH_BLOOD * unhealed), ..*skin }
 }
 
-/// Share of a colourant that is left after this many months.
+/// Share of a colourant that is left after this many months of everyday wear; see [`super::Wear::retention`].
 pub fn retention(colourant: &Colourant, months: f64) -> f64 {
     libm::exp2(-months / colourant.half_life_months)
 }

@@ -55,6 +55,7 @@ pub(super) fn light(light: Light) -> &'static str {
         Light::D65 => "daylight (D65)",
         Light::A => "tungsten light (A)",
         Light::LedB3 => "white LED light (LED-B3)",
+        Light::Fl2 => "cool fluorescent light (FL2)",
     }
 }
 

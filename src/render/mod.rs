@@ -21,9 +21,11 @@ mod pages;
 mod plan;
 mod swatch;
 mod templates;
+mod timeline;
 
 pub use error::RenderError;
 pub use output::MARKER;
+pub use timeline::timeline_svg;
 
 use crate::course::Course;
 use crate::exercise::Pools;

@@ -8,7 +8,7 @@ use super::node::Node;
 use super::suggest::quoted;
 use crate::course::source::At;
 use crate::course::{Client, HealthNote, OldWork, bounds};
-use crate::healing::{MONTHS, MOST_WORKS, Placement, Work};
+use crate::healing::{EXACT_WORKS, MONTHS, Placement, Work};
 use crate::pigment::Shelf;
 use crate::skin::{Phototype, Redness, Site, Skin, Undertone};
 
@@ -37,13 +37,13 @@ pub(crate) fn read_client(root: &Node, stem: &str, shelf: &Shelf, reader: &mut R
     let goal = fields.reference("goal", Thing::Goal).value;
     let health = fields.list("health").iter().filter_map(|node| read_health(node, fields.reader)).collect();
     let existing = fields.list("existing");
-    if existing.len() > MOST_WORKS {
+    if existing.len() > EXACT_WORKS {
         let message =
-            format!("{} existing works are more than the {MOST_WORKS} that can be solved", existing.len());
+            format!("{} existing works are more than the {EXACT_WORKS} that can be solved", existing.len());
         let place = fields.key("existing").unwrap_or(&fields.place).clone();
         fields.reader.error(&place, message).help("describe what is seen with fewer works");
     }
-    let existing = existing.iter().take(MOST_WORKS);
+    let existing = existing.iter().take(EXACT_WORKS);
     let mut existing: Vec<OldWork> =
         existing.filter_map(|node| read_old_work(node, shelf, fields.reader)).collect();
     existing.sort_by(|one, other| other.work.months.total_cmp(&one.work.months));

@@ -1,0 +1,156 @@
+//! Strips: one work at many times or under many lights, as swatches on the client's skin with words and numbers.
+//!
+//! Entry points: [`timeline`] and [`lights`]. From 72 columns on each moment is a line of a table; a narrower terminal gets a short
+//! paragraph each.
+
+use super::terminal::{Painter, width, wrapped};
+use crate::foresee::{Moment, UnderLight};
+use crate::healing::Reading;
+
+/// Least columns of a table.
+const TABLE: usize = 72;
+
+/// One line of a strip.
+struct Row<'r> {
+    label: &'r str,
+    skin: [u8; 3],
+    work: [u8; 3],
+    lab: [f64; 3],
+    in_gamut: bool,
+    reading: &'r Reading,
+    /// What more there is to say.
+    remark: String,
+}
+
+/// The course of a placement over time.
+pub(super) fn timeline(heading: &str, moments: &[Moment], painter: Painter) -> String {
+    let rows: Vec<Row> = moments
+        .iter()
+        .map(|moment| Row {
+            label: &moment.when,
+            skin: moment.bare_skin_srgb,
+            work: moment.srgb,
+            lab: moment.lab,
+            in_gamut: moment.in_gamut,
+            reading: &moment.reading,
+            remark: String::new(),
+        })
+        .collect();
+    heading.to_owned() + &overview(&rows, painter) + &list("time", &rows, painter)
+}
+
+/// The same work under every light.
+pub(super) fn lights(heading: &str, lights: &[UnderLight], painter: Painter) -> String {
+    let names: Vec<String> = lights.iter().map(|light| light_in_words(light.light)).collect();
+    let rows: Vec<Row> = lights
+        .iter()
+        .zip(&names)
+        .enumerate()
+        .map(|(i, (light, name))| Row {
+            label: name,
+            skin: light.bare_skin_srgb,
+            work: light.srgb,
+            lab: light.lab,
+            in_gamut: light.in_gamut,
+            reading: &light.reading,
+            remark: if i == 0 {
+                format!("stands out from the skin by ΔE00 {:.1}", light.delta_e_2000_to_skin)
+            } else {
+                format!(
+                    "stands out by {:.1}; metamerism to skin {:.1}, own shift {:.1}",
+                    light.delta_e_2000_to_skin, light.metamerism_to_skin, light.inconstancy
+                )
+            },
+        })
+        .collect();
+    let about = "Metamerism: how far work and skin part under a light beyond what they do under the first. Own shift: how much the \
+                 work changes to an eye used to each light. Both in ΔE00; about 1 is just visible.";
+    heading.to_owned() + &list("light", &rows, painter) + &wrapped(about, 2) + "\n"
+}
+
+fn light_in_words(light: crate::colour::Light) -> String {
+    use crate::colour::Light;
+    let kind = match light {
+        Light::D65 => "daylight",
+        Light::A => "tungsten",
+        Light::LedB3 => "white LED",
+        Light::Fl2 => "cool fluorescent",
+    };
+    format!("{kind}, {}", light.name())
+}
+
+/// All moments side by side between two rows of skin; empty where there is no colour.
+fn overview(rows: &[Row], painter: Painter) -> String {
+    if !painter.has_colour() {
+        return String::new();
+    }
+    let each = ((width().saturating_sub(8)) / rows.len().max(1)).clamp(1, 4);
+    let margin = |row: Option<&Row>| row.map_or(([0; 3], 0), |row| (row.skin, 2));
+    let band = |colour: fn(&Row) -> [u8; 3]| {
+        let mut cells = vec![margin(rows.first())];
+        cells.extend(rows.iter().map(|row| (colour(row), each)));
+        cells.push(margin(rows.last()));
+        format!("  {}\n", painter.band(&cells))
+    };
+    let skin = band(|row| row.skin);
+    skin.clone() + &band(|row| row.work) + &band(|row| row.work) + &skin
+}
+
+/// Every row in words and numbers.
+fn list(what: &str, rows: &[Row], painter: Painter) -> String {
+    if width() >= TABLE { table(what, rows, painter) } else { paragraphs(rows, painter) }
+}
+
+fn table(what: &str, rows: &[Row], painter: Painter) -> String {
+    // The next row says what it is before.
+    let label = |row: &Row<'_>| row.label.replace("before touch-up", "before");
+    let longest = rows.iter().map(|row| label(row).chars().count()).max().unwrap_or(0);
+    let swatch = if painter.has_colour() { 8 } else { 0 };
+    let indent = 2 + longest + swatch + 20;
+    let mut text =
+        format!("  {what:longest$}{:swatch$} {:>5} {:>5} {:>5}  against the skin\n", "", "L*", "a*", "b*");
+    for row in rows {
+        let [l, a, b] = row.lab;
+        let swatch = painter.band(&[(row.skin, 1), (row.work, 5), (row.skin, 1)]);
+        let swatch = if swatch.is_empty() { swatch } else { format!(" {swatch}") };
+        let words = wrapped(&short(row), indent);
+        let numbers = format!("{:longest$}{swatch} {l:5.1} {a:5.1} {b:5.1}", label(row));
+        text += &format!("  {numbers}  {}\n", words.trim_start());
+        if !row.remark.is_empty() {
+            text += &wrapped(&row.remark, 4);
+            text += "\n";
+        }
+    }
+    text
+}
+
+fn paragraphs(rows: &[Row], painter: Painter) -> String {
+    let mut text = String::new();
+    for row in rows {
+        let [l, a, b] = row.lab;
+        let swatch = painter.band(&[(row.skin, 2), (row.work, 6), (row.skin, 2)]);
+        let swatch = if swatch.is_empty() { swatch } else { format!("{swatch}  ") };
+        text += &format!(
+            "{}\n  {swatch}L* {l:.1}  a* {a:.1}  b* {b:.1}\n",
+            painter.strong(&wrapped(row.label, 0))
+        );
+        text += &wrapped(&format!("{}{}", row.reading.words, beyond(row)), 2);
+        text += "\n";
+        if !row.remark.is_empty() {
+            text += &wrapped(&row.remark, 2);
+            text += "\n";
+        }
+    }
+    text
+}
+
+/// The reading without "than the skin", which the head of the table says.
+fn short(row: &Row) -> String {
+    let depth = row.reading.depth;
+    let depth = depth.strip_suffix(" than the skin").or(depth.strip_suffix(" as the skin")).unwrap_or(depth);
+    format!("{depth}, {}{}", row.reading.tone.word(), beyond(row))
+}
+
+fn beyond(row: &Row) -> &'static str {
+    if row.in_gamut { "" } else { " (beyond sRGB)" }
+}
