@@ -5,6 +5,7 @@ mod demo;
 mod exercises;
 mod loading;
 mod optics;
+mod pigment;
 mod program;
 mod readme;
 mod site;

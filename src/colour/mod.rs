@@ -8,11 +8,13 @@ mod difference;
 mod lab;
 mod light;
 mod measured;
+mod smooth;
 mod srgb;
 
 pub use bands::{BANDS, Spectrum, wavelength_nm};
 pub use difference::difference;
 pub use lab::{Lab, Xyz};
 pub use light::Light;
-pub use measured::{SpectrumError, spectrum_of};
+pub use measured::{SpectrumError, dark_spectrum_of, spectrum_of};
+pub use smooth::smooth_reflectance;
 pub use srgb::Srgb;

@@ -7,16 +7,16 @@ use std::collections::BTreeMap;
 /// Colourants and bottles.
 #[derive(Debug, Clone, Default)]
 pub struct Shelf {
-    /// Colourants; a [`Paint`] refers to them by their place here.
+    /// Colourants, and contents of measured bottles; a [`Paint`] refers to them by their place here.
     pub colourants: Vec<Colourant>,
     /// Bottles.
     pub bottles: Vec<Bottle>,
 }
 
 impl Shelf {
-    /// Place of the colourant with this Colour Index name.
+    /// Place of the colourant with this Colour Index name; what is only a part of a measured bottle does not count.
     pub fn colourant_place(&self, id: &str) -> Option<usize> {
-        self.colourants.iter().position(|colourant| colourant.id == id)
+        self.colourants.iter().position(|colourant| colourant.of_bottle.is_none() && colourant.id == id)
     }
 
     /// The bottle with this id.
