@@ -71,7 +71,8 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     } else {
         show(arguments, &Answer::of(shelf, &task), || {
             let found = task.found(shelf);
-            let ranked = found.as_ref().map_or_else(String::new, |found| ranking(shelf, &task, found, painter));
+            let ranked =
+                found.as_ref().map_or_else(String::new, |found| ranking(shelf, &task, found, painter));
             ranked + &picture(shelf, &task.with_best(found.as_ref()), painter)
         })
     }

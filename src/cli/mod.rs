@@ -7,12 +7,14 @@ mod build;
 mod check;
 mod foresee;
 mod layers;
+mod pigment;
 mod practise;
 mod problem;
 mod progress;
 mod ranking;
 mod skin;
 mod strip;
+mod table;
 mod terminal;
 
 use clap::{Parser, Subcommand};
@@ -42,6 +44,8 @@ enum Command {
     Layers(layers::Arguments),
     /// Read skin parameters out of measured spectra.
     Skin(skin::Arguments),
+    /// Absorption and scattering of a bottle or a colourant, out of measured drawdowns.
+    Pigment(Box<pigment::Arguments>),
 }
 
 /// Where a course lies.
@@ -62,6 +66,7 @@ pub fn run() -> ExitCode {
         Command::Foresee(arguments) => foresee::run(&arguments),
         Command::Layers(arguments) => layers::run(&arguments),
         Command::Skin(arguments) => skin::run(&arguments),
+        Command::Pigment(arguments) => pigment::run(&arguments),
     };
     match done {
         Ok(()) => ExitCode::SUCCESS,

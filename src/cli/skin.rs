@@ -1,6 +1,7 @@
 //! `healedhue skin`: skin parameters out of measured spectra.
 
-use super::problem::{Problem, read_text};
+use super::problem::Problem;
+use super::table::Table;
 use crate::colour::{Lab, Spectrum, spectrum_of};
 use crate::skin::{Fit, ItaClass, Prior, Site, fit_spectrum, ita_degrees};
 use rayon::prelude::*;
@@ -101,46 +102,15 @@ impl Found {
 
 /// Names and spectra of a CSV file.
 fn read_people(path: &std::path::Path) -> Result<Vec<(String, Spectrum)>, Problem> {
-    let text = read_text(path)?;
-    let file = path.display();
-    let mut reader =
-        csv::ReaderBuilder::new().comment(Some(b'#')).trim(csv::Trim::All).from_reader(text.as_bytes());
-    let input = |what: String| Problem::Input(format!("{file}: {what}"));
-    let headers = reader.headers().map_err(|error| input(error.to_string()))?.clone();
-    if headers.get(0) != Some("wavelength_nm") {
-        return Err(input(format!(
-            "line 1: the first column is `{}`; it must be `wavelength_nm`, then one column a person",
-            headers.get(0).unwrap_or("")
-        )));
-    }
-    if headers.len() < 2 {
-        return Err(input("line 1: there is no column of reflectance after `wavelength_nm`".to_owned()));
-    }
-    let mut columns: Vec<Vec<(f64, f64)>> = vec![Vec::new(); headers.len() - 1];
-    for record in reader.records() {
-        let record = record.map_err(|error| input(error.to_string()))?;
-        let line = record.position().map_or(0, csv::Position::line);
-        let number = |column: usize| {
-            let field = record.get(column).unwrap_or("");
-            field.parse::<f64>().ok().filter(|value| value.is_finite()).ok_or_else(|| {
-                input(format!(
-                    "line {line}, column `{}`: `{field}` is not a number",
-                    headers.get(column).unwrap_or("")
-                ))
-            })
-        };
-        let nm = number(0)?;
-        for (column, pairs) in columns.iter_mut().enumerate() {
-            pairs.push((nm, number(column + 1)?));
-        }
-    }
-    headers
-        .iter()
-        .skip(1)
-        .zip(&columns)
-        .map(|(name, pairs)| {
-            let spectrum = spectrum_of(pairs).map_err(|error| input(format!("column `{name}`: {error}")))?;
-            Ok((name.to_owned(), spectrum))
+    let table = Table::read(path, "one column a person")?;
+    table
+        .columns
+        .into_iter()
+        .map(|column| {
+            let spectrum = spectrum_of(&column.pairs).map_err(|error| {
+                Problem::Input(format!("{}: column `{}`: {error}", table.file, column.name))
+            })?;
+            Ok((column.name, spectrum))
         })
         .collect()
 }

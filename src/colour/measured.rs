@@ -1,6 +1,6 @@
 //! Measured spectra: from any wavelengths that cover 400 to 700 nm to the bands.
 
-use super::{BANDS, Spectrum, wavelength_nm};
+use super::{Spectrum, wavelength_nm};
 use thiserror::Error;
 
 /// Why a measured spectrum cannot be used.
@@ -55,8 +55,18 @@ const LEAST_PEAK: f64 = 0.02;
 ///
 /// # Errors
 /// [`SpectrumError`] when the pairs do not cover 400 to 700 nm in steps of at most 20 nm, do not rise, or hold a value that is no
-/// reflectance.
+/// reflectance; also when no value reaches 0.02, as in fractions that were divided by 100 again.
 pub fn spectrum_of(pairs: &[(f64, f64)]) -> Result<Spectrum, SpectrumError> {
+    let spectrum = dark_spectrum_of(pairs)?;
+    let most = spectrum.iter().fold(0.0_f64, |most, &value| most.max(value));
+    if most < LEAST_PEAK { Err(SpectrumError::TooSmall { most }) } else { Ok(spectrum) }
+}
+
+/// As [`spectrum_of`], for something that may be as dark as it likes: black, read without its surface reflection.
+///
+/// # Errors
+/// As [`spectrum_of`], except that small values are fine.
+pub fn dark_spectrum_of(pairs: &[(f64, f64)]) -> Result<Spectrum, SpectrumError> {
     for pair in pairs.windows(2) {
         let (before, after) = (pair[0].0, pair[1].0);
         if after.partial_cmp(&before) != Some(std::cmp::Ordering::Greater) {
@@ -76,7 +86,7 @@ pub fn spectrum_of(pairs: &[(f64, f64)]) -> Result<Spectrum, SpectrumError> {
     if let Some(&(nm, value)) = pairs.iter().find(|(_, value)| !(0.0..=1.0).contains(value)) {
         return Err(SpectrumError::OutOfRange { nm, value });
     }
-    let spectrum: [f64; BANDS] = std::array::from_fn(|band| {
+    Ok(std::array::from_fn(|band| {
         let nm = wavelength_nm(band);
         let after = pairs.partition_point(|(at, _)| *at < nm);
         let (high, above) = pairs[after];
@@ -85,7 +95,5 @@ pub fn spectrum_of(pairs: &[(f64, f64)]) -> Result<Spectrum, SpectrumError> {
         }
         let (low, below) = pairs[after - 1];
         below + (above - below) * (nm - low) / (high - low)
-    });
-    let most = spectrum.iter().fold(0.0_f64, |most, &value| most.max(value));
-    if most < LEAST_PEAK { Err(SpectrumError::TooSmall { most }) } else { Ok(spectrum) }
+    }))
 }

@@ -12,6 +12,7 @@ mod light;
 mod measured;
 mod metamerism;
 mod shift;
+mod smooth;
 mod srgb;
 
 pub use adaptation::adapt;
@@ -20,7 +21,8 @@ pub use difference::difference;
 pub use ellipsoid::{Axis, Ellipsoid};
 pub use lab::{BLUE_YELLOW, GREEN_RED, LIGHTNESS, Lab, Xyz};
 pub use light::Light;
-pub use measured::{SpectrumError, spectrum_of};
+pub use measured::{SpectrumError, dark_spectrum_of, spectrum_of};
 pub use metamerism::{inconstancy, metamerism};
 pub use shift::{JUST_VISIBLE, Sense, Shift, in_a_row};
+pub use smooth::smooth_reflectance;
 pub use srgb::Srgb;

@@ -1,6 +1,6 @@
 //! sRGB (IEC 61966-2-1) for screens.
 
-use super::{Lab, Light};
+use super::{Lab, Light, Xyz};
 use palette::convert::IntoColorUnclamped;
 use palette::{Xyz as PaletteXyz, white_point::D65};
 use serde::Serialize;
@@ -36,6 +36,27 @@ impl Srgb {
         let in_gamut = [rgb.red, rgb.green, rgb.blue].iter().all(|c| (-slack..=1.0 + slack).contains(c));
         let byte = |c: f64| libm::round(c.clamp(0.0, 1.0) * 255.0) as u8;
         Srgb { r: byte(rgb.red), g: byte(rgb.green), b: byte(rgb.blue), in_gamut }
+    }
+
+    /// The colour written as `#rrggbb`, with or without the sign; `None` if it is not written so.
+    pub fn from_hex(text: &str) -> Option<Self> {
+        let digits = text.strip_prefix('#').unwrap_or(text);
+        if digits.len() != 6 || !digits.bytes().all(|byte| byte.is_ascii_hexdigit()) {
+            return None;
+        }
+        let byte = |at: usize| u8::from_str_radix(&digits[at..at + 2], 16).ok();
+        Some(Srgb { r: byte(0)?, g: byte(2)?, b: byte(4)?, in_gamut: true })
+    }
+
+    /// The CIELAB colour under D65 of what a screen shows; the inverse of [`Srgb::from_lab`] up to rounding.
+    pub fn to_lab(self) -> Lab {
+        let channel = |byte: u8| f64::from(byte) / 255.0;
+        let rgb = palette::Srgb::new(channel(self.r), channel(self.g), channel(self.b));
+        let theirs: PaletteXyz<D65, f64> = rgb.into_color_unclamped();
+        let white = Light::D65.white();
+        let xyz =
+            Xyz { x: theirs.x / 0.95047 * white.x, y: theirs.y * white.y, z: theirs.z / 1.08883 * white.z };
+        Lab::from_xyz(xyz, white)
     }
 
     /// `#rrggbb`.

@@ -35,6 +35,12 @@ pub const FLAT_PER_MM: Quantity = Quantity::new("flat_per_mm", "per mm", 0.0, 50
 pub const AT_550_PER_MM: Quantity = Quantity::new("at_550_per_mm", "per mm", 0.0, 500.0);
 /// Exponent of scattering.
 pub const EXPONENT: Quantity = Quantity::new("exponent", "", 0.0, 4.0);
+/// Absorption of a band.
+pub const BAND_ABSORPTION: Quantity = Quantity::new("absorption_per_mm", "per mm", 0.0, 20_000.0);
+/// Reduced scattering of a band.
+pub const BAND_SCATTERING: Quantity = Quantity::new("reduced_scattering_per_mm", "per mm", 0.0, 20_000.0);
+/// Thickness of dried paint that one full pass leaves in the skin.
+pub const DOSE_MM: Quantity = Quantity::new("dose_mm", "mm", 0.0005, 2.0);
 /// Half-life of a colourant in skin.
 pub const HALF_LIFE_MONTHS: Quantity = Quantity::new("half_life_months", "months", 0.5, 5000.0);
 /// How far a colourant wanders.

@@ -218,14 +218,7 @@ impl Loading<'_> {
             shared.terms = words::read_list(&root, "the glossary", "terms", words::read_term, self.reader);
             shared.terms.sort_by_cached_key(|term| (term.term.to_lowercase(), term.id.clone()));
         }
-        if let Some(root) = self.shared_file("pigments/colourants.yaml", &[Thing::Colourant]) {
-            pigment::read_colourants_file(&root, &mut shared.shelf, self.reader);
-        }
-        if let Some(root) = self.shared_file("pigments/bottles.yaml", &[Thing::Bottle]) {
-            pigment::read_bottles_file(&root, &mut shared.shelf, self.reader);
-        }
-        let bottles = format!("{}/pigments/bottles.yaml", self.top);
-        shared.shelf_is_broken = self.reader.problems.files_with_errors().contains(bottles.as_str());
+        self.shelf(&mut shared);
         for path in self.files_in("clients") {
             let stem = stem_of(&path).to_owned();
             let root = self.yaml(&path, &[Thing::Client], Some(stem.clone()));
@@ -241,6 +234,36 @@ impl Loading<'_> {
             }
         }
         shared
+    }
+
+    /// Colourants and bottles: of their two files, and of any other file in the same folder.
+    fn shelf(&mut self, shared: &mut Shared) {
+        const COLOURANTS: &str = "pigments/colourants.yaml";
+        const BOTTLES: &str = "pigments/bottles.yaml";
+        let mut roots = Vec::new();
+        roots.extend(
+            self.shared_file(COLOURANTS, &[Thing::Colourant]).map(|root| (root, &["colourants"][..])),
+        );
+        roots.extend(self.shared_file(BOTTLES, &[Thing::Bottle]).map(|root| (root, &["bottles"][..])));
+        let own = [COLOURANTS, BOTTLES].map(|name| format!("{}/{name}", self.top));
+        let mut paths = self.files_in("pigments");
+        paths.retain(|path| !own.contains(path));
+        for path in &paths {
+            let root = self.yaml(path, &[Thing::Colourant, Thing::Bottle], None);
+            roots.extend(root.map(|root| (root, &["colourants", "bottles"][..])));
+        }
+        let bottles: Vec<&Node> = roots
+            .iter()
+            .flat_map(|(root, holds)| {
+                pigment::read_colourants_of(root, holds, &mut shared.shelf, self.reader)
+            })
+            .collect();
+        for node in bottles {
+            pigment::read_bottle(node, &mut shared.shelf, self.reader);
+        }
+        paths.push(format!("{}/{BOTTLES}", self.top));
+        let broken = self.reader.problems.files_with_errors();
+        shared.shelf_is_broken = paths.iter().any(|path| broken.contains(path.as_str()));
     }
 
     /// A file that holds one list, if there is one.

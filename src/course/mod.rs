@@ -23,6 +23,7 @@ pub use heading::{HeadingIds, plain_text};
 pub use lesson::{Asset, Block, Foresee, Lesson, Module, Page, Show};
 pub use load::{Loaded, load};
 pub use read::markdown::options as markdown_options;
+pub(crate) use read::slug;
 pub use words::{
     Asked, Caution, CautionAction, Misconception, Question, QuestionOption, QuestionStep, Skill, Term,
 };

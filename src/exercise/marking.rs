@@ -82,6 +82,7 @@ pub(super) fn light_in_words(light: Light) -> &'static str {
         Light::D65 => "daylight (D65)",
         Light::A => "tungsten light (A)",
         Light::LedB3 => "a salon LED (LED-B3)",
+        Light::Fl2 => "cool fluorescent light (FL2)",
     }
 }
 

@@ -3,8 +3,8 @@
 use super::{RequestError, SearchRequest, SkinRequest, Task};
 use crate::colour::Light;
 use crate::healing::{
-    AMOUNT, Aftercare, DEFAULT_WORLDS, HEALED_MONTHS, MONTHS, MOST_WORKS, OUTCOME_WORLDS, Oil, Placement, Sun, TouchUp, Upkeep,
-    Wear, Work,
+    AMOUNT, Aftercare, DEFAULT_WORLDS, HEALED_MONTHS, MONTHS, MOST_WORKS, OUTCOME_WORLDS, Oil, Placement,
+    Sun, TouchUp, Upkeep, Wear, Work,
 };
 use crate::pigment::{Mix, Paint, Shelf};
 use crate::skin::Site;

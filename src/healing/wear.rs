@@ -103,7 +103,8 @@ impl Aftercare {
 fn light_sensitivity(class: ColourantClass) -> f64 {
     match class {
         ColourantClass::Organic => 1.0,
-        ColourantClass::OtherInorganic => 0.5,
+        // What is in a bottle measured as a whole is not known: between oxides and organics.
+        ColourantClass::OtherInorganic | ColourantClass::Mixture => 0.5,
         ColourantClass::IronOxide => 0.3,
         ColourantClass::ChromiumOxide => 0.2,
         ColourantClass::Carbon | ColourantClass::White => 0.1,

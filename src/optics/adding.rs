@@ -94,6 +94,20 @@ impl<const N: usize, const W: usize> Base<N, W> {
         Base { reflection, through: [Lanes::ZERO; N] }
     }
 
+    /// A backing in optical contact that reflects this share of what reaches it, evenly in all directions (Lambert), and lets
+    /// nothing through.
+    pub fn lambertian(nodes: &Nodes<N>, share: Lanes<W>) -> Self {
+        let root = nodes.root_flux();
+        let whole: f64 = root.iter().map(|root| root * root).sum();
+        let mut reflection = Square::ZERO;
+        for (row, one) in reflection.0.iter_mut().zip(&root) {
+            for (entry, other) in row.iter_mut().zip(&root) {
+                *entry = share * (one * other / whole);
+            }
+        }
+        Base { reflection, through: [Lanes::ZERO; N] }
+    }
+
     /// With a layer added above.
     pub fn under(&self, slab: &Slab<N, W>) -> Self {
         // x goes down between the layer and this: x = T·light + R·base·x.

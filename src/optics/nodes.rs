@@ -59,6 +59,16 @@ impl<const N: usize> Nodes<N> {
     pub fn root_flux(&self) -> [f64; N] {
         std::array::from_fn(|i| libm::sqrt(self.cosine[i] * self.weight[i]))
     }
+
+    /// Share of evenly diffuse light from inside that the surface lets out.
+    pub fn escape(&self) -> f64 {
+        let (mut out, mut whole) = (0.0, 0.0);
+        for ((cosine, weight), fresnel) in self.cosine.iter().zip(&self.weight).zip(&self.fresnel) {
+            out += cosine * weight * (1.0 - fresnel);
+            whole += cosine * weight;
+        }
+        out / whole
+    }
 }
 
 impl<const N: usize> Scatter<N> {

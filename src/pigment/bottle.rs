@@ -38,7 +38,8 @@ pub struct Bottle {
     pub name: String,
     /// One sentence.
     pub about: String,
-    /// Colourants by their place on the shelf, with the amount of each in a drop of this bottle.
+    /// Colourants by their place on the shelf, with the amount of each in a drop of this bottle. Those of a measured bottle are its
+    /// own ([`Shelf::add_measured`](super::Shelf::add_measured)).
     pub recipe: Paint,
     /// What it modifies, for a modifier.
     pub modifier: Option<Modifier>,

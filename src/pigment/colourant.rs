@@ -19,6 +19,8 @@ pub enum ColourantClass {
     Organic,
     /// Other inorganic pigment, such as ultramarine or manganese violet.
     OtherInorganic,
+    /// The whole content of a bottle, measured as it is.
+    Mixture,
 }
 
 impl ColourantClass {
@@ -31,6 +33,7 @@ impl ColourantClass {
             ColourantClass::Carbon => "carbon",
             ColourantClass::Organic => "organic",
             ColourantClass::OtherInorganic => "other inorganic",
+            ColourantClass::Mixture => "mixture",
         }
     }
 }
@@ -65,7 +68,7 @@ pub struct Restriction {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Colourant {
-    /// Colour Index generic name without spaces: `PR101`.
+    /// Colour Index generic name without spaces: `PR101`. That of a whole measured content is its bottle's id.
     pub id: String,
     /// Colour Index constitution number, such as `77491`; empty where there is none.
     pub ci_number: String,
@@ -87,4 +90,6 @@ pub struct Colourant {
     pub note: String,
     /// Rules that restrict it.
     pub restrictions: Vec<Restriction>,
+    /// The measured bottle whose content, or a part of it, this is; `None` for a colourant of the course's own list.
+    pub of_bottle: Option<String>,
 }

@@ -9,16 +9,16 @@ use std::collections::BTreeMap;
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Shelf {
-    /// Colourants; a [`Paint`] refers to them by their place here.
+    /// Colourants, and contents of measured bottles; a [`Paint`] refers to them by their place here.
     pub colourants: Vec<Colourant>,
     /// Bottles.
     pub bottles: Vec<Bottle>,
 }
 
 impl Shelf {
-    /// Place of the colourant with this Colour Index name.
+    /// Place of the colourant with this Colour Index name; what is only a part of a measured bottle does not count.
     pub fn colourant_place(&self, id: &str) -> Option<usize> {
-        self.colourants.iter().position(|colourant| colourant.id == id)
+        self.colourants.iter().position(|colourant| colourant.of_bottle.is_none() && colourant.id == id)
     }
 
     /// The bottle with this id.

@@ -51,7 +51,7 @@ fn ids_of_the_wrong_form() {
         lessons/pigments/bottles.yaml:5:57: there is no colourant `PB15:3`
             the colourants are `PR101`, `PY42`, `blue 15`; they are named in `pigments/colourants.yaml`
         lessons/pigments/colourants.yaml:23:9: `blue 15` is not the id of a colourant
-            a colourant is named by its Colour Index name without spaces, such as `PR101`, `PBk7` or `PB15:3`
+            a colourant is named by a Colour Index name without spaces: P (pigment) or N (natural), a hue (Y, O, R, V, B, G, Br, Bk, W or M) and a number, such as `PR101`, `PBk7` or `PB15:3`, or a constitution number, such as `CI77491`
         lessons/skills.yaml:6:10: `Fine Lines` is not the id of a skill
             ids are lower-case words joined by hyphens: `fine-lines`
         lessons/skills.yaml:7:10: `-x` is not the id of a skill

@@ -88,3 +88,43 @@ fn no_bottles() {
         lessons/pigments/bottles.yaml:1:10: `bottles` of the file of bottles is empty
     ");
 }
+
+/// A measured bottle, with something else in place of one of its lines.
+fn measured(from: &str, to: &str) -> String {
+    let flat = format!("[{}]", ["12.5"; 31].join(", "));
+    let text = format!(
+        "bottles:
+  - id: drawn
+    name: Drawn
+    about: Measured.
+    measured:
+      basis: measured
+      dose_mm: 0.02
+      half_life_months: 40
+      absorption_per_mm: {flat}
+      reduced_scattering_per_mm: {flat}
+"
+    );
+    assert_eq!(text.matches(from).count(), 1, "{from:?}");
+    Fixture::minimal().with("lessons/pigments/drawn.yaml", text.replace(from, to)).told_briefly()
+}
+
+#[test]
+fn measured_bottles() {
+    assert_eq!(measured("basis", "basis"), "");
+    let cases = [
+        ("dose_mm: 0.02", "dose_mm: 20"),
+        ("      half_life_months: 40\n", ""),
+        ("half_life_months: 40", "holds: {PR101: 1, PY42: 3}\n      half_life_months: 40"),
+        ("half_life_months: 40", "holds: [RP101, PR 101, PR122, \"PB15:3\"]\n      half_life_months: 40"),
+        ("about: Measured.", "about: Measured.\n    recipe: {PR101: 1}"),
+        ("about: Measured.", "about: Measured.\n    strength: 2"),
+        ("reduced_scattering_per_mm: [12.5, 12.5,", "reduced_scattering_per_mm: [12.5,"),
+        ("reduced_scattering_per_mm: [12.5, 12.5,", "reduced_scattering_per_mm: [12.5, -3,"),
+        ("reduced_scattering_per_mm: [12.5, 12.5,", "reduced_scattering_per_mm: [12.5, .nan,"),
+        ("bottles:", "bottle:"),
+    ];
+    let told: Vec<String> =
+        cases.iter().map(|(from, to)| format!("{to:?}\n{}", measured(from, to))).collect();
+    assert_snapshot!(told.join("\n"));
+}

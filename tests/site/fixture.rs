@@ -189,6 +189,7 @@ fn shelf(say: &dyn Fn(&str) -> String) -> Shelf {
             since: "2020-01-01".into(),
             source: say("an invented rule"),
         }],
+        of_bottle: None,
     };
     let bottle = Bottle {
         id: "fallow".into(),

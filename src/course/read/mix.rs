@@ -7,7 +7,7 @@ use super::node::{Node, NodeKind};
 use crate::course::bounds;
 use crate::course::source::At;
 use crate::healing::{AMOUNT, COVERAGE, DEPTH, LOAD, Placement, THICKNESS};
-use crate::pigment::{Mix, Paint, Shelf};
+use crate::pigment::{ColourantClass, Mix, Paint, Shelf};
 use crate::quantity::Quantity;
 
 /// Keys of a placement.
@@ -83,15 +83,14 @@ pub(crate) fn warn_of_restrictions(bottles: &[At<String>], shelf: &Shelf, reader
     for bottle in bottles {
         let mix = Mix::new([(bottle.value.clone(), 1)]);
         for (colourant, rule) in shelf.restrictions_of(&mix) {
-            reader
-                .warning(
-                    &bottle.place,
-                    format!(
-                        "`{}` holds {}, which is restricted in {} since {}: {}",
-                        bottle.value, colourant.id, rule.place, rule.since, rule.rule
-                    ),
-                )
-                .help(format!("source: {}", rule.source));
+            let restricted = format!("restricted in {} since {}: {}", rule.place, rule.since, rule.rule);
+            // The rule itself names what a content measured as a whole holds.
+            let message = if colourant.class == ColourantClass::Mixture {
+                format!("`{}` is {restricted}", bottle.value)
+            } else {
+                format!("`{}` holds {}, which is {restricted}", bottle.value, colourant.id)
+            };
+            reader.warning(&bottle.place, message).help(format!("source: {}", rule.source));
         }
     }
 }

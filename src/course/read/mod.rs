@@ -25,6 +25,7 @@ pub(crate) mod yaml;
 
 use super::diagnostic::Problems;
 use super::source::{At, Place};
+use crate::pigment::{CI_NAME_FORM, is_ci_name, meant_ci_name};
 use names::{Names, Reference, Thing};
 use node::{Node, NodeKind, Style};
 use suggest::quoted;
@@ -82,9 +83,10 @@ impl Reader {
                 .problems
                 .error(&id.place, format!("{} is not the id of a {}", quoted(&id.value), thing.word()));
             match thing {
-                Thing::Colourant => problem.help(
-                    "a colourant is named by its Colour Index name without spaces, such as `PR101`, `PBk7` or `PB15:3`",
-                ),
+                Thing::Colourant => problem.help(match meant_ci_name(&id.value) {
+                    Some(name) => format!("write {}", quoted(&name)),
+                    None => format!("a colourant is named by {CI_NAME_FORM}"),
+                }),
                 _ => problem.help(match slug(&id.value) {
                     Some(slug) => format!("ids are lower-case words joined by hyphens: {}", quoted(&slug)),
                     None => "ids are lower-case words joined by hyphens, such as `red-skin`".to_owned(),
@@ -124,23 +126,11 @@ fn has_form(thing: Thing, id: &str) -> bool {
         return id.chars().all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-')
             && !id.starts_with('-');
     }
-    if let Some(number) = id.strip_prefix("CI") {
-        return !number.is_empty() && number.chars().all(|c| c.is_ascii_digit() || c == ':');
-    }
-    let Some(name) = id.strip_prefix('P') else { return false };
-    let hue = name.find(|c: char| !c.is_ascii_alphabetic()).unwrap_or(name.len());
-    let (number, crystal) = match name[hue..].split_once(':') {
-        Some((number, crystal)) => (number, Some(crystal)),
-        None => (&name[hue..], None),
-    };
-    name.starts_with(|c: char| c.is_ascii_uppercase())
-        && !number.is_empty()
-        && number.chars().all(|c| c.is_ascii_digit())
-        && crystal.is_none_or(|crystal| crystal.len() == 1 && crystal.chars().all(|c| c.is_ascii_digit()))
+    is_ci_name(id)
 }
 
 /// An id made of a text, if anything is left of it.
-fn slug(text: &str) -> Option<String> {
+pub(crate) fn slug(text: &str) -> Option<String> {
     let words: Vec<String> = text
         .to_lowercase()
         .split(|c: char| !c.is_ascii_alphanumeric())

@@ -1,7 +1,7 @@
 //! The bottle library: what is in each bottle, how long it stays, and where it is restricted.
 
 use super::Pages;
-use crate::pigment::{Bottle, Colourant, Mix};
+use crate::pigment::{Bottle, Colourant, ColourantClass, Mix};
 use crate::render::RenderError;
 use crate::render::figures::{basis, colour_index, percent, short};
 use crate::render::frame::{Frame, Link, Section};
@@ -77,7 +77,8 @@ impl Pages<'_> {
         let shelf = &self.course.shelf;
         let frame = Frame::new(self.course, plan::BOTTLES, "Bottles", Section::Bottles)
             .described("Every bottle of the course: its colour, its colourants by Colour Index name, and where they are restricted.");
-        let colourants = shelf.colourants.iter().enumerate().map(|(place, colourant)| ColourantView {
+        let listed = shelf.colourants.iter().filter(|colourant| colourant.of_bottle.is_none());
+        let colourants = listed.map(|colourant| ColourantView {
             anchor: colourant_anchor(colourant),
             index: colour_index(&colourant.id),
             ci_number: colourant.ci_number.clone(),
@@ -95,7 +96,9 @@ impl Pages<'_> {
             bottles: shelf
                 .bottles
                 .iter()
-                .filter(|bottle| bottle.recipe.iter().any(|(used, _)| *used == place))
+                .filter(|bottle| {
+                    bottle.recipe.iter().any(|(used, _)| shelf.colourants[*used].id == colourant.id)
+                })
                 .map(|bottle| Link::new(&bottle.name, format!("#{}", bottle.id)))
                 .collect(),
         });
@@ -116,8 +119,16 @@ impl Pages<'_> {
             bottle.recipe.iter().map(|&(place, amount)| (&shelf.colourants[place], amount / whole)).collect();
         recipe.sort_by(|(_, one), (_, other)| other.total_cmp(one));
         let contents = recipe.iter().map(|&(colourant, share)| ContentView {
-            colourant: Link::new(colour_index(&colourant.id), format!("#{}", colourant_anchor(colourant))),
-            name: colourant.name.clone(),
+            colourant: if colourant.class == ColourantClass::Mixture {
+                Link::new(WHOLE, format!("#{}", bottle.id))
+            } else {
+                Link::new(colour_index(&colourant.id), format!("#{}", colourant_anchor(colourant)))
+            },
+            name: if colourant.class == ColourantClass::Mixture {
+                colourant.note.trim_end_matches('.').to_owned()
+            } else {
+                colourant.name.clone()
+            },
             ci_number: colourant.ci_number.clone(),
             share: percent(share),
             half_life: short(colourant.half_life_months),
@@ -133,13 +144,19 @@ impl Pages<'_> {
             contents: contents.collect(),
             contents_in_short: recipe
                 .iter()
-                .map(|(colourant, share)| format!("{} {}", colour_index(&colourant.id), percent(*share)))
+                .map(|(colourant, share)| match colourant.class {
+                    ColourantClass::Mixture => WHOLE.to_owned(),
+                    _ => format!("{} {}", colour_index(&colourant.id), percent(*share)),
+                })
                 .collect::<Vec<_>>()
                 .join(", "),
             rules: recipe.iter().flat_map(|(colourant, _)| rules_of(colourant)).collect(),
         }
     }
 }
+
+/// Content of a bottle that was measured as it is.
+const WHOLE: &str = "the paint as a whole";
 
 /// An anchor that no bottle's id equals.
 fn colourant_anchor(colourant: &Colourant) -> String {
@@ -151,7 +168,10 @@ fn rules_of(colourant: &Colourant) -> Vec<RuleView> {
         .restrictions
         .iter()
         .map(|rule| RuleView {
-            index: colour_index(&colourant.id),
+            index: match colourant.class {
+                ColourantClass::Mixture => colourant.name.clone(),
+                _ => colour_index(&colourant.id),
+            },
             place: rule.place.clone(),
             rule: rule.rule.clone(),
             since: rule.since.clone(),
