@@ -8,7 +8,7 @@
 //!    answer is an error `{"error": {"field", "why"}}`.
 //! 3. `answer()` and `answer_length()` tell where the answer lies.
 
-use crate::foresee::{Answer, Request, RequestError};
+use crate::foresee::{Answer, Moment, Request, RequestError, Task, UnderLight};
 use crate::pigment::Shelf;
 use serde::{Deserialize, Serialize};
 
@@ -51,9 +51,29 @@ impl Door {
     /// # Errors
     /// A refusal in JSON when the request is not understood.
     pub fn foresee(&self, text: &str) -> Result<String, String> {
-        let request: Request = read(text)?;
-        let task = request.resolve(&self.shelf).map_err(|error| refusal(&error))?;
-        Ok(written(&Answer::of(&self.shelf, &task)))
+        Ok(written(&Answer::of(&self.shelf, &self.task(text)?)))
+    }
+
+    /// What `healedhue foresee --timeline --json` answers to the same request.
+    ///
+    /// # Errors
+    /// As [`Door::foresee`].
+    pub fn timeline(&self, text: &str) -> Result<String, String> {
+        Ok(written(&Moment::all(&self.shelf, &self.task(text)?)))
+    }
+
+    /// What `healedhue foresee --lights --json` answers to the same request.
+    ///
+    /// # Errors
+    /// As [`Door::foresee`].
+    pub fn lights(&self, text: &str) -> Result<String, String> {
+        Ok(written(&UnderLight::all(&self.shelf, &self.task(text)?)))
+    }
+
+    fn task(&self, text: &str) -> Result<Task, String> {
+        Request::from_json(text)
+            .and_then(|request| request.resolve(&self.shelf))
+            .map_err(|error| refusal(&error))
     }
 }
 
@@ -115,6 +135,16 @@ mod exports {
     #[unsafe(no_mangle)]
     extern "C" fn foresee() -> u32 {
         ask(|door, text| door.foresee(text))
+    }
+
+    #[unsafe(no_mangle)]
+    extern "C" fn timeline() -> u32 {
+        ask(|door, text| door.timeline(text))
+    }
+
+    #[unsafe(no_mangle)]
+    extern "C" fn lights() -> u32 {
+        ask(|door, text| door.lights(text))
     }
 
     #[unsafe(no_mangle)]

@@ -103,7 +103,9 @@ fn request(rng: &mut impl Rng) -> String {
         "skin": skin,
         "worlds": if rng.random_range(0..20) == 0 { 16 } else { 0 },
         "site": one_of(rng, &["brow", "eyelid", "lip", "areola", "scalp"]),
-        "light": one_of(rng, &["D65", "A", "LED-B3"]),
+        "light": one_of(rng, &["D65", "A", "LED-B3", "FL2"]),
+        "sun": one_of(rng, &["sheltered", "everyday", "outdoors"]),
+        "oil": one_of(rng, &["dry", "balanced", "oily"]),
         "months": between(rng, 0.0, 120.0),
         "mix": drops(rng),
         "placement": placement(rng),
@@ -140,6 +142,11 @@ fn compare(seed: u64, requests: usize) -> usize {
             let request = request(&mut rng);
             let expected = native.foresee(&request);
             assert_eq!(browser.ask("foresee", &request), expected, "{request}");
+            match rng.random_range(0..50) {
+                0 => assert_eq!(browser.ask("timeline", &request), native.timeline(&request), "{request}"),
+                1 => assert_eq!(browser.ask("lights", &request), native.lights(&request), "{request}"),
+                _ => {}
+            }
             expected.is_ok()
         })
         .count()
@@ -175,7 +182,7 @@ fn what_cannot_be_answered_is_refused_and_the_engine_goes_on() {
     for (question, field) in [
         ("", "request"),
         ("{}", "request"),
-        (r#"{"skin": {"phototype": "VII"}}"#, "request"),
+        (r#"{"skin": {"phototype": "VII"}}"#, "skin.phototype"),
         (r#"{"skin": {"phototype": "I"}, "months": -1}"#, "months"),
         (r#"{"skin": {"phototype": "I"}, "mix": {"nothing": 1}}"#, "mix"),
     ] {
