@@ -17,6 +17,8 @@
 //! The physics knows nothing of courses, the teaching knows nothing of HTML, and the faces decide nothing.
 
 #[cfg(feature = "program")]
+pub mod assess;
+#[cfg(feature = "program")]
 pub mod cli;
 pub mod colour;
 #[cfg(feature = "program")]

@@ -1,5 +1,6 @@
 //! What the whole program promises, one module a feature.
 
+mod assess;
 mod colour;
 mod demo;
 mod door;

@@ -1,0 +1,12 @@
+//! What a cohort can do, and what it believes wrongly.
+//!
+//! Entry points: [`skills`] for the mean credit of every apprentice in every skill, [`misconceptions`] for how often each
+//! wrong belief was offered and chosen, by a whole cohort or by one person.
+
+mod interval;
+mod misconceptions;
+mod skills;
+
+pub use interval::{Interval, wilson};
+pub use misconceptions::{FEWEST_CHOICES, MisconceptionCount, Shown, misconceptions};
+pub use skills::{PersonSkills, SkillAnswer, SkillMean, SkillTable, skills};

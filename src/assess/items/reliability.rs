@@ -1,0 +1,103 @@
+//! How far the scores of a paper can be trusted. Entry point: [`reliability`].
+
+use super::sitting::Sitting;
+use serde::Serialize;
+
+/// A coefficient of internal consistency.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct Coefficient {
+    /// 1 at best; below 0 where items work against each other.
+    pub value: f64,
+    /// Standard error of measurement, in questions (points of credit): the deviation of scores times the root of one minus
+    /// the coefficient. Below 0 the coefficient counts as 0, so that the error is never more than the deviation.
+    pub standard_error: f64,
+}
+
+/// Scores and their reliability, over the candidates who answered every item.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Reliability {
+    /// Items.
+    pub items: usize,
+    /// Candidates who answered all of them: only these count here.
+    pub people: usize,
+    /// Candidates left out because an answer is missing.
+    pub left_out: usize,
+    /// Mean score, in points of credit.
+    pub mean: Option<f64>,
+    /// Standard deviation of the scores (divisor n - 1), in points of credit.
+    pub deviation: Option<f64>,
+    /// Cronbach's alpha (Cronbach 1951), of the credits as they are.
+    pub alpha: Option<Coefficient>,
+    /// Kuder and Richardson's formula 20 (1937): alpha of right and wrong, where only full credit is right.
+    pub kr20: Option<Coefficient>,
+    /// Why a coefficient is missing, in words.
+    pub why_not: Option<String>,
+}
+
+/// Reliability of the whole paper.
+///
+/// alpha = n / (n - 1) · (1 - sum of the items' variances / variance of the scores).
+pub fn reliability(sitting: &Sitting) -> Reliability {
+    let items = sitting.items().len();
+    let whole: Vec<_> =
+        sitting.candidates().iter().filter(|person| person.answers.len() == items && items > 0).collect();
+    // One row a person: complete and sorted, so that the place is the item.
+    let credits: Vec<Vec<f64>> =
+        whole.iter().map(|person| person.answers.iter().map(|answer| answer.credit).collect()).collect();
+    let rights: Vec<Vec<f64>> = whole
+        .iter()
+        .map(|person| person.answers.iter().map(|answer| f64::from(u8::from(answer.is_right()))).collect())
+        .collect();
+    let people = whole.len();
+    let scores: Vec<f64> = credits.iter().map(|row| row.iter().sum()).collect();
+    let (alpha, kr20) = (coefficient(&credits, items), coefficient(&rights, items));
+    let why_not = if items < 2 {
+        Some("reliability needs at least two questions".to_owned())
+    } else if people < 2 {
+        Some(format!(
+            "reliability needs at least two people who answered all {items} questions; there are {people}"
+        ))
+    } else if alpha.is_none() || kr20.is_none() {
+        Some("there is nothing to tell people apart by: all have the same score".to_owned())
+    } else {
+        None
+    };
+    Reliability {
+        items,
+        people,
+        left_out: sitting.candidates().len() - people,
+        mean: (people > 0).then(|| scores.iter().sum::<f64>() / people as f64),
+        deviation: variance(&scores).map(libm::sqrt),
+        alpha,
+        kr20,
+        why_not,
+    }
+}
+
+/// Variance below which scores count as equal: rounding, not people.
+const NO_VARIANCE: f64 = 1e-18;
+
+fn coefficient(rows: &[Vec<f64>], items: usize) -> Option<Coefficient> {
+    if items < 2 {
+        return None;
+    }
+    let scores: Vec<f64> = rows.iter().map(|row| row.iter().sum()).collect();
+    let total = variance(&scores).filter(|&variance| variance > NO_VARIANCE)?;
+    let mut single = 0.0;
+    for item in 0..items {
+        let column: Vec<f64> = rows.iter().map(|row| row[item]).collect();
+        single += variance(&column)?;
+    }
+    let n = items as f64;
+    let value = n / (n - 1.0) * (1.0 - single / total);
+    Some(Coefficient { value, standard_error: libm::sqrt(total * (1.0 - value.clamp(0.0, 1.0))) })
+}
+
+/// Variance with divisor n - 1; `None` below two values.
+pub(super) fn variance(values: &[f64]) -> Option<f64> {
+    if values.len() < 2 {
+        return None;
+    }
+    let mean = values.iter().sum::<f64>() / values.len() as f64;
+    Some(values.iter().map(|value| (value - mean) * (value - mean)).sum::<f64>() / (values.len() - 1) as f64)
+}
