@@ -37,7 +37,7 @@ const FAMILIES: [Family; 13] = [
     Family { name: "organic magenta", colourants: &[("PR122", 0.5)], fair: &[Tone::Red, Tone::Salmon, Tone::PinkViolet], deep: &[Tone::Red, Tone::Salmon], least: 0.95 },
     Family { name: "manganese violet", colourants: &[("PV16", 1.2)], fair: &[Tone::PinkViolet, Tone::Ashy], deep: &[Tone::PinkViolet, Tone::Ashy, Tone::Neutral], least: 0.9 },
     Family { name: "dioxazine violet", colourants: &[("PV23", 0.25)], fair: &[Tone::PinkViolet, Tone::Ashy], deep: &[Tone::PinkViolet, Tone::Ashy, Tone::Neutral], least: 0.9 },
-    Family { name: "chromium oxide green", colourants: &[("PG17", 0.5)], fair: &[Tone::GreenGrey, Tone::Grey], deep: &[Tone::GreenGrey, Tone::Grey, Tone::Ashy], least: 0.9 },
+    Family { name: "chromium oxide green", colourants: &[("PG17", 0.5)], fair: &[Tone::GreenGrey, Tone::Grey], deep: &[Tone::GreenGrey, Tone::Grey, Tone::Ashy], least: 0.88 },
     Family { name: "phthalocyanine green", colourants: &[("PG7", 0.2)], fair: &[Tone::GreenGrey], deep: &[Tone::GreenGrey, Tone::Grey, Tone::BlueGrey], least: 0.95 },
     Family { name: "red made paler with white", colourants: &[("PR101", 0.3), ("PW6", 0.7)], fair: &[Tone::Salmon, Tone::Orange, Tone::Warm], deep: &[Tone::Salmon, Tone::Red], least: 0.95 },
     Family { name: "yellow iron oxide", colourants: &[("PY42", 1.2)], fair: &[Tone::Warm, Tone::Neutral], deep: &[Tone::Warm, Tone::Neutral, Tone::Ashy, Tone::Orange, Tone::Salmon, Tone::Grey], least: 0.95 },
@@ -121,16 +121,25 @@ fn each_family_of_residuals_reads_as_an_expert_would_name_it() {
 #[test]
 fn the_old_work_of_each_client_reads_as_it_is_told() {
     let expected = [
+        ("coveny", Tone::Neutral),
+        ("ferrand", Tone::Grey),
         ("gaura", Tone::Grey),
         ("hadrin", Tone::Orange),
+        ("hallam", Tone::BlueGrey),
         ("ilvane", Tone::Salmon),
         ("jessom", Tone::BlueGrey),
         ("kerrin", Tone::Grey),
+        ("lirrane", Tone::BlueGrey),
+        ("lowena", Tone::Grey),
         ("lunet", Tone::Grey),
+        // White below light skin: hardly a residual by its tone.
+        ("merrick", Tone::Warm),
         ("mirrel", Tone::Grey),
         ("norrin", Tone::Red),
+        ("ondrey", Tone::PinkViolet),
         ("pellam", Tone::Red),
         ("quenna", Tone::BlueGrey),
+        ("tessaly", Tone::Red),
         ("wistra", Tone::BlackBlue),
         ("yarrel", Tone::GreenGrey),
     ];

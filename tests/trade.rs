@@ -3,7 +3,7 @@
 use crate::demo::course;
 use healedhue::colour::{Lab, Light, difference};
 use healedhue::healing::{HEALED_MONTHS, Placement, Reading, Scene, Tone, Work};
-use healedhue::pigment::{Mix, Paint};
+use healedhue::pigment::{Bottle, Mix, Paint};
 use healedhue::skin::{Phototype, Redness, Site, Skin, Undertone};
 
 fn mix(drops: &[(&str, u32)]) -> Paint {
@@ -192,7 +192,10 @@ fn the_same_bottle_heals_differently_from_phototype_i_to_vi() {
 #[test]
 fn a_bottle_usually_heals_cooler_and_softer_than_on_the_day() {
     let skin = skin(Phototype::III, Redness::Calm);
-    for bottle in course().shelf.bottles.iter().filter(|bottle| bottle.modifier.is_none()) {
+    // Lip colours are made to heal pink, which gains yellow as the redness of the day goes.
+    let for_lips = ["orrindale", "pellowick", "stannerby"];
+    let for_brows = |bottle: &&Bottle| bottle.modifier.is_none() && !for_lips.contains(&bottle.id.as_str());
+    for bottle in course().shelf.bottles.iter().filter(for_brows) {
         let paint = mix(&[(&bottle.id, 6)]);
         let day = lab(scene(&skin, &[], 0.0).with(&paint, &Placement::default()));
         let healed = healed(&skin, &[], &paint);

@@ -180,6 +180,12 @@ pub enum Rule {
     OliveAsWarm,
     /// Takes golden skin for olive skin.
     WarmAsOlive,
+    /// Takes the flush of the moment for the skin.
+    FlushIsSkin,
+    /// Takes light skin for cool skin.
+    LightIsCool,
+    /// Calls every undertone neutral.
+    NeutralInDoubt,
     /// Turns the fraction of the typology angle upside down.
     AngleUpsideDown,
     /// Forgets to take 50 off L*.
@@ -208,7 +214,7 @@ pub enum Rule {
 
 impl Rule {
     /// Every rule with its word in course files.
-    pub const ALL: [(Rule, &'static str); 31] = [
+    pub const ALL: [(Rule, &'static str); 34] = [
         (Rule::MatchLabel, "match-label"),
         (Rule::CoolTheRed, "cool-the-red"),
         (Rule::WarmForWarm, "warm-for-warm"),
@@ -228,6 +234,9 @@ impl Rule {
         (Rule::DarkAsWarm, "dark-as-warm"),
         (Rule::OliveAsWarm, "olive-as-warm"),
         (Rule::WarmAsOlive, "warm-as-olive"),
+        (Rule::FlushIsSkin, "flush-is-skin"),
+        (Rule::LightIsCool, "light-is-cool"),
+        (Rule::NeutralInDoubt, "neutral-in-doubt"),
         (Rule::AngleUpsideDown, "angle-upside-down"),
         (Rule::AngleWithoutFifty, "angle-without-fifty"),
         (Rule::AngleInRadians, "angle-in-radians"),
@@ -281,6 +290,9 @@ impl Rule {
                     | R::DarkAsWarm
                     | R::OliveAsWarm
                     | R::WarmAsOlive
+                    | R::FlushIsSkin
+                    | R::LightIsCool
+                    | R::NeutralInDoubt
                     | R::AngleUpsideDown
                     | R::AngleWithoutFifty
                     | R::AngleInRadians

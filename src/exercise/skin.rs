@@ -73,6 +73,18 @@ fn reading(
         Rule::WarmAsOlive if undertone == Undertone::Warm => {
             Some(((Undertone::Olive, step(-1)), "It is yellow, and it has the red that olive skin lacks"))
         }
+        Rule::FlushIsSkin if redness <= Redness::Rosy => Some((
+            (undertone, step(2)),
+            "That is how it looks after a quick walk; judge it again after ten minutes",
+        )),
+        Rule::LightIsCool if client.phototype <= Phototype::II && undertone != Undertone::Cool => Some((
+            (Undertone::Cool, redness),
+            "Lightness is L*; what makes skin cool is a lack of yellow, and this skin has its yellow",
+        )),
+        Rule::NeutralInDoubt if undertone != Undertone::Neutral => Some((
+            (Undertone::Neutral, redness),
+            "It leans: compare a* and b* with those of neutral skin as light as this",
+        )),
         _ => None,
     };
     let words = |undertone: Undertone, redness: Redness| {

@@ -84,7 +84,8 @@ fn question(exercise: &Exercise) -> String {
     let Some(case) = &exercise.case else { return exercise.ask.clone() };
     let options: BTreeSet<&str> =
         exercise.form.options().iter().map(|option| option.label.as_str()).collect();
-    format!("{} {} {:?} {options:?}", exercise.ask, case.client, case.placed)
+    let exhibits: Vec<_> = case.exhibits.iter().map(|exhibit| exhibit.seen.lab).collect();
+    format!("{} {} {:?} {exhibits:?} {options:?}", exercise.ask, case.client, case.placed)
 }
 
 /// Every bottle that an exercise names.
