@@ -10,12 +10,15 @@
 //!                drill + seed ▼
 //!  colour ─ optics ─ skin ─ pigment ─ healing ─ foresee ──▶ exercise (generate, prove, mark)
 //!  └─────────────── the engine ────────────────────────┘         │
-//!                                                              ├──▶ render (site, worksheets)
+//!                                                              ├──▶ assess (papers, slips, marks, mark book)
+//!                                                              ├──▶ render (site, worksheets, papers)
 //!                                                              └──▶ cli (terminal)
 //! ```
 //!
 //! The physics knows nothing of courses, the teaching knows nothing of HTML, and the faces decide nothing.
 
+#[cfg(feature = "program")]
+pub mod assess;
 #[cfg(feature = "program")]
 pub mod cli;
 pub mod colour;

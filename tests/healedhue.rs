@@ -6,6 +6,7 @@ mod door;
 mod exercises;
 mod loading;
 mod optics;
+mod papers;
 mod program;
 mod readme;
 mod site;

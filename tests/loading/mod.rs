@@ -1,7 +1,7 @@
 //! Loading a course: a small valid course is copied, one thing in it is broken, and what its author is told is compared
 //! with a snapshot.
 
-mod fixture;
+pub mod fixture;
 
 mod bank;
 mod drills;
@@ -11,6 +11,7 @@ mod manifest;
 mod names;
 mod numbers;
 mod pages;
+mod papers;
 mod property;
 mod reports;
 mod shelf;

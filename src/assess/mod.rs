@@ -1,0 +1,29 @@
+//! Assessment: papers out of pools of proved exercises, answer slips, marks and the mark book.
+//!
+//! Entry points, in the order of the work: [`PaperPool::new`] makes the questions of a blueprint once, [`PaperPool::paper`] picks a
+//! paper out of them, [`Register::read`] says who sits it, [`Key`] and [`MarkTables`] say what answers are worth, [`Slip::read`] reads
+//! what somebody handed in, [`mark_slip`] marks it, and [`MarkBook`] keeps the marks.
+
+mod book;
+mod difficulty;
+mod key;
+mod marking;
+mod paper;
+mod pool;
+mod question;
+mod register;
+mod slip;
+mod survey;
+mod table;
+
+pub use book::{BookError, MarkBook, Recorded};
+pub use difficulty::{engine_difficulty, written_difficulty};
+pub use key::{Key, KeyError, KeySection, MarkTables};
+pub use marking::{AnswerMarks, MarkingError, SectionMarks, SlipMarks, mark_slip, mark_table};
+pub use paper::{AssembleError, Paper, PaperId, Picked};
+pub use pool::{PaperPool, PoolError, PoolQuestion};
+pub use question::QuestionAsked;
+pub use register::{Person, Register, RegisterError};
+pub use slip::{Slip, SlipError};
+pub use survey::{Survey, survey};
+pub use table::MarkTable;
