@@ -10,7 +10,8 @@
 //!                drill + seed ▼
 //!  colour ─ optics ─ skin ─ pigment ─ healing ─ search ─ foresee ──▶ exercise (generate, prove, mark)
 //!  └─────────────── the engine ────────────────────────┘         │
-//!                                                              ├──▶ render (site, worksheets)
+//!                                                              ├──▶ assess (papers, slips, marks, mark book)
+//!                                                              ├──▶ render (site, worksheets, papers)
 //!                                                              └──▶ cli (terminal)
 //! ```
 //!

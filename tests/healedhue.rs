@@ -8,6 +8,7 @@ mod exercises;
 mod loading;
 mod optics;
 mod outcome;
+mod papers;
 mod pigment;
 mod program;
 mod readme;

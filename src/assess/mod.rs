@@ -1,13 +1,39 @@
-//! Assessment: what answers say about questions, about a cohort and about one apprentice.
+//! Assessment: papers out of pools of proved exercises, answer slips, marks and the mark book; and what answers say about questions,
+//! about a cohort and about one apprentice.
 //!
-//! Pure functions of typed answers: no files, no clock, no screens. Entry points: [`items::analyse`] for the statistics of
+//! Entry points, in the order of the work: [`PaperPool::new`] makes the questions of a blueprint once, [`PaperPool::paper`] picks a
+//! paper out of them, [`Register::read`] says who sits it, [`Key`] and [`MarkTables`] say what answers are worth, [`Slip::read`] reads
+//! what somebody handed in, [`mark_slip`] marks it, and [`MarkBook`] keeps the marks. Then [`items::analyse`] for the statistics of
 //! a paper sat by a cohort, [`standard::angoff`] and [`standard::decide`] for pass marks, [`cohort::skills`] and
-//! [`cohort::misconceptions`] for what to teach next, [`knowledge`] for practice that adapts.
+//! [`cohort::misconceptions`] for what to teach next, [`knowledge`] for practice that adapts: pure functions of typed answers.
 
+mod book;
 pub mod cohort;
+mod difficulty;
 pub mod items;
+mod key;
 pub mod knowledge;
+mod marking;
+mod paper;
+mod pool;
+mod question;
+mod register;
+mod slip;
 pub mod standard;
+mod survey;
+mod table;
+
+pub use book::{BookError, MarkBook, Recorded};
+pub use difficulty::{engine_difficulty, written_difficulty};
+pub use key::{Key, KeyError, KeySection, MarkTables};
+pub use marking::{AnswerMarks, MarkingError, SectionMarks, SlipMarks, mark_slip, mark_table};
+pub use paper::{AssembleError, Paper, PaperId, Picked};
+pub use pool::{PaperPool, PoolError, PoolQuestion};
+pub use question::QuestionAsked;
+pub use register::{Person, Register, RegisterError};
+pub use slip::{Slip, SlipError};
+pub use survey::{Survey, survey};
+pub use table::MarkTable;
 
 use crate::quantity::Quantity;
 

@@ -1,6 +1,7 @@
 //! `healedhue build`: the site and the worksheets of a course.
 
 use super::CourseFolder;
+use super::cache::CacheFolder;
 use super::problem::Problem;
 use super::progress::{Timing, prove};
 use super::terminal::Painter;
@@ -16,6 +17,8 @@ pub(super) struct Arguments {
     /// Folder to write. It is replaced whole; a folder that healedhue did not make is refused.
     #[arg(long, value_name = "FOLDER", default_value = "public")]
     out: PathBuf,
+    #[command(flatten)]
+    cache: CacheFolder,
 }
 
 pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
@@ -24,7 +27,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     let read = start.elapsed();
     // Before the long work, so that a wrong folder is refused at once.
     crate::render::check_output(&arguments.out)?;
-    let (pools, timing) = prove(&course)?;
+    let (pools, timing) = prove(&course, &arguments.cache.open(&arguments.folder))?;
     let start = Instant::now();
     let written = crate::render::build_site(&course, &pools, &arguments.out)?;
     let render = start.elapsed();
@@ -57,6 +60,12 @@ pub(super) fn read(folder: &CourseFolder) -> Result<Course, Problem> {
         }
         None => Err(Problem::Course(loaded.diagnostics)),
     }
+}
+
+/// The course in a folder, without its warnings, which are for its author.
+pub(super) fn read_quietly(folder: &CourseFolder) -> Result<Course, Problem> {
+    let loaded = load(&folder.course);
+    loaded.course.ok_or(Problem::Course(loaded.diagnostics))
 }
 
 pub(super) fn seconds(duration: Duration) -> String {

@@ -2,6 +2,7 @@
 
 use super::CourseFolder;
 use super::build::{seconds, slowest};
+use super::cache::CacheFolder;
 use super::problem::Problem;
 use super::progress::prove;
 use super::terminal::Painter;
@@ -17,6 +18,8 @@ pub(super) struct Arguments {
     /// Print the problems as a JSON array of {file, line, column, severity, message, help}.
     #[arg(long)]
     json: bool,
+    #[command(flatten)]
+    cache: CacheFolder,
 }
 
 pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
@@ -24,7 +27,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     let mut diagnostics = loaded.diagnostics;
     let mut proved = None;
     if let Some(course) = &loaded.course {
-        match prove(course) {
+        match prove(course, &arguments.cache.open(&arguments.folder)) {
             Ok(made) => proved = Some((course, made)),
             Err(Problem::Drills(errors)) => diagnostics.extend(errors.iter().map(diagnostic)),
             Err(other) => return Err(other),

@@ -4,9 +4,12 @@
 //! codes: 0 fine, 1 the course or the input has problems, 2 wrong use.
 
 mod build;
+mod cache;
 mod check;
 mod foresee;
 mod layers;
+mod mark;
+mod paper;
 mod pigment;
 mod practise;
 mod problem;
@@ -36,6 +39,10 @@ enum Command {
     Build(build::Arguments),
     /// Read a course and prove every drill, without writing anything.
     Check(check::Arguments),
+    /// Make a paper of a blueprint, or one for each person on a register.
+    Paper(paper::Arguments),
+    /// Mark answer slips.
+    Mark(mark::Arguments),
     /// Practise in the terminal.
     Practise(practise::Arguments),
     /// Foresee the healed colour of a placement.
@@ -62,6 +69,8 @@ pub fn run() -> ExitCode {
     let done = match arguments.command {
         Command::Build(arguments) => build::run(&arguments),
         Command::Check(arguments) => check::run(&arguments),
+        Command::Paper(arguments) => paper::run(&arguments),
+        Command::Mark(arguments) => mark::run(&arguments),
         Command::Practise(arguments) => practise::run(&arguments),
         Command::Foresee(arguments) => foresee::run(&arguments),
         Command::Layers(arguments) => layers::run(&arguments),

@@ -1,13 +1,15 @@
 //! Progress of long work, on standard error, where that is a terminal.
 
+use crate::assess::{PaperPool, PoolError};
 use crate::course::{Course, Drill};
-use crate::exercise::{Pools, Step, pool_size, pools};
+use crate::exercise::{Pools, Step, pool_size, pools_from};
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
 use std::cell::Cell;
 use std::collections::BTreeMap;
 use std::sync::Mutex;
 use std::time::{Duration, Instant};
 
+use super::cache::Cache;
 use super::problem::Problem;
 
 /// How long the proofs took.
@@ -18,21 +20,44 @@ pub(super) struct Timing {
     pub drills: Vec<(String, Duration)>,
 }
 
+/// A progress bar.
+pub(super) fn bar(total: u64, what: &'static str) -> ProgressBar {
+    let bar = ProgressBar::with_draw_target(Some(total), ProgressDrawTarget::stderr());
+    if let Ok(style) = ProgressStyle::with_template("{msg} [{bar:30}] {pos}/{len} {elapsed}") {
+        bar.set_style(style.progress_chars("=> "));
+    }
+    bar.set_message(what);
+    bar
+}
+
+/// The questions of a blueprint, with a progress bar.
+pub(super) fn pool_of<'c>(
+    course: &'c Course,
+    blueprint: &str,
+    cache: &Cache,
+) -> Result<PaperPool<'c>, Problem> {
+    let total = course.blueprint(blueprint).map_or(0, |found| PaperPool::size(course, found));
+    let bar = bar(total as u64, "making questions");
+    let pool = PaperPool::new(course, blueprint, &cache.proofs, || bar.inc(1));
+    bar.finish_and_clear();
+    cache.save();
+    pool.map_err(|error| match error {
+        PoolError::NoBlueprint(..) => Problem::Use(error.to_string()),
+        PoolError::TooFew { .. } => Problem::Input(error.to_string()),
+    })
+}
+
 thread_local! {
     static STARTED: Cell<Option<Instant>> = const { Cell::new(None) };
 }
 
 /// Proves every exercise that the lessons and the worksheets show, with a progress bar.
-pub(super) fn prove(course: &Course) -> Result<(Pools, Timing), Problem> {
+pub(super) fn prove(course: &Course, cache: &Cache) -> Result<(Pools, Timing), Problem> {
     let total: u32 = course.drills().map(|(_, drill)| pool_size(drill)).sum();
-    let bar = ProgressBar::with_draw_target(Some(u64::from(total)), ProgressDrawTarget::stderr());
-    if let Ok(style) = ProgressStyle::with_template("{msg} [{bar:30}] {pos}/{len} {elapsed}") {
-        bar.set_style(style.progress_chars("=> "));
-    }
-    bar.set_message("proving exercises");
+    let bar = bar(u64::from(total), "proving exercises");
     let spent: Mutex<BTreeMap<String, Duration>> = Mutex::new(BTreeMap::new());
     let start = Instant::now();
-    let made = pools(course, |drill: &Drill, step| match step {
+    let made = pools_from(course, &cache.proofs, |drill: &Drill, step| match step {
         Step::Started => STARTED.set(Some(Instant::now())),
         Step::Done => {
             let took = STARTED.take().map_or(Duration::ZERO, |started| started.elapsed());
@@ -43,6 +68,7 @@ pub(super) fn prove(course: &Course) -> Result<(Pools, Timing), Problem> {
         }
     });
     bar.finish_and_clear();
+    cache.save();
     let mut drills: Vec<(String, Duration)> =
         spent.into_inner().unwrap_or_else(std::sync::PoisonError::into_inner).into_iter().collect();
     drills.sort_by(|one, other| other.1.cmp(&one.1).then_with(|| one.0.cmp(&other.0)));

@@ -46,5 +46,18 @@ pub const HALF_LIFE_MONTHS: Quantity = Quantity::new("half_life_months", "months
 /// How far a colourant wanders.
 pub const DRIFT_MM: Quantity = Quantity::new("drift_mm", "mm", 0.0, 1.0);
 
+/// Questions of a section, and of a whole paper.
+pub const QUESTIONS: Quantity = Quantity::new("questions", "", 1.0, 200.0);
+/// Share of a section in the whole mark.
+pub const WEIGHT: Quantity = Quantity::new("weight", "percent", 1.0, 100.0);
+/// Share of its credit that a question is expected to cost a candidate who is just good enough.
+pub const DIFFICULTY: Quantity = Quantity::new("difficulty", "", 0.0, 1.0);
+/// Share of the credit that a candidate who is just good enough is expected to earn.
+pub const ESTIMATE: Quantity = Quantity::new("estimate", "", 0.0, 1.0);
+/// Questions of a paper in which one client may come.
+pub const MOST_PER_CLIENT: Quantity = Quantity::new("most_per_client", "", 1.0, 20.0);
+/// Exercises of each drill to pick a paper's questions from.
+pub const POOL: Quantity = Quantity::new("pool", "", 1.0, 200.0);
+
 /// Mixes that a drill may offer: every one is tried for each exercise.
 pub const MOST_MIXES: u64 = 5_000;

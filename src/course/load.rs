@@ -7,6 +7,7 @@
 mod pages;
 
 use super::Course;
+use super::blueprint::Blueprint;
 use super::diagnostic::{Diagnostic, Severity};
 use super::files::{Folder, Unreadable, is_course_file};
 use super::read::manifest::{Manifest, read_manifest};
@@ -14,7 +15,7 @@ use super::read::names::Thing;
 use super::read::node::Node;
 use super::read::suggest::{nearest_path, quoted};
 use super::read::summary::{Summary, read_summary};
-use super::read::{Reader, bank, client, pigment, words, yaml};
+use super::read::{Reader, bank, client, paper, pigment, words, yaml};
 use super::shared::Shared;
 use super::source::{At, Source};
 use std::collections::{BTreeMap, BTreeSet};
@@ -105,6 +106,7 @@ impl Loading<'_> {
         let pages: Vec<String> = summary.entries().map(|entry| entry.path.clone()).collect();
         let prefix = summary.prefix.iter().map(|entry| self.plain_page(entry, &pages, &shared)).collect();
         let modules = self.modules(&summary, &pages, &shared);
+        let blueprints = self.blueprints();
         self.check_anchors();
         let assets = self.assets();
         self.report_strays(&summary);
@@ -128,6 +130,7 @@ impl Loading<'_> {
             misconceptions: shared.misconceptions,
             terms: shared.terms,
             questions: shared.questions,
+            blueprints,
             assets,
         })
     }
@@ -264,6 +267,17 @@ impl Loading<'_> {
         paths.push(format!("{}/{BOTTLES}", self.top));
         let broken = self.reader.problems.files_with_errors();
         shared.shelf_is_broken = paths.iter().any(|path| broken.contains(path.as_str()));
+    }
+
+    /// Recipes of assessments.
+    fn blueprints(&mut self) -> Vec<Blueprint> {
+        let mut blueprints = Vec::new();
+        for path in self.files_in("papers") {
+            let stem = stem_of(&path).to_owned();
+            let root = self.yaml(&path, &[Thing::Blueprint], Some(stem.clone()));
+            blueprints.extend(root.and_then(|root| paper::read_blueprint(&root, &stem, self.reader)));
+        }
+        blueprints
     }
 
     /// A file that holds one list, if there is one.

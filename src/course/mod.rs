@@ -3,6 +3,7 @@
 //! Entry point: [`load`]. Steps: read the manifest and the summary, read every YAML file strictly, resolve every name, and
 //! report all problems at once as [`Diagnostic`]s.
 
+mod blueprint;
 pub mod bounds;
 pub mod client;
 pub mod diagnostic;
@@ -16,6 +17,7 @@ mod shared;
 mod source;
 pub mod words;
 
+pub use blueprint::{Band, Blueprint, Judge, Section, Standard};
 pub use client::{Client, Goal, HealthNote, OldWork};
 pub use diagnostic::{Diagnostic, Severity, report};
 pub use drill::{Drill, Family, Judged, Limits, Rule, SkinAsks};
@@ -65,6 +67,8 @@ pub struct Course {
     pub terms: Vec<Term>,
     /// The question bank.
     pub questions: Vec<Question>,
+    /// Recipes of assessments, by id.
+    pub blueprints: Vec<Blueprint>,
     /// Files that pages show or offer, by path.
     pub assets: Vec<Asset>,
 }
@@ -108,6 +112,11 @@ impl Course {
     /// The drill with this id and its lesson.
     pub fn drill(&self, id: &str) -> Option<(&Lesson, &Drill)> {
         self.drills().find(|(_, drill)| drill.id == id)
+    }
+
+    /// The blueprint with this id.
+    pub fn blueprint(&self, id: &str) -> Option<&Blueprint> {
+        self.blueprints.iter().find(|blueprint| blueprint.id == id)
     }
 
     /// The bank question with this id.

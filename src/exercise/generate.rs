@@ -3,12 +3,15 @@
 //! Entry points: [`generate`] for one number, [`pools`] for all that the lessons and the worksheets show. A draw that cannot be proved is thrown
 //! away and the next one tried, up to [`MAX_DRAWS`].
 
+use super::proofs::{Finding, Proofs};
 use super::seed::{shuffle, stream};
+use super::worlds::Named;
 use super::{Case, Choice, Exercise, Form, OneOf, Pools, Proof};
 use super::{bank, bottle, drops, foresight, hindsight, light, remedy, skin, triage};
 use crate::course::{Client, Course, Drill, Family, Lesson};
 use rand_chacha::ChaCha8Rng;
 use rayon::prelude::*;
+use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 use thiserror::Error;
 
@@ -26,7 +29,8 @@ const DRAWS_PER_CLIENT: u32 = 12;
 pub const EXERCISES_PER_SHOWN: u32 = 2;
 
 /// Why a draw was thrown away.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum Discard {
     /// No mix within the drill's limits reaches the goal.
     GoalOutOfReach,
@@ -98,12 +102,14 @@ pub(super) struct Attempt<'c> {
     draw: String,
     /// Number of the draw.
     pub number: u32,
+    /// Of this draw's worlds, how many are known to hold from an earlier proof.
+    held: Option<u32>,
 }
 
 impl Attempt<'_> {
     /// The name of this draw's worlds.
-    pub fn words<'w>(&'w self, drill: &'w Drill) -> [&'w str; 4] {
-        ["worlds", &drill.id, &self.exercise, &self.draw]
+    pub fn words<'w>(&'w self, drill: &'w Drill) -> Named<'w> {
+        Named { words: ["worlds", &drill.id, &self.exercise, &self.draw], held: self.held }
     }
 
     /// Options in random order. The right option is given first.
@@ -161,50 +167,112 @@ pub fn generate(
     drill: &Drill,
     number: u32,
 ) -> Result<Exercise, GenerateError> {
+    prove(course, lesson, drill, number).0
+}
+
+/// The exercise with this number, and what proving it came to.
+pub(super) fn prove(
+    course: &Course,
+    lesson: &Lesson,
+    drill: &Drill,
+    number: u32,
+) -> (Result<Exercise, GenerateError>, Finding) {
     let mut failed = BTreeMap::new();
-    let impossible = |failed: BTreeMap<Discard, u32>| GenerateError {
+    if !drill.questions.is_empty() {
+        if let Some(exercise) = bank::make(course, lesson, drill, number) {
+            return (Ok(exercise), Finding::Accepted { draw: 0, held: None, failed });
+        }
+        failed.insert(Discard::Unresolved, 1);
+    } else {
+        let clients = clients_of(course, drill);
+        for draw in 0..MAX_DRAWS {
+            if clients.is_empty() {
+                failed.insert(Discard::Unresolved, 1);
+                break;
+            }
+            match attempt(course, lesson, drill, &clients, (number, draw), None) {
+                Ok(exercise) => {
+                    let held = exercise.proof.as_ref().map(|proof| proof.held);
+                    return (Ok(exercise), Finding::Accepted { draw, held, failed });
+                }
+                Err(why) => *failed.entry(why).or_insert(0) += 1,
+            }
+        }
+    }
+    (Err(impossible(drill, number, failed.clone())), Finding::Impossible { failed })
+}
+
+/// The same as [`prove`] gives, from what an earlier proof found; `None` where that does not fit this drill.
+pub(super) fn again(
+    course: &Course,
+    lesson: &Lesson,
+    drill: &Drill,
+    number: u32,
+    finding: &Finding,
+) -> Option<Result<Exercise, GenerateError>> {
+    match finding {
+        Finding::Impossible { failed } => Some(Err(impossible(drill, number, failed.clone()))),
+        Finding::Accepted { draw, held, .. } => {
+            let clients = clients_of(course, drill);
+            if clients.is_empty() {
+                return None;
+            }
+            attempt(course, lesson, drill, &clients, (number, *draw), *held)
+                .ok()
+                .filter(|exercise| exercise.proof.as_ref().map(|proof| proof.held) == *held)
+                .map(Ok)
+        }
+    }
+}
+
+fn impossible(drill: &Drill, number: u32, failed: BTreeMap<Discard, u32>) -> GenerateError {
+    GenerateError {
         drill: drill.id.clone(),
         number,
         draws: failed.values().sum(),
         failed,
         stands_at: drill.stands_at.clone(),
-    };
-    if !drill.questions.is_empty() {
-        return bank::make(course, lesson, drill, number)
-            .ok_or_else(|| impossible(BTreeMap::from([(Discard::Unresolved, 1)])));
     }
+}
+
+/// A drill's clients in the order of their turns.
+fn clients_of<'c>(course: &'c Course, drill: &Drill) -> Vec<&'c Client> {
     let mut clients: Vec<&Client> = drill.clients.iter().filter_map(|id| course.client(id)).collect();
     shuffle(&mut stream(course.seed, &["clients", &drill.id]), &mut clients);
-    for draw in 0..MAX_DRAWS {
-        if clients.is_empty() {
-            return Err(impossible(BTreeMap::from([(Discard::Unresolved, 1)])));
-        }
-        let (exercise, draw_word) = (number.to_string(), draw.to_string());
-        let attempt = Attempt {
-            client: clients[(number + draw / DRAWS_PER_CLIENT) as usize % clients.len()],
-            rng: stream(course.seed, &["draw", &drill.id, &exercise, &draw_word]),
-            exercise,
-            draw: draw_word,
-            number: draw,
-        };
-        let made = match drill.family {
-            Family::Bottle => bottle::attempt(course, lesson, drill, attempt),
-            Family::Drops => drops::attempt(course, lesson, drill, attempt),
-            Family::Foresight => foresight::attempt(course, lesson, drill, attempt),
-            Family::Hindsight => hindsight::attempt(course, lesson, drill, attempt),
-            Family::Remedy => remedy::attempt(course, lesson, drill, attempt),
-            Family::Skin => skin::attempt(course, lesson, drill, attempt),
-            Family::Triage => triage::attempt(course, lesson, drill, attempt),
-            Family::Light => light::attempt(course, lesson, drill, attempt),
-            // Their drills have questions.
-            Family::Sequence | Family::Recall => Err(Discard::Unresolved),
-        };
-        match made {
-            Ok(exercise) => return Ok(exercise),
-            Err(why) => *failed.entry(why).or_insert(0) += 1,
-        }
+    clients
+}
+
+/// One draw for a number of the pool; `held` is the count of worlds that held, where it is known.
+fn attempt(
+    course: &Course,
+    lesson: &Lesson,
+    drill: &Drill,
+    clients: &[&Client],
+    (number, draw): (u32, u32),
+    held: Option<u32>,
+) -> Result<Exercise, Discard> {
+    let (exercise, draw_word) = (number.to_string(), draw.to_string());
+    let turn = number.wrapping_add(draw / DRAWS_PER_CLIENT) as usize;
+    let attempt = Attempt {
+        client: clients[turn % clients.len()],
+        rng: stream(course.seed, &["draw", &drill.id, &exercise, &draw_word]),
+        exercise,
+        draw: draw_word,
+        number: draw,
+        held,
+    };
+    match drill.family {
+        Family::Bottle => bottle::attempt(course, lesson, drill, attempt),
+        Family::Drops => drops::attempt(course, lesson, drill, attempt),
+        Family::Foresight => foresight::attempt(course, lesson, drill, attempt),
+        Family::Hindsight => hindsight::attempt(course, lesson, drill, attempt),
+        Family::Remedy => remedy::attempt(course, lesson, drill, attempt),
+        Family::Skin => skin::attempt(course, lesson, drill, attempt),
+        Family::Triage => triage::attempt(course, lesson, drill, attempt),
+        Family::Light => light::attempt(course, lesson, drill, attempt),
+        // Their drills have questions.
+        Family::Sequence | Family::Recall => Err(Discard::Unresolved),
     }
-    Err(impossible(failed))
 }
 
 /// A step of [`pools`], told to its observer on the thread that makes the exercise.
@@ -226,6 +294,18 @@ pub fn pool_size(drill: &Drill) -> u32 {
 /// # Errors
 /// The errors of all exercises that could not be made.
 pub fn pools(course: &Course, observe: impl Fn(&Drill, Step) + Sync) -> Result<Pools, Vec<GenerateError>> {
+    pools_from(course, &Proofs::none(), observe)
+}
+
+/// The same as [`pools`] gives, with earlier proofs taken from `proofs` and new ones added to them.
+///
+/// # Errors
+/// As [`pools`].
+pub fn pools_from(
+    course: &Course,
+    proofs: &Proofs,
+    observe: impl Fn(&Drill, Step) + Sync,
+) -> Result<Pools, Vec<GenerateError>> {
     let wanted: Vec<(&Lesson, &Drill, u32)> = course
         .drills()
         .flat_map(|(lesson, drill)| (0..pool_size(drill)).map(move |number| (lesson, drill, number)))
@@ -234,7 +314,7 @@ pub fn pools(course: &Course, observe: impl Fn(&Drill, Step) + Sync) -> Result<P
         .par_iter()
         .map(|&(lesson, drill, number)| {
             observe(drill, Step::Started);
-            let exercise = generate(course, lesson, drill, number);
+            let exercise = proofs.generate(course, lesson, drill, number);
             observe(drill, Step::Done);
             exercise
         })

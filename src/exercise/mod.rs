@@ -17,6 +17,7 @@ mod light;
 mod marking;
 mod outcome;
 mod prediction;
+mod proofs;
 mod remedy;
 mod rules;
 mod seed;
@@ -31,11 +32,14 @@ pub use form::{
     Answer, AnswerError, DropsOf, Form, NumberOf, OneOf, OrderOf, SeveralOf, Step as OrderStep, WrongNumber,
 };
 pub use generate::{
-    Discard, EXERCISES_PER_SHOWN, GenerateError, MAX_DRAWS, Step, generate, pool_size, pools,
+    Discard, EXERCISES_PER_SHOWN, GenerateError, MAX_DRAWS, Step, generate, pool_size, pools, pools_from,
 };
 pub use grid::mixes;
+pub use marking::WORTHLESS;
 pub use marking::credit;
 pub use outcome::{mark, outcome};
+pub use proofs::{Finding, Proofs, engine_version};
+pub(crate) use seed::{below, shuffle, stream};
 pub use worlds::{NEEDED_SHARE, WORLDS};
 
 use crate::colour::{Lab, Light};

@@ -6,7 +6,7 @@
 use super::draw::Setting;
 use super::generate::{Attempt, Discard};
 use super::seed::shuffle;
-use super::worlds::{WORLDS, try_worlds};
+use super::worlds::{Named, WORLDS, try_worlds};
 use super::{Action, Choice, Mark, marking};
 use crate::colour::{Lab, difference};
 use crate::course::{Course, Drill, Lesson, Rule};
@@ -73,10 +73,10 @@ impl Prediction {
     pub fn hold(
         &self,
         setting: &Setting,
-        words: &[&str],
+        worlds: &Named,
         seen_in: impl Fn(&World) -> Lab,
     ) -> Result<(u32, u32), Discard> {
-        let (worlds, held) = try_worlds(setting, words, |world| {
+        let (worlds, held) = try_worlds(setting, worlds, |world| {
             let seen = seen_in(world);
             let key = difference(seen, self.options[0].seen.lab);
             self.options[1..].iter().all(|other| difference(seen, other.seen.lab) > key)

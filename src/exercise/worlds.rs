@@ -10,15 +10,26 @@ pub const WORLDS: u32 = 200;
 /// Share of worlds in which the key must hold.
 pub const NEEDED_SHARE: f64 = 0.95;
 
+/// The worlds of one draw: the name of their stream and, where they were tried before, how many held.
+pub(super) struct Named<'w> {
+    /// Words that name the stream.
+    pub words: [&'w str; 4],
+    /// Of all worlds, how many were found to hold.
+    pub held: Option<u32>,
+}
+
 /// Tries worlds until all were tried, or so many have failed that the key cannot hold any more. Returns (tried, held).
 ///
-/// `holds` is asked about each world.
+/// `holds` is asked about each world, unless it is known how many hold.
 pub(super) fn try_worlds(
     setting: &Setting,
-    words: &[&str],
+    worlds: &Named,
     mut holds: impl FnMut(&World) -> bool,
 ) -> (u32, u32) {
-    let mut rng = stream(setting.seed, words);
+    if let Some(held) = worlds.held {
+        return (WORLDS, held);
+    }
+    let mut rng = stream(setting.seed, &worlds.words);
     let may_fail = WORLDS - libm::ceil(NEEDED_SHARE * f64::from(WORLDS)) as u32;
     let (mut tried, mut held) = (0, 0);
     while tried < WORLDS && tried - held <= may_fail {

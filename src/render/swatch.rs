@@ -43,6 +43,18 @@ const LINER: &str = "M34 92C66 60 150 50 208 76C211 78 208 82 204 80C150 66 84 7
 const LASHES: &str = "M66 80L52 56L72 76ZM94 70L86 42L101 68ZM124 65L123 36L131 65ZM152 65L160 36L159 66Z\
                       M176 69L194 42L183 71Z";
 
+/// Every shape that a swatch may hold, with a name: a page with many swatches holds each shape once.
+pub(super) const SHAPES: [(&str, &str); 8] = [
+    ("brow", BROW),
+    ("hairs", HAIRS),
+    ("liner", LINER),
+    ("lashes", LASHES),
+    ("upper_lip", UPPER_LIP),
+    ("lower_lip", LOWER_LIP),
+    ("disc", DISC),
+    ("shade", SHADE),
+];
+
 /// A swatch as a template shows it.
 #[derive(Debug, Clone, Serialize)]
 pub(super) struct Swatch {

@@ -14,6 +14,11 @@ pub(super) const STYLE_CSS: &str = include_str!("../../site/style.css");
 /// The script of the exercises.
 pub(super) const EXERCISE_JS: &str = include_str!("../../site/exercise.js");
 
+/// The style of papers, which comes after the style sheet.
+pub(super) const PAPER_CSS: &str = include_str!("../../site/paper.css");
+/// The script of papers.
+pub(super) const PAPER_JS: &str = include_str!("../../site/paper.js");
+
 macro_rules! embedded {
     ($($name:literal),* $(,)?) => {
         [$(($name, include_str!(concat!("../../site/templates/", $name)))),*]
@@ -38,6 +43,9 @@ const TEMPLATES: &[(&str, &str)] = &embedded![
     "model.html",
     "worksheet.html",
     "key.html",
+    "paper.html",
+    "paper-sheet.html",
+    "paper-question.html",
 ];
 
 /// All templates, ready to be filled.

@@ -11,6 +11,7 @@ mod manifest;
 mod names;
 mod numbers;
 mod pages;
+mod papers;
 mod property;
 mod reports;
 mod shelf;

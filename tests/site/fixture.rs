@@ -112,6 +112,7 @@ pub fn tiny(say: impl Fn(&str) -> String) -> (Course, Pools) {
             see: vec!["hue".into()],
         }],
         questions: Vec::new(),
+        blueprints: Vec::new(),
         assets: Vec::new(),
     };
     let pools = Pools::from([("brow".to_owned(), vec![exercise(say)])]);

@@ -9,3 +9,5 @@ mod fragments;
 mod links;
 mod pictures;
 mod sheets;
+
+pub use fixture::files;

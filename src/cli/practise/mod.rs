@@ -6,10 +6,11 @@
 mod telling;
 
 use super::CourseFolder;
+use super::cache::{Cache, CacheFolder};
 use super::problem::Problem;
 use super::terminal::{Painter, When, wrapped};
 use crate::course::{Course, Drill, Lesson, load};
-use crate::exercise::{Answer, AnswerError, Exercise, generate, outcome};
+use crate::exercise::{Answer, AnswerError, Exercise, outcome};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 use std::collections::BTreeMap;
@@ -36,6 +37,8 @@ pub(super) struct Arguments {
     /// When to use colour.
     #[arg(long, value_name = "WHEN", default_value = "auto")]
     colour: When,
+    #[command(flatten)]
+    cache: CacheFolder,
 }
 
 /// What a session knows of one skill.
@@ -51,8 +54,10 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     let course = loaded.course.ok_or(Problem::Course(loaded.diagnostics))?;
     let drills = chosen(&course, arguments)?;
     let seed = arguments.seed.unwrap_or_else(rand_seed);
+    let cache = arguments.cache.open(&arguments.folder);
     let mut session = Session {
         course: &course,
+        cache: &cache,
         drills,
         rng: ChaCha8Rng::seed_from_u64(seed),
         telling: Telling { course: &course, painter: Painter::new(arguments.colour) },
@@ -88,6 +93,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
             break;
         }
     }
+    cache.save();
     write!(out, "\n{}", session.summary())?;
     Ok(())
 }
@@ -166,6 +172,7 @@ const MOST_TRIES: u32 = 4;
 
 struct Session<'c> {
     course: &'c Course,
+    cache: &'c Cache,
     drills: Vec<(&'c Lesson, &'c Drill)>,
     rng: ChaCha8Rng,
     telling: Telling<'c>,
@@ -204,8 +211,8 @@ impl<'c> Session<'c> {
         loop {
             *number += 1;
             tries += 1;
-            let exercise = generate(self.course, lesson, drill, *number)
-                .map_err(|error| Problem::Drills(vec![error]))?;
+            let made = self.cache.proofs.generate(self.course, lesson, drill, *number);
+            let exercise = made.map_err(|error| Problem::Drills(vec![error]))?;
             let client = exercise.case.as_ref().map(|case| case.client.clone());
             if client.is_none() || client != self.last_client || tries == MOST_TRIES {
                 self.last_client = client;

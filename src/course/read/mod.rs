@@ -17,6 +17,7 @@ pub(crate) mod mix;
 pub(crate) mod names;
 pub(crate) mod node;
 pub(crate) mod number;
+pub(crate) mod paper;
 pub(crate) mod pigment;
 pub(crate) mod suggest;
 pub(crate) mod summary;

@@ -21,6 +21,7 @@ pub(crate) enum Thing {
     Module,
     Lesson,
     Drill,
+    Blueprint,
 }
 
 impl Thing {
@@ -39,6 +40,7 @@ impl Thing {
             Thing::Module => "module",
             Thing::Lesson => "lesson",
             Thing::Drill => "drill",
+            Thing::Blueprint => "blueprint",
         }
     }
 
@@ -56,6 +58,7 @@ impl Thing {
             Thing::Bottle => "`pigments/bottles.yaml`",
             Thing::Module | Thing::Lesson => "the YAML files beside the pages of the summary",
             Thing::Drill => "the YAML file beside the lesson",
+            Thing::Blueprint => "the folder `papers`",
         }
     }
 }

@@ -1,0 +1,178 @@
+// A paper on the screen: keeps the time, keeps the answers on the device, and makes the answer slip.
+//
+// Nothing here knows what is right. Steps: begin; read every answer as it is given and keep it; hand in, or be handed in when the time
+// is over; give the slip as a file and as a code. The check over a slip is reckoned as in src/assess/slip.rs.
+"use strict";
+
+const part = (name) => document.querySelector(`[data-part="${name}"]`);
+const paper = JSON.parse(document.getElementById("identity").textContent);
+const [form, begin, finish, slip, clock] = ["paper", "begin", "finish", "slip", "clock"].map(part);
+const questions = [...document.querySelectorAll(".question")];
+const place = `healedhue-paper-${paper.digest}-${paper.candidate}`;
+const kept = recall();
+
+form.hidden = true;
+finish.hidden = false;
+begin.hidden = false;
+restore();
+if (kept.begun) start();
+
+begin.addEventListener("click", () => {
+  kept.begun = Date.now();
+  keep();
+  start();
+  questions[0]?.querySelector("input")?.focus({ preventScroll: true });
+});
+form.addEventListener("input", () => {
+  kept.fields = fields().map((field) => (field.type === "radio" || field.type === "checkbox" ? field.checked : field.value));
+  keep();
+});
+form.addEventListener("submit", (event) => {
+  event.preventDefault();
+  handIn();
+});
+part("back").addEventListener("click", () => {
+  slip.hidden = true;
+  form.hidden = false;
+  questions[0]?.scrollIntoView();
+});
+part("copy").addEventListener("click", async () => {
+  const code = part("code");
+  code.select();
+  try {
+    await navigator.clipboard.writeText(code.value);
+    part("copy").textContent = "Copied";
+  } catch {
+    document.execCommand("copy");
+  }
+});
+
+function start() {
+  begin.hidden = true;
+  form.hidden = false;
+  clock.hidden = false;
+  tick();
+  const ticking = setInterval(() => {
+    if (!tick()) clearInterval(ticking);
+  }, 1000);
+}
+
+// Shows the time left; false when there is none.
+function tick() {
+  const left = Math.ceil((kept.begun + Number(clock.dataset.minutes) * 60000 - Date.now()) / 1000);
+  if (left <= 0) {
+    clock.textContent = "Time is over";
+    for (const field of fields()) field.disabled = true;
+    part("back").hidden = true;
+    handIn("Time is over. ");
+    return false;
+  }
+  const minutes = Math.floor(left / 60);
+  clock.textContent = left > 300 ? `${minutes + 1} min left` : `${minutes}:${String(left % 60).padStart(2, "0")} left`;
+  clock.toggleAttribute("data-late", left <= 300);
+  return true;
+}
+
+function fields() {
+  return [...form.querySelectorAll("input")];
+}
+
+function recall() {
+  try {
+    const found = JSON.parse(localStorage.getItem(place));
+    if (found && typeof found === "object") return found;
+  } catch {
+    // Nothing is kept on this device, or nothing may be.
+  }
+  return {};
+}
+
+function keep() {
+  try {
+    localStorage.setItem(place, JSON.stringify(kept));
+  } catch {
+    // The answers stay in the page until it is closed.
+  }
+}
+
+function restore() {
+  if (!Array.isArray(kept.fields)) return;
+  fields().forEach((field, at) => {
+    const value = kept.fields[at];
+    if (typeof value === "boolean") field.checked = value;
+    else if (typeof value === "string") field.value = value;
+  });
+}
+
+// One for each form of an answer: the answer as it is written on a slip, or what is amiss.
+const letter = (at) => String.fromCharCode(65 + Number(at));
+const readers = {
+  one: (inputs) => ({ answer: inputs.filter((input) => input.checked).map((input) => letter(input.value)).join("") }),
+  several: (inputs) => ({ answer: inputs.filter((input) => input.checked).map((input) => letter(input.value)).join(" ") }),
+  order(inputs) {
+    const turns = inputs.map((input) => input.value.trim());
+    if (turns.every((turn) => turn === "")) return { answer: "" };
+    const steps = inputs.map((_, at) => turns.indexOf(String(at + 1)));
+    if (steps.includes(-1)) return { amiss: `Number the steps from 1 to ${inputs.length}, each number once.` };
+    return { answer: steps.map(letter).join(" ") };
+  },
+  drops(inputs, question) {
+    const counts = inputs.map((input) => Number(input.value || 0));
+    const { drops, modifierDrops } = question.dataset;
+    const sum = (wanted) => counts.filter((_, at) => "modifier" in inputs[at].dataset === wanted).reduce((all, count) => all + count, 0);
+    if (counts.every((count) => count === 0)) return { answer: "" };
+    if (counts.some((count) => !Number.isInteger(count) || count < 0)) return { amiss: "Drops are whole numbers." };
+    if (sum(true) + sum(false) !== Number(drops)) return { amiss: `The mix has ${drops} drops; you have counted ${sum(true) + sum(false)}.` };
+    if (sum(true) > Number(modifierDrops)) return { amiss: `At most ${modifierDrops} drops of modifiers.` };
+    if (counts.filter((count, at) => count > 0 && !("modifier" in inputs[at].dataset)).length !== 1) return { amiss: "Take one bottle, and drops of modifiers." };
+    return { answer: counts.map((count, at) => (count > 0 ? `${letter(at)}${count}` : "")).filter(Boolean).join(" ") };
+  },
+  number(inputs) {
+    const text = inputs[0].value.trim().replace("−", "-").replace(",", ".");
+    if (text === "" || Number.isFinite(Number(text))) return { answer: text };
+    return { amiss: "Write a number." };
+  },
+};
+
+function handIn(said = "") {
+  const read = questions.map((question) => readers[question.dataset.form]([...question.querySelectorAll("input")], question));
+  const over = said !== "";
+  const amiss = read.findIndex((one) => one.amiss);
+  questions.forEach((question, at) => {
+    question.querySelector(".amiss").textContent = read[at].amiss ?? "";
+  });
+  if (amiss >= 0 && !over) {
+    questions[amiss].scrollIntoView();
+    questions[amiss].querySelector("input")?.focus({ preventScroll: true });
+    return;
+  }
+  const answers = read.map((one) => one.answer ?? "");
+  const empty = answers.flatMap((answer, at) => (answer === "" ? [at + 1] : []));
+  const text = JSON.stringify({ form: "healedhue-slip-1", paper, answers, check: check(answers) }, null, 1);
+  const download = part("download");
+  if (download.href.startsWith("blob:")) URL.revokeObjectURL(download.href);
+  download.href = URL.createObjectURL(new Blob([text + "\n"], { type: "application/json" }));
+  download.download = `slip-${paper.blueprint}-${paper.candidate}.json`;
+  part("code").value = `healedhue-slip:${base64(new TextEncoder().encode(text))}`;
+  part("copy").textContent = "Copy the code";
+  part("said").textContent =
+    said + (empty.length === 0 ? "Every question is answered." : `Without an answer: ${empty.join(", ")}.`) +
+    (over ? "" : " You can still go back and change something while there is time.");
+  form.hidden = true;
+  slip.hidden = false;
+  slip.focus();
+  slip.scrollIntoView();
+}
+
+function check(answers) {
+  const lines = [paper.course, paper.blueprint, paper.candidate, String(paper.seed), paper.digest, ...answers];
+  let hash = 0x811c9dc5;
+  for (const byte of new TextEncoder().encode(lines.map((line) => `${line}\n`).join(""))) hash = Math.imul(hash ^ byte, 0x01000193) >>> 0;
+  return hash.toString(16).padStart(8, "0");
+}
+
+function base64(bytes) {
+  let binary = "";
+  for (const byte of bytes) binary += String.fromCharCode(byte);
+  return btoa(binary).replaceAll("+", "-").replaceAll("/", "_").replace(/=+$/, "");
+}

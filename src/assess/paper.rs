@@ -1,0 +1,327 @@
+//! Papers: a pure function of course version, blueprint, candidate and seed.
+//!
+//! Entry point: [`PaperPool::paper`]. Steps:
+//!
+//! 1. each section takes questions from its drills in turn, in an order drawn by the seed: no question twice, no client again while
+//!    another can come, none more often than the blueprint allows;
+//! 2. while the difficulty of the whole lies outside the blueprint's band, a question drawn by the seed is exchanged for another of
+//!    the same drill (later of the same section) that brings it nearer;
+//! 3. the questions of each section are shuffled.
+
+use super::pool::{Candidate, PaperPool};
+use crate::exercise::{below, shuffle, stream};
+use rand_chacha::ChaCha8Rng;
+use serde::{Deserialize, Serialize};
+use sha2::{Digest, Sha256};
+use std::collections::{BTreeMap, BTreeSet};
+use thiserror::Error;
+
+/// Orders tried before a section is found impossible to fill.
+const MOST_ORDERS: u32 = 40;
+/// Exchanges tried before the band is found out of reach.
+const MOST_EXCHANGES: u32 = 20_000;
+/// Of these, exchanges within a drill.
+const WITHIN_DRILL: u32 = 2_000;
+
+/// What a paper is made from, and by which it is made again.
+#[derive(Debug, Clone, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+pub struct PaperId {
+    /// Version of the course.
+    pub course: String,
+    /// Id of the blueprint.
+    pub blueprint: String,
+    /// Id of the candidate.
+    pub candidate: String,
+    /// The seed.
+    pub seed: u64,
+    /// Digest of what is asked: another one means another paper, whatever the rest says.
+    pub digest: String,
+}
+
+/// One concrete assessment.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Paper {
+    /// What it is made from.
+    pub id: PaperId,
+    /// Its questions, section by section.
+    pub questions: Vec<Picked>,
+    /// Its difficulty: that of its questions, weighted as the sections are; 0 to 1.
+    pub difficulty: f64,
+}
+
+/// A question of a paper.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Picked {
+    /// Place of the section in the blueprint.
+    pub section: usize,
+    /// Place of the question in the pool.
+    pub question: usize,
+    /// Its difficulty.
+    pub difficulty: f64,
+    /// The drill it comes from, numbered within the section.
+    drill: usize,
+}
+
+/// Why no paper could be picked.
+#[derive(Debug, Clone, PartialEq, Error)]
+pub enum AssembleError {
+    /// Clients would come too often.
+    #[error(
+        "{stands_at}: the section `{section}` cannot be filled without a client coming more than {most} times; raise `most_per_client` \
+         or `pool`, or ask fewer questions"
+    )]
+    Clients {
+        /// Where the blueprint stands.
+        stands_at: String,
+        /// Id of the section.
+        section: String,
+        /// Questions in which one client may come.
+        most: u32,
+    },
+    /// The band is out of reach.
+    #[error(
+        "{stands_at}: no paper of this seed has a difficulty within {least} to {most}; the nearest found has {nearest:.3}: move the band \
+         there, widen it, or raise `pool`"
+    )]
+    Band {
+        /// Where the blueprint stands.
+        stands_at: String,
+        /// Least difficulty allowed.
+        least: f64,
+        /// Most difficulty allowed.
+        most: f64,
+        /// What was reached.
+        nearest: f64,
+    },
+}
+
+/// A paper while it is picked.
+struct Picking<'p> {
+    pool: &'p PaperPool<'p>,
+    questions: Vec<Picked>,
+    /// Whether each question of the pool is in the paper.
+    taken: Vec<bool>,
+    /// How often each client comes.
+    clients: BTreeMap<usize, u32>,
+}
+
+impl PaperPool<'_> {
+    /// The paper of a candidate and a seed.
+    ///
+    /// # Errors
+    /// [`AssembleError`] where the blueprint's rules cannot be kept.
+    pub fn paper(&self, candidate: &str, seed: u64) -> Result<Paper, AssembleError> {
+        let words = ["paper", &self.course.version, &self.blueprint.id, candidate];
+        let mut rng = stream(seed, &words);
+        let mut picking = self.fill(&mut rng)?;
+        picking.repair(&mut rng)?;
+        let difficulty = picking.difficulty();
+        let mut questions = picking.questions;
+        let mut start = 0;
+        for section in &self.blueprint.sections {
+            let end = start + section.questions as usize;
+            shuffle(&mut rng, &mut questions[start..end]);
+            start = end;
+        }
+        let mut hash = Sha256::new();
+        for word in words {
+            hash.update((word.len() as u64).to_le_bytes());
+            hash.update(word.as_bytes());
+        }
+        hash.update(seed.to_le_bytes());
+        for picked in &questions {
+            hash.update((picked.section as u64).to_le_bytes());
+            hash.update(self.questions[picked.question].digest);
+        }
+        let digest: String = hash.finalize().iter().take(10).map(|byte| format!("{byte:02x}")).collect();
+        let id = PaperId {
+            course: self.course.version.clone(),
+            blueprint: self.blueprint.id.clone(),
+            candidate: candidate.to_owned(),
+            seed,
+            digest,
+        };
+        Ok(Paper { id, questions, difficulty })
+    }
+
+    /// Every section filled; the difficulty of the whole is not looked at yet.
+    fn fill(&self, rng: &mut ChaCha8Rng) -> Result<Picking<'_>, AssembleError> {
+        let mut unfilled = 0;
+        for _ in 0..MOST_ORDERS {
+            let mut picking = Picking {
+                pool: self,
+                questions: Vec::new(),
+                taken: vec![false; self.questions.len()],
+                clients: BTreeMap::new(),
+            };
+            let stuck = (0..self.sections.len()).find(|&section| !picking.fill_section(section, rng));
+            match stuck {
+                None => return Ok(picking),
+                Some(section) => unfilled = section,
+            }
+        }
+        Err(AssembleError::Clients {
+            stands_at: self.blueprint.stands_at.clone(),
+            section: self.blueprint.sections[unfilled].id.clone(),
+            most: self.blueprint.most_per_client,
+        })
+    }
+
+    /// The paper as it is given to the candidate, in JSON: no key, no difficulty, no name of an exercise.
+    pub fn paper_json(&self, paper: &Paper) -> String {
+        let text = |value: &str| serde_json::to_string(value).unwrap_or_default();
+        let blueprint = self.blueprint;
+        let mut json = format!(
+            "{{\n  \"paper\": {},\n  \"title\": {},\n  \"about\": {},\n  \"minutes\": {},\n  \"pass_mark\": {:.2},\n  \"sections\": [",
+            serde_json::to_string(&paper.id).unwrap_or_default(),
+            text(&blueprint.title),
+            text(&blueprint.about),
+            blueprint.minutes,
+            blueprint.pass_mark(),
+        );
+        let mut number = 0;
+        for (place, section) in blueprint.sections.iter().enumerate() {
+            json += if place == 0 { "\n" } else { ",\n" };
+            json += &format!(
+                "    {{\n      \"id\": {},\n      \"title\": {},\n      \"weight\": {},\n      \"questions\": [",
+                text(&section.id),
+                text(&section.title),
+                section.weight
+            );
+            let mut first = true;
+            for picked in paper.questions.iter().filter(|picked| picked.section == place) {
+                number += 1;
+                json += if first { "\n" } else { ",\n" };
+                first = false;
+                json += &format!("        {{\"number\": {number}, \"question\": ");
+                json += &self.questions[picked.question].json;
+                json.push('}');
+            }
+            json += "\n      ]\n    }";
+        }
+        json += "\n  ],\n  \"bottles\": [";
+        let bottles: BTreeSet<usize> = paper
+            .questions
+            .iter()
+            .flat_map(|picked| self.questions[picked.question].bottles.iter().copied())
+            .collect();
+        for (place, bottle) in bottles.into_iter().enumerate() {
+            json += if place == 0 { "\n    " } else { ",\n    " };
+            json += &self.bottles[bottle];
+        }
+        json += "\n  ]\n}\n";
+        json
+    }
+}
+
+impl Picking<'_> {
+    /// Fills a section; false where its rules cannot be kept in this order.
+    fn fill_section(&mut self, section: usize, rng: &mut ChaCha8Rng) -> bool {
+        let mut candidates = self.pool.sections[section].clone();
+        shuffle(rng, &mut candidates);
+        // Drill by drill in turn, so that none of them fills the section alone; which one begins is drawn too.
+        let mut turns: BTreeMap<usize, usize> = BTreeMap::new();
+        let mut first_seen = Vec::new();
+        for candidate in &candidates {
+            if !first_seen.contains(&candidate.drill) {
+                first_seen.push(candidate.drill);
+            }
+        }
+        let mut ordered: Vec<(usize, usize, Candidate)> = candidates
+            .into_iter()
+            .map(|candidate| {
+                let turn = turns.entry(candidate.drill).or_insert(0);
+                *turn += 1;
+                let begins = first_seen.iter().position(|drill| *drill == candidate.drill).unwrap_or(0);
+                (*turn, begins, candidate)
+            })
+            .collect();
+        ordered.sort_by_key(|(turn, begins, _)| (*turn, *begins));
+        let mut missing = self.pool.blueprint.sections[section].questions;
+        // A client comes again only when nobody else is left.
+        for most in 1..=self.pool.blueprint.most_per_client {
+            for (_, _, candidate) in &ordered {
+                if missing == 0 {
+                    return true;
+                }
+                if self.may_take(*candidate, most) {
+                    self.take(section, *candidate);
+                    missing -= 1;
+                }
+            }
+        }
+        missing == 0
+    }
+
+    fn may_take(&self, candidate: Candidate, most: u32) -> bool {
+        !self.taken[candidate.question] && self.times(candidate.question) < most
+    }
+
+    /// How often the client of a question comes already; a question without a client is always new.
+    fn times(&self, question: usize) -> u32 {
+        let client = self.pool.questions[question].client;
+        client.and_then(|client| self.clients.get(&client)).copied().unwrap_or(0)
+    }
+
+    fn take(&mut self, section: usize, candidate: Candidate) {
+        self.count(candidate.question, true);
+        let Candidate { question, difficulty, drill } = candidate;
+        self.questions.push(Picked { section, question, difficulty, drill });
+    }
+
+    /// Notes that a question comes in, or goes.
+    fn count(&mut self, question: usize, comes: bool) {
+        self.taken[question] = comes;
+        if let Some(client) = self.pool.questions[question].client {
+            let times = self.clients.entry(client).or_insert(0);
+            *times = if comes { *times + 1 } else { times.saturating_sub(1) };
+        }
+    }
+
+    /// Difficulty of the whole.
+    fn difficulty(&self) -> f64 {
+        self.questions.iter().map(|picked| self.share(picked.section) * picked.difficulty).sum()
+    }
+
+    /// A question's share of the whole mark, 0 to 1.
+    fn share(&self, section: usize) -> f64 {
+        let section = &self.pool.blueprint.sections[section];
+        section.weight / 100.0 / f64::from(section.questions)
+    }
+
+    /// Exchanges questions until the difficulty of the whole lies within the band.
+    fn repair(&mut self, rng: &mut ChaCha8Rng) -> Result<(), AssembleError> {
+        let band = self.pool.blueprint.difficulty;
+        let mut difficulty = self.difficulty();
+        for tried in 0..MOST_EXCHANGES {
+            if band.holds(difficulty) {
+                return Ok(());
+            }
+            let at = below(rng, self.questions.len());
+            let old = self.questions[at];
+            let candidates = &self.pool.sections[old.section];
+            let new = candidates[below(rng, candidates.len())];
+            let changed = difficulty + self.share(old.section) * (new.difficulty - old.difficulty);
+            let nearer = (changed - band.middle()).abs() < (difficulty - band.middle()).abs();
+            if !nearer || (tried < WITHIN_DRILL && new.drill != old.drill) || self.taken[new.question] {
+                continue;
+            }
+            self.count(old.question, false);
+            if self.may_take(new, self.pool.blueprint.most_per_client) {
+                self.count(new.question, true);
+                let Candidate { question, difficulty: own, drill } = new;
+                self.questions[at] = Picked { section: old.section, question, difficulty: own, drill };
+                // Summed anew, so that no error of rounding gathers.
+                difficulty = self.difficulty();
+            } else {
+                self.count(old.question, true);
+            }
+        }
+        Err(AssembleError::Band {
+            stands_at: self.pool.blueprint.stands_at.clone(),
+            least: band.least,
+            most: band.most,
+            nearest: difficulty,
+        })
+    }
+}

@@ -1,0 +1,275 @@
+//! The pool of a blueprint: every question its papers may ask, made once; papers then pick numbers.
+//!
+//! Entry point: [`PaperPool::new`]. Steps: find the drills each section draws on; make the exercises of their pools, proofs kept from
+//! before being used; leave out what asks the same; give each question its difficulty, and leave out what lies outside the section's
+//! band.
+
+use super::difficulty::{engine_difficulty, written_difficulty};
+use super::question::{BottleTold, QuestionAsked, bottles_of};
+use crate::course::{Blueprint, Course, Drill, Family, Judged, Lesson, Limits};
+use crate::exercise::{Exercise, GenerateError, Proofs};
+use rayon::prelude::*;
+use sha2::{Digest, Sha256};
+use std::collections::{BTreeMap, BTreeSet};
+use thiserror::Error;
+
+/// First number of a drill's pool that papers ask: none that a study page or a worksheet shows.
+pub(super) const FIRST_NUMBER: u32 = 10_000;
+
+/// How the names of the drills begin that stand for the bank's questions on one skill.
+const BANK: &str = "bank:";
+
+/// Why a blueprint has no pool.
+#[derive(Debug, Clone, PartialEq, Eq, Error)]
+pub enum PoolError {
+    /// There is no such blueprint.
+    #[error("there is no blueprint `{0}`; there are: {1}")]
+    NoBlueprint(String, String),
+    /// A section has fewer questions than it is to ask.
+    #[error(
+        "{stands_at}: the section `{section}` asks {wanted} questions, and its drills give {found}{}; name more `skills` or `drills`, \
+         draw on the `bank`, widen its `difficulty`, or raise `pool`",
+        hints(failed)
+    )]
+    TooFew {
+        /// Where the blueprint stands.
+        stands_at: String,
+        /// Id of the section.
+        section: String,
+        /// Questions to be asked.
+        wanted: u32,
+        /// Questions there are.
+        found: usize,
+        /// Exercises that could not be proved.
+        failed: Vec<GenerateError>,
+    },
+}
+
+fn hints(failed: &[GenerateError]) -> String {
+    failed.first().map_or_else(String::new, |first| {
+        format!(" ({} could not be proved, such as: {first})", failed.len())
+    })
+}
+
+/// A question that papers may ask.
+#[derive(Debug)]
+pub struct PoolQuestion {
+    /// The exercise.
+    pub exercise: Exercise,
+    /// What is asked, in JSON, without a key.
+    pub json: String,
+    /// Digest of what is asked.
+    pub digest: [u8; 32],
+    /// Place of the client in the course.
+    pub client: Option<usize>,
+    /// Places on the shelf of the bottles it names.
+    pub bottles: BTreeSet<usize>,
+}
+
+impl PoolQuestion {
+    /// The drill and the number in its pool, by which the same exercise is made again: "wider-choice 10003".
+    pub fn name(&self) -> String {
+        format!("{} {}", self.exercise.drill, self.exercise.number)
+    }
+}
+
+/// A question among those of a section.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Candidate {
+    /// Place in [`PaperPool::questions`].
+    pub question: usize,
+    /// Its difficulty in this section.
+    pub difficulty: f64,
+    /// The drill it comes from, numbered within the section.
+    pub drill: usize,
+}
+
+/// Every question of a blueprint.
+#[derive(Debug)]
+pub struct PaperPool<'c> {
+    /// The course.
+    pub course: &'c Course,
+    /// The blueprint.
+    pub blueprint: &'c Blueprint,
+    /// Every question once.
+    pub questions: Vec<PoolQuestion>,
+    /// Those of each section.
+    pub(super) sections: Vec<Vec<Candidate>>,
+    /// Every bottle of the shelf as a paper tells of it, in JSON.
+    pub(super) bottles: Vec<String>,
+}
+
+impl<'c> PaperPool<'c> {
+    /// The pool of the blueprint with this id, made on all cores; `observe` is told of each exercise made.
+    ///
+    /// # Errors
+    /// [`PoolError`] where there is no such blueprint, or a section of it cannot be filled.
+    pub fn new(
+        course: &'c Course,
+        blueprint: &str,
+        proofs: &Proofs,
+        observe: impl Fn() + Sync,
+    ) -> Result<Self, PoolError> {
+        let blueprint = course.blueprint(blueprint).ok_or_else(|| {
+            let known: Vec<&str> = course.blueprints.iter().map(|known| known.id.as_str()).collect();
+            PoolError::NoBlueprint(blueprint.to_owned(), known.join(", "))
+        })?;
+        let sources: Vec<Vec<(&Lesson, Drill)>> =
+            blueprint.sections.iter().map(|section| sources_of(course, section)).collect();
+        let wanted: BTreeMap<(&str, u32), (&Lesson, &Drill)> = sources
+            .iter()
+            .flatten()
+            .flat_map(|(lesson, drill)| {
+                numbers_of(drill, blueprint.pool)
+                    .map(move |number| ((drill.id.as_str(), number), (*lesson, drill)))
+            })
+            .collect();
+        let made: BTreeMap<(&str, u32), Result<Exercise, GenerateError>> = wanted
+            .par_iter()
+            .map(|(&(id, number), &(lesson, drill))| {
+                let exercise = proofs.generate(course, lesson, drill, number);
+                observe();
+                ((id, number), exercise)
+            })
+            .collect();
+        let mut pool = PaperPool {
+            course,
+            blueprint,
+            questions: Vec::new(),
+            sections: Vec::new(),
+            bottles: bottles_json(course),
+        };
+        let mut places: BTreeMap<(&str, u32), usize> = BTreeMap::new();
+        let mut asked: BTreeMap<String, usize> = BTreeMap::new();
+        for (&name, exercise) in &made {
+            let Ok(exercise) = exercise else { continue };
+            let next = pool.questions.len();
+            let place = *asked.entry(question_of(exercise)).or_insert(next);
+            if place == next {
+                pool.questions.push(pool_question(course, exercise.clone()));
+            }
+            places.insert(name, place);
+        }
+        for (at, (section, drills)) in blueprint.sections.iter().zip(&sources).enumerate() {
+            let mut candidates: Vec<Candidate> = Vec::new();
+            let mut seen = BTreeSet::new();
+            let mut failed = Vec::new();
+            for (drill_place, (_, drill)) in drills.iter().enumerate() {
+                for number in numbers_of(drill, blueprint.pool) {
+                    let name = (drill.id.as_str(), number);
+                    if let Some(Err(error)) = made.get(&name) {
+                        failed.push(error.clone());
+                    }
+                    let Some(&question) = places.get(&name) else { continue };
+                    let difficulty = engine_difficulty(&pool.questions[question].exercise)
+                        .unwrap_or_else(|| written_difficulty(blueprint, at));
+                    if section.difficulty.holds(difficulty) && seen.insert(question) {
+                        candidates.push(Candidate { question, difficulty, drill: drill_place });
+                    }
+                }
+            }
+            if candidates.len() < section.questions as usize {
+                return Err(PoolError::TooFew {
+                    stands_at: blueprint.stands_at.clone(),
+                    section: section.id.clone(),
+                    wanted: section.questions,
+                    found: candidates.len(),
+                    failed,
+                });
+            }
+            pool.sections.push(candidates);
+        }
+        Ok(pool)
+    }
+
+    /// How many exercises [`PaperPool::new`] makes for a blueprint.
+    pub fn size(course: &Course, blueprint: &Blueprint) -> usize {
+        let sections = blueprint.sections.iter();
+        let all: BTreeSet<(String, u32)> = sections
+            .flat_map(|section| sources_of(course, section))
+            .flat_map(|(_, drill)| {
+                numbers_of(&drill, blueprint.pool)
+                    .map(move |number| (drill.id.clone(), number))
+                    .collect::<Vec<_>>()
+            })
+            .collect();
+        all.len()
+    }
+}
+
+fn bottles_json(course: &Course) -> Vec<String> {
+    let told = course.shelf.bottles.iter().map(|bottle| BottleTold::new(course, bottle));
+    told.map(|bottle| serde_json::to_string(&bottle).unwrap_or_default()).collect()
+}
+
+fn pool_question(course: &Course, exercise: Exercise) -> PoolQuestion {
+    let asked = QuestionAsked::new(course, &exercise);
+    // A struct of texts and numbers always serialises.
+    let json = serde_json::to_string(&asked).unwrap_or_default();
+    let client = exercise.case.as_ref().map(|case| case.client.as_str());
+    PoolQuestion {
+        client: client.and_then(|id| course.clients.iter().position(|client| client.id == id)),
+        digest: Sha256::digest(json.as_bytes()).into(),
+        bottles: bottles_of(course, &exercise),
+        exercise,
+        json,
+    }
+}
+
+/// Numbers of a drill's pool that papers pick from. A drill with written questions asks each of them once.
+fn numbers_of(drill: &Drill, pool: u32) -> std::ops::Range<u32> {
+    let count = if drill.questions.is_empty() { pool } else { drill.questions.len() as u32 };
+    FIRST_NUMBER..FIRST_NUMBER + count
+}
+
+/// Drills that a section draws on, in teaching order, the bank's questions last.
+fn sources_of<'c>(course: &'c Course, section: &crate::course::Section) -> Vec<(&'c Lesson, Drill)> {
+    let mut sources: Vec<(&Lesson, Drill)> = course
+        .drills()
+        .filter(|(_, drill)| section.skills.contains(&drill.skill) || section.drills.contains(&drill.id))
+        .map(|(lesson, drill)| (lesson, drill.clone()))
+        .collect();
+    if section.bank {
+        sources.extend(section.skills.iter().filter_map(|skill| bank_drill(course, skill)));
+    }
+    sources
+}
+
+/// All questions of the bank about a skill, as a drill.
+fn bank_drill<'c>(course: &'c Course, skill: &str) -> Option<(&'c Lesson, Drill)> {
+    let questions: Vec<String> = course
+        .questions
+        .iter()
+        .filter(|question| question.skill == skill)
+        .map(|question| question.id.clone())
+        .collect();
+    let (_, lesson) = course.lessons().next().filter(|_| !questions.is_empty())?;
+    let drill = Drill {
+        id: format!("{BANK}{skill}"),
+        family: Family::Recall,
+        skill: skill.to_owned(),
+        exercises: 0,
+        options: 0,
+        clients: Vec::new(),
+        goals: Vec::new(),
+        limits: Limits { bottles: Vec::new(), modifiers: Vec::new(), drops: 0, modifier_drops: 0 },
+        judged: Judged { months: 0.0, light: crate::colour::Light::D65 },
+        tempts: Vec::new(),
+        margin: 0.0,
+        questions,
+        ages_months: Vec::new(),
+        skin_asks: crate::course::SkinAsks::Reading,
+        stands_at: String::new(),
+    };
+    Some((lesson, drill))
+}
+
+/// What two exercises have in common when they are the same to whoever answers them: the order of the options does not matter, nor
+/// do the options of a written question.
+fn question_of(exercise: &Exercise) -> String {
+    let Some(case) = &exercise.case else { return exercise.ask.clone() };
+    let options: BTreeSet<&str> =
+        exercise.form.options().iter().map(|option| option.label.as_str()).collect();
+    let shown: Vec<&str> = case.exhibits.iter().map(|exhibit| exhibit.label.as_str()).collect();
+    format!("{} {} {:?} {options:?} {shown:?}", exercise.ask, case.client, case.placed)
+}

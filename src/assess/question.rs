@@ -1,0 +1,286 @@
+//! A question as a paper asks it: the case, and what can be answered. Nothing in it says what is right.
+//!
+//! Entry point: [`QuestionAsked::new`].
+
+use crate::colour::{Lab, Light};
+use crate::course::{Client, Course};
+use crate::exercise::{Action, Case, Exercise, Form};
+use crate::healing::{Appearance, HEALED_MONTHS, Placement};
+use crate::pigment::{Bottle, Mix};
+use serde::Serialize;
+use std::collections::BTreeSet;
+
+/// A question without its answer.
+#[derive(Debug, Clone, Serialize)]
+pub struct QuestionAsked {
+    /// The question in words.
+    pub ask: String,
+    /// The case, for questions about a client.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub case: Option<CaseAsked>,
+    /// How it is answered.
+    pub answer: FormAsked,
+}
+
+/// A case as it is told.
+#[derive(Debug, Clone, Serialize)]
+pub struct CaseAsked {
+    /// The client's name.
+    client: String,
+    about: String,
+    wish: String,
+    /// Phototype, undertone and redness, unless they are what is asked for.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    skin: Option<String>,
+    hair: String,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    old_work: Vec<String>,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    health: Vec<String>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    placement: Option<String>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    judged: Option<String>,
+    /// What there is to look at.
+    seen: Vec<Seen>,
+}
+
+/// A colour that is shown.
+#[derive(Debug, Clone, Serialize)]
+pub struct Seen {
+    label: String,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    words: Option<String>,
+    /// L*, a*, b*, to one decimal.
+    lab: [f64; 3],
+    /// For a screen, as `#rrggbb`.
+    srgb: String,
+    light: &'static str,
+}
+
+/// How a question is answered.
+#[derive(Debug, Clone, Serialize)]
+#[serde(tag = "form", rename_all = "kebab-case")]
+#[allow(missing_docs)] // The fields say what they are.
+pub enum FormAsked {
+    One { options: Vec<OptionAsked> },
+    Several { options: Vec<OptionAsked> },
+    Order { steps: Vec<OptionAsked> },
+    Drops { bottles: Vec<BottleAsked>, drops: u32, modifier_drops: u32 },
+    Number { name: String, unit: String },
+}
+
+/// An option or a step.
+#[derive(Debug, Clone, Serialize)]
+pub struct OptionAsked {
+    letter: String,
+    say: String,
+    /// Its colour, where colours are what is chosen from.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    seen: Option<Seen>,
+}
+
+/// A bottle to take drops of.
+#[derive(Debug, Clone, Serialize)]
+pub struct BottleAsked {
+    letter: String,
+    id: String,
+    name: String,
+    modifier: bool,
+}
+
+impl QuestionAsked {
+    /// What an exercise asks.
+    pub fn new(course: &Course, exercise: &Exercise) -> Self {
+        let client = exercise.case.as_ref().and_then(|case| course.client(&case.client));
+        QuestionAsked {
+            ask: exercise.ask.clone(),
+            case: exercise.case.as_ref().zip(client).map(|(case, client)| case_asked(course, case, client)),
+            answer: form_asked(course, exercise),
+        }
+    }
+}
+
+/// Places on the shelf of every bottle that an exercise names.
+pub(super) fn bottles_of(course: &Course, exercise: &Exercise) -> BTreeSet<usize> {
+    let ids: Vec<&str> = match &exercise.form {
+        Form::Drops(drops) => drops.bottles(),
+        form => form
+            .options()
+            .iter()
+            .filter_map(|choice| match &choice.action {
+                Action::Place(mix) => Some(mix.drops().map(|(bottle, _)| bottle)),
+                _ => None,
+            })
+            .flatten()
+            .collect(),
+    };
+    ids.iter().filter_map(|id| course.shelf.bottles.iter().position(|bottle| bottle.id == *id)).collect()
+}
+
+/// A bottle as a paper tells of it.
+#[derive(Debug, Serialize)]
+pub(super) struct BottleTold {
+    id: String,
+    name: String,
+    about: String,
+    modifier: bool,
+    /// L*, a*, b* of its content without skin, under D65, to one decimal.
+    in_the_bottle: [f64; 3],
+    /// Colour Index names with their shares.
+    colourants: Vec<(String, f64)>,
+}
+
+impl BottleTold {
+    /// The bottle at this place on the shelf.
+    pub fn new(course: &Course, bottle: &Bottle) -> Self {
+        let shelf = &course.shelf;
+        let whole: f64 = bottle.recipe.iter().map(|(_, amount)| amount).sum();
+        let share = |amount: f64| (amount / whole * 1000.0).round() / 1000.0;
+        BottleTold {
+            id: bottle.id.clone(),
+            name: bottle.name.clone(),
+            about: bottle.about.clone(),
+            modifier: bottle.modifier.is_some(),
+            in_the_bottle: rounded(shelf.label_colour(&Mix::new([(bottle.id.clone(), 1)]))),
+            colourants: bottle
+                .recipe
+                .iter()
+                .map(|&(place, amount)| (shelf.colourants[place].id.clone(), share(amount)))
+                .collect(),
+        }
+    }
+}
+
+fn case_asked(course: &Course, case: &Case, client: &Client) -> CaseAsked {
+    let mut seen = vec![seen(
+        &format!("{} now", client.name),
+        Some(&case.now_reading.words).filter(|_| case.now.reflectance != case.bare.reflectance),
+        &case.now,
+        case.light,
+    )];
+    seen.extend(case.exhibits.iter().map(|exhibit| {
+        self::seen(&exhibit.label, Some(&exhibit.reading.words), &exhibit.seen, exhibit.light)
+    }));
+    if let Some(goal) = &case.goal {
+        let name = course.goal(&goal.id).map_or(goal.id.as_str(), |known| known.name.as_str());
+        seen.push(Seen {
+            label: format!("Goal: {name}, reached within ΔE00 {:.1}", goal.tolerance),
+            words: None,
+            lab: rounded(goal.lab),
+            srgb: crate::colour::Srgb::from_lab(goal.lab).hex(),
+            light: case.light.name(),
+        });
+    }
+    CaseAsked {
+        client: client.name.clone(),
+        about: client.about.clone(),
+        wish: client.wish.clone(),
+        skin: case.skin_is_told.then(|| {
+            format!(
+                "phototype {}, {} undertone, {}",
+                client.phototype.word(),
+                client.undertone.word(),
+                client.redness.word()
+            )
+        }),
+        hair: client.hair.clone(),
+        old_work: client
+            .existing
+            .iter()
+            .map(|old| format!("{} old. {}", months(old.work.months), old.note))
+            .collect(),
+        health: client.health.iter().map(|health| health.note.clone()).collect(),
+        placement: case.placed.map(|placed| placement(&placed.placement)),
+        judged: case.placed.map(|placed| format!("{}, under {}", months(placed.months), case.light.name())),
+        seen,
+    }
+}
+
+fn form_asked(course: &Course, exercise: &Exercise) -> FormAsked {
+    let light = exercise.case.as_ref().map_or(Light::D65, |case| case.light);
+    let options = |pictured: bool| -> Vec<OptionAsked> {
+        let all = exercise.form.options().iter().enumerate();
+        all.map(|(place, choice)| OptionAsked {
+            letter: letter(place),
+            say: choice.label.clone(),
+            seen: choice.healed.as_ref().filter(|_| pictured).map(|healed| {
+                let words = choice.reading.as_ref().map(|reading| &reading.words);
+                seen(&letter(place), words, healed, light)
+            }),
+        })
+        .collect()
+    };
+    match &exercise.form {
+        Form::One(one) => FormAsked::One { options: options(one.pictured) },
+        Form::Several(_) => FormAsked::Several { options: options(false) },
+        Form::Order(order) => {
+            let steps = order.steps.iter().enumerate();
+            FormAsked::Order {
+                steps: steps
+                    .map(|(place, step)| OptionAsked {
+                        letter: letter(place),
+                        say: step.say.clone(),
+                        seen: None,
+                    })
+                    .collect(),
+            }
+        }
+        Form::Drops(drops) => {
+            let all = drops.bottles();
+            let bottles = all.iter().enumerate().map(|(place, id)| BottleAsked {
+                letter: letter(place),
+                id: (*id).to_owned(),
+                name: course.shelf.bottle(id).map_or(*id, |bottle| &bottle.name).to_owned(),
+                modifier: place >= drops.limits.bottles.len(),
+            });
+            FormAsked::Drops {
+                bottles: bottles.collect(),
+                drops: drops.limits.drops,
+                modifier_drops: drops.limits.modifier_drops,
+            }
+        }
+        Form::Number(number) => FormAsked::Number { name: number.name.clone(), unit: number.unit.clone() },
+    }
+}
+
+fn seen(label: &str, words: Option<&String>, appearance: &Appearance, light: Light) -> Seen {
+    Seen {
+        label: label.to_owned(),
+        words: words.cloned(),
+        lab: rounded(appearance.lab),
+        srgb: appearance.srgb.hex(),
+        light: light.name(),
+    }
+}
+
+/// To one decimal: more than a print or a screen can show.
+fn rounded(lab: Lab) -> [f64; 3] {
+    // Adding zero turns a negative zero into a plain one.
+    [lab.l, lab.a, lab.b].map(|value| (value * 10.0).round() / 10.0 + 0.0)
+}
+
+/// The option at this place: A, B, C …
+fn letter(place: usize) -> String {
+    char::from(b'A' + place.min(25) as u8).to_string()
+}
+
+fn months(months: f64) -> String {
+    match months {
+        0.0 => "on the day".to_owned(),
+        m if m == HEALED_MONTHS => "six weeks".to_owned(),
+        m if m >= 24.0 && m % 12.0 == 0.0 => format!("{} years", m / 12.0),
+        12.0 => "1 year".to_owned(),
+        m => format!("{m} months"),
+    }
+}
+
+fn placement(placement: &Placement) -> String {
+    format!(
+        "{} mm deep, {} mm thick, load {}, {:.0}% of the area covered",
+        placement.depth_mm,
+        placement.thickness_mm,
+        placement.load,
+        placement.coverage * 100.0
+    )
+}

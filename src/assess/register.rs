@@ -1,0 +1,143 @@
+//! Registers: who sits a paper.
+//!
+//! Entry point: [`Register::read`]. A register is a CSV file with the columns `id` and `name`; further columns are not looked at. An id
+//! names files, so it is made of letters, digits, `-`, `_` and `.` alone; a name is anything.
+
+use serde::{Deserialize, Serialize};
+use std::collections::HashMap;
+use thiserror::Error;
+
+/// People on a register.
+const MOST_PEOPLE: usize = 100_000;
+/// Characters of an id.
+const MOST_IN_ID: usize = 64;
+/// Characters of a name.
+const MOST_IN_NAME: usize = 200;
+/// Problems that are told.
+const MOST_TOLD: usize = 20;
+
+/// Why a register cannot be used: every problem, with its line.
+#[derive(Debug, Clone, PartialEq, Eq, Error)]
+#[error("{}", .0.join("\n"))]
+pub struct RegisterError(pub Vec<String>);
+
+/// Somebody on a register.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Person {
+    /// Id, unique on the register.
+    pub id: String,
+    /// Name, as written.
+    pub name: String,
+}
+
+/// Everybody who sits a paper.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Register {
+    /// In the order of the file.
+    pub people: Vec<Person>,
+}
+
+impl Register {
+    /// Reads a register.
+    ///
+    /// # Errors
+    /// [`RegisterError`] with every line that is wrong.
+    pub fn read(text: &str) -> Result<Self, RegisterError> {
+        let text = text.trim_start_matches('\u{feff}');
+        let mut reader = csv::ReaderBuilder::new()
+            .trim(csv::Trim::All)
+            .delimiter(delimiter(text))
+            .flexible(true)
+            .from_reader(text.as_bytes());
+        let headers = reader.headers().map_err(|error| RegisterError(vec![error.to_string()]))?.clone();
+        let column = |wanted: &str| headers.iter().position(|header| header.eq_ignore_ascii_case(wanted));
+        let (Some(id), Some(name)) = (column("id"), column("name")) else {
+            let found: Vec<String> = headers.iter().map(|header| format!("`{header}`")).collect();
+            return Err(RegisterError(vec![format!(
+                "line 1: a register has the columns `id` and `name`; these are {}",
+                found.join(", ")
+            )]));
+        };
+        let mut people: Vec<Person> = Vec::new();
+        let mut lines: HashMap<String, u64> = HashMap::new();
+        let mut problems = Vec::new();
+        for record in reader.records() {
+            let record = match record {
+                Ok(record) => record,
+                Err(error) => {
+                    problems.push(error.to_string());
+                    continue;
+                }
+            };
+            let line = record.position().map_or(0, csv::Position::line);
+            let field = |place: usize| record.get(place).unwrap_or("").to_owned();
+            let person = Person { id: field(id), name: field(name) };
+            if let Some(problem) = problem_of(&person) {
+                problems.push(format!("line {line}: {problem}"));
+            } else if let Some(first) = lines.insert(person.id.to_lowercase(), line) {
+                problems.push(format!("line {line}: the id `{}` stands in line {first} already", person.id));
+            } else {
+                people.push(person);
+            }
+            if people.len() > MOST_PEOPLE {
+                problems.push(format!("more than {MOST_PEOPLE} people"));
+                break;
+            }
+        }
+        if people.is_empty() && problems.is_empty() {
+            problems.push("there is nobody on this register".to_owned());
+        }
+        if problems.is_empty() {
+            return Ok(Register { people });
+        }
+        let more = problems.len().saturating_sub(MOST_TOLD);
+        problems.truncate(MOST_TOLD);
+        if more > 0 {
+            problems.push(format!("and {more} more"));
+        }
+        Err(RegisterError(problems))
+    }
+
+    /// The person with this id.
+    pub fn person(&self, id: &str) -> Option<&Person> {
+        self.people.iter().find(|person| person.id == id)
+    }
+}
+
+/// Some spreadsheets write semicolons.
+fn delimiter(text: &str) -> u8 {
+    let head = text.lines().next().unwrap_or("");
+    if head.contains(';') && !head.contains(',') { b';' } else { b',' }
+}
+
+fn problem_of(person: &Person) -> Option<String> {
+    let Person { id, name } = person;
+    let plain = |c: char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_' | '.');
+    let shown: String = id.chars().take(40).collect();
+    // Some systems keep these names for devices.
+    let stem = id.split('.').next().unwrap_or("").to_ascii_lowercase();
+    let device = matches!(stem.as_str(), "con" | "prn" | "aux" | "nul")
+        || (stem.len() == 4
+            && (stem.starts_with("com") || stem.starts_with("lpt"))
+            && stem.ends_with(|c: char| c.is_ascii_digit()));
+    if id.is_empty() {
+        Some(format!("`{}` has no id", name.chars().take(40).collect::<String>()))
+    } else if !id.chars().all(plain)
+        || id.starts_with('.')
+        || id.ends_with('.')
+        || id.chars().count() > MOST_IN_ID
+        || device
+    {
+        Some(format!(
+            "the id {shown:?} cannot name a file: it has up to {MOST_IN_ID} letters a to z, digits, `-`, `_` and `.`, no `.` at either end"
+        ))
+    } else if name.is_empty() {
+        Some(format!("`{shown}` has no name"))
+    } else if name.chars().count() > MOST_IN_NAME || name.chars().any(char::is_control) {
+        Some(format!(
+            "the name of `{shown}` has more than {MOST_IN_NAME} characters, or one that cannot be printed"
+        ))
+    } else {
+        None
+    }
+}

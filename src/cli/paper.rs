@@ -1,0 +1,131 @@
+//! `healedhue paper`: one paper of a blueprint, or one for each person on a register.
+
+pub(super) mod folder;
+
+use super::CourseFolder;
+use super::build::read_quietly;
+use super::cache::CacheFolder;
+use super::problem::Problem;
+use super::progress::pool_of;
+use super::terminal::wrapped;
+use crate::assess::{Key, MarkTables, Paper, PaperPool, survey};
+use crate::course::Blueprint;
+use serde::Serialize;
+use std::io::Write;
+use std::path::PathBuf;
+
+/// The same course, blueprint, candidate and seed give the same paper, byte for byte, on every machine.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// Id of the blueprint: the name of a file in lessons/papers, without .yaml.
+    blueprint: String,
+    /// Seed, up to 9007199254740991. Without it, a single paper has the course's seed, and a register one that nobody can foresee.
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u64).range(..=MOST_SEED))]
+    seed: Option<u64>,
+    /// Who sits it.
+    #[arg(long, value_name = "ID", default_value = "anybody")]
+    candidate: String,
+    /// Print the paper as JSON, without any key.
+    #[arg(long, conflicts_with_all = ["register", "survey"])]
+    json: bool,
+    /// Print the key instead, as JSON.
+    #[arg(long, conflicts_with_all = ["register", "survey"])]
+    key: bool,
+    /// CSV with the columns id and name: write a paper for each person.
+    #[arg(long, value_name = "FILE", requires = "out")]
+    register: Option<PathBuf>,
+    /// Folder for the papers, which must be new or empty.
+    #[arg(long, value_name = "FOLDER", requires = "register")]
+    out: Option<PathBuf>,
+    /// Replace papers that were written into this folder before.
+    #[arg(long, requires = "register")]
+    replace: bool,
+    /// Print how alike the papers of so many seeds are.
+    #[arg(long, value_name = "COUNT", conflicts_with = "register", value_parser = clap::value_parser!(u64).range(1..=1_000_000))]
+    survey: Option<u64>,
+    #[command(flatten)]
+    folder: CourseFolder,
+    #[command(flatten)]
+    cache: CacheFolder,
+}
+
+/// Greatest whole number that JSON carries everywhere.
+const MOST_SEED: u64 = (1 << 53) - 1;
+
+pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
+    let course = read_quietly(&arguments.folder)?;
+    if let (Some(register), Some(out)) = (&arguments.register, &arguments.out) {
+        let sitting = folder::Sitting::prepare(register, out, arguments.replace)?;
+        let cache = arguments.cache.open(&arguments.folder);
+        let pool = pool_of(&course, &arguments.blueprint, &cache)?;
+        return sitting.write(&pool, arguments.seed.unwrap_or_else(unforeseeable));
+    }
+    let cache = arguments.cache.open(&arguments.folder);
+    let pool = pool_of(&course, &arguments.blueprint, &cache)?;
+    let mut out = std::io::stdout().lock();
+    let input = |error: crate::assess::AssembleError| Problem::Input(error.to_string());
+    let seed = arguments.seed.unwrap_or(course.seed & MOST_SEED);
+    if let Some(count) = arguments.survey {
+        write!(out, "{}", survey(&pool, seed, count).map_err(input)?)?;
+        return Ok(());
+    }
+    let paper = pool.paper(&arguments.candidate, seed).map_err(input)?;
+    if arguments.key {
+        serde_json::to_writer_pretty(&mut out, &WholeKey::new(&pool, &paper))
+            .map_err(std::io::Error::from)?;
+        writeln!(out)?;
+    } else if arguments.json {
+        write!(out, "{}", pool.paper_json(&paper))?;
+    } else {
+        write!(out, "{}", listing(&pool, &paper))?;
+    }
+    Ok(())
+}
+
+/// A key with the mark tables of its questions.
+#[derive(Serialize)]
+struct WholeKey {
+    key: Key,
+    marks: MarkTables,
+}
+
+impl WholeKey {
+    fn new(pool: &PaperPool, paper: &Paper) -> Self {
+        let asked = paper.questions.iter().map(|picked| &pool.questions[picked.question]);
+        WholeKey { key: Key::new(pool, paper), marks: MarkTables::new(pool.course, asked) }
+    }
+}
+
+/// A seed that nobody can foresee.
+fn unforeseeable() -> u64 {
+    use std::hash::{BuildHasher, Hasher};
+    // The standard library keys its hash tables from the system's randomness.
+    std::collections::hash_map::RandomState::new().build_hasher().finish() & MOST_SEED
+}
+
+/// The questions of a paper in words.
+fn listing(pool: &PaperPool, paper: &Paper) -> String {
+    let blueprint: &Blueprint = pool.blueprint;
+    let mut text = format!(
+        "{}\n{} minutes, {} questions, pass mark {:.1}%, difficulty {:.3}\npaper {}, candidate {}, seed {}\n",
+        blueprint.title,
+        blueprint.minutes,
+        paper.questions.len(),
+        blueprint.pass_mark(),
+        paper.difficulty,
+        paper.id.digest,
+        paper.id.candidate,
+        paper.id.seed,
+    );
+    let mut number = 0;
+    for (place, section) in blueprint.sections.iter().enumerate() {
+        text += &format!("\n{} ({}%)\n", section.title, section.weight);
+        for picked in paper.questions.iter().filter(|picked| picked.section == place) {
+            number += 1;
+            let ask = format!("{number}. {}", pool.questions[picked.question].exercise.ask);
+            text += &wrapped(&ask, 2);
+            text.push('\n');
+        }
+    }
+    text
+}

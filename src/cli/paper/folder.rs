@@ -1,0 +1,133 @@
+//! Papers for everybody on a register, in one folder: `papers/` to work on a screen, `sheets/` to print, `blank-slips/` to type answers
+//! of a printed sheet into, and apart from these `keys/`.
+
+use super::super::problem::{Problem, read_text};
+use crate::assess::{Key, MarkTables, Paper, PaperPool, Person, Register, Slip};
+use crate::render::{PaperFiles, PaperPages, PapersFolder};
+use rayon::prelude::*;
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
+use std::path::Path;
+
+/// People whose papers are made at once.
+const AT_ONCE: usize = 64;
+
+/// A register and a folder to write to, before any long work.
+pub(super) struct Sitting {
+    register: Register,
+    folder: PapersFolder,
+    out: std::path::PathBuf,
+}
+
+/// What is kept beside the keys: who sat what.
+#[derive(Debug, Serialize, Deserialize)]
+pub(in crate::cli) struct SittingRecord {
+    /// Form of this record.
+    pub form: String,
+    /// Version of the course.
+    pub course: String,
+    /// Id of the blueprint.
+    pub blueprint: String,
+    /// Seed of all papers.
+    pub seed: u64,
+    /// Who was on the register.
+    pub people: Vec<Person>,
+}
+
+/// Form of the record.
+pub(in crate::cli) const FORM: &str = "healedhue-sitting-1";
+/// Names in the folder of keys.
+pub(in crate::cli) const RECORD: &str = "register.json";
+/// See [`MarkTables`].
+pub(in crate::cli) const TABLES: &str = "questions.json";
+
+/// Path of a person's key below the folder of keys, where the names of ours cannot collide with an id.
+pub(in crate::cli) fn key_path(candidate: &str) -> String {
+    format!("people/{candidate}.json")
+}
+
+impl Sitting {
+    /// Reads the register and checks the folder.
+    pub fn prepare(register: &Path, out: &Path, replace: bool) -> Result<Self, Problem> {
+        let text = read_text(register)?;
+        let register = Register::read(&text).map_err(|error| {
+            let lines: Vec<String> =
+                error.0.iter().map(|problem| format!("{}: {problem}", register.display())).collect();
+            Problem::Input(lines.join("\nerror: "))
+        })?;
+        Ok(Sitting { register, folder: PapersFolder::check(out, replace)?, out: out.to_owned() })
+    }
+
+    /// Writes everything, or nothing.
+    pub fn write(&self, pool: &PaperPool, seed: u64) -> Result<(), Problem> {
+        let pages = PaperPages::new(pool)?;
+        let mut groups = self.register.people.chunks(AT_ONCE);
+        let mut asked = BTreeSet::new();
+        let mut ends = false;
+        let written = self.folder.write(|| -> Result<PaperFiles, Problem> {
+            if let Some(people) = groups.next() {
+                let made: Vec<(Paper, PaperFiles)> = people
+                    .par_iter()
+                    .map(|person| files_of(pool, &pages, person, seed))
+                    .collect::<Result<_, Problem>>()?;
+                let mut files = Vec::new();
+                for (paper, own) in made {
+                    asked.extend(paper.questions.iter().map(|picked| picked.question));
+                    files.extend(own);
+                }
+                return Ok(files);
+            }
+            if std::mem::replace(&mut ends, true) {
+                return Ok(Vec::new());
+            }
+            let tables = MarkTables::new(pool.course, asked.iter().map(|&place| &pool.questions[place]));
+            let record = SittingRecord {
+                form: FORM.to_owned(),
+                course: pool.course.version.clone(),
+                blueprint: pool.blueprint.id.clone(),
+                seed,
+                people: self.register.people.clone(),
+            };
+            Ok(vec![(format!("keys/{TABLES}"), json(&tables)?), (format!("keys/{RECORD}"), json(&record)?)])
+        })?;
+        let out = self.out.display();
+        println!(
+            "{}: papers for {} people, seed {seed}, {:.1} MB in {out}",
+            pool.blueprint.title,
+            self.register.people.len(),
+            written.bytes as f64 / 1e6
+        );
+        println!(
+            "to work on a screen: {out}/papers; to print: {out}/sheets; to type printed answers into: {out}/blank-slips"
+        );
+        println!(
+            "keep {out}/keys to yourself: with it, `healedhue mark SLIP… --keys {out}` marks what is handed in"
+        );
+        Ok(())
+    }
+}
+
+fn files_of(
+    pool: &PaperPool,
+    pages: &PaperPages,
+    person: &Person,
+    seed: u64,
+) -> Result<(Paper, PaperFiles), Problem> {
+    let paper = pool.paper(&person.id, seed).map_err(|error| Problem::Input(error.to_string()))?;
+    let files = vec![
+        (format!("papers/{}.html", person.id), pages.page(&paper, person)?.into_bytes()),
+        (format!("sheets/{}.html", person.id), pages.sheet(&paper, person)?.into_bytes()),
+        (
+            format!("blank-slips/{}.json", person.id),
+            Slip::blank(&paper.id, paper.questions.len()).into_bytes(),
+        ),
+        (format!("keys/{}", key_path(&person.id)), json(&Key::new(pool, &paper))?),
+    ];
+    Ok((paper, files))
+}
+
+fn json(value: &impl Serialize) -> Result<Vec<u8>, Problem> {
+    let mut bytes = serde_json::to_vec_pretty(value).map_err(|error| Problem::Print(error.into()))?;
+    bytes.push(b'\n');
+    Ok(bytes)
+}

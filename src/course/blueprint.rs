@@ -1,0 +1,122 @@
+//! Blueprints: recipes of assessments.
+
+/// The recipe of an assessment.
+#[derive(Debug, Clone)]
+pub struct Blueprint {
+    /// Unique id.
+    pub id: String,
+    /// What stands above the paper.
+    pub title: String,
+    /// One or two sentences for whoever sits it.
+    pub about: String,
+    /// Time allowed.
+    pub minutes: u32,
+    /// Within what the difficulty of the whole paper must lie.
+    pub difficulty: Band,
+    /// No client comes in more questions of a paper than this.
+    pub most_per_client: u32,
+    /// Exercises made of each drill that the engine proves, to pick from.
+    pub pool: u32,
+    /// Parts of the paper, in order.
+    pub sections: Vec<Section>,
+    /// What the pass mark rests on.
+    pub standard: Standard,
+    /// Where the blueprint stands, for messages: `lessons/papers/rehearsal.yaml`.
+    pub stands_at: String,
+}
+
+/// A part of a paper.
+#[derive(Debug, Clone)]
+pub struct Section {
+    /// Id, unique in its blueprint.
+    pub id: String,
+    /// What stands above it.
+    pub title: String,
+    /// Ids of skills: every drill that trains one of them is drawn on.
+    pub skills: Vec<String>,
+    /// Ids of further drills.
+    pub drills: Vec<String>,
+    /// Whether all questions of the bank for the skills are drawn on too.
+    pub bank: bool,
+    /// How many questions.
+    pub questions: u32,
+    /// Share of the whole mark, in percent.
+    pub weight: f64,
+    /// Within what the difficulty of each question must lie.
+    pub difficulty: Band,
+}
+
+/// Least and most difficulty: the share of its credit that a question is expected to cost a candidate who is just good enough, from 0
+/// (nothing) to 1 (all of it).
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Band {
+    /// Least.
+    pub least: f64,
+    /// Most.
+    pub most: f64,
+}
+
+impl Band {
+    /// Whether a difficulty lies in the band.
+    pub fn holds(self, difficulty: f64) -> bool {
+        (self.least..=self.most).contains(&difficulty)
+    }
+
+    /// The middle.
+    pub fn middle(self) -> f64 {
+        (self.least + self.most) / 2.0
+    }
+}
+
+/// The estimates behind a pass mark: modified Angoff (Angoff 1971), the judges having talked their estimates over.
+#[derive(Debug, Clone)]
+pub struct Standard {
+    /// Where the estimates come from.
+    pub basis: String,
+    /// Who estimated.
+    pub judges: Vec<Judge>,
+}
+
+/// Somebody who estimated what a candidate who is just good enough would earn.
+#[derive(Debug, Clone)]
+pub struct Judge {
+    /// Who it is, as a role.
+    pub role: String,
+    /// Expected share of the credit, one number a section, in the order of the sections.
+    pub estimates: Vec<f64>,
+}
+
+impl Blueprint {
+    /// What the judges expect a candidate who is just good enough to earn in a section: the mean of their estimates, 0 to 1.
+    pub fn estimate(&self, section: usize) -> f64 {
+        let judges = &self.standard.judges;
+        let sum: f64 = judges.iter().map(|judge| judge.estimates[section]).sum();
+        sum / judges.len() as f64
+    }
+
+    /// The pass mark in percent of the whole mark: the estimates, weighted as the sections are.
+    pub fn pass_mark(&self) -> f64 {
+        self.sections.iter().enumerate().map(|(place, section)| section.weight * self.estimate(place)).sum()
+    }
+
+    /// Standard error of the pass mark in percent: that of the mean of the judges' own pass marks; `None` with one judge.
+    pub fn pass_mark_error(&self) -> Option<f64> {
+        let own = |judge: &Judge| -> f64 {
+            self.sections
+                .iter()
+                .zip(&judge.estimates)
+                .map(|(section, estimate)| section.weight * estimate)
+                .sum()
+        };
+        let marks: Vec<f64> = self.standard.judges.iter().map(own).collect();
+        let count = marks.len() as f64;
+        let mean = marks.iter().sum::<f64>() / count;
+        let squares: f64 = marks.iter().map(|mark| (mark - mean) * (mark - mean)).sum();
+        (marks.len() > 1).then(|| libm::sqrt(squares / (count - 1.0) / count))
+    }
+
+    /// Questions in the whole paper.
+    pub fn questions(&self) -> u32 {
+        self.sections.iter().map(|section| section.questions).sum()
+    }
+}

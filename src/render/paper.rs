@@ -1,0 +1,268 @@
+//! Papers as pages: one that is worked on a screen, without a network, and one to print with an answer grid. Neither holds a key.
+//!
+//! Entry points: [`PaperPages::new`] renders every question of a pool once, [`PaperPages::page`] and [`PaperPages::sheet`] put a
+//! person's paper together from them; [`PapersFolder`] takes what is written.
+
+use super::RenderError;
+use super::Written;
+use super::exercise::ExerciseView;
+use super::figures::{colour_index, percent, short};
+use super::output::{OutputFolder, PAPERS, SiteFile};
+use super::swatch::{SHAPES, Swatch};
+use super::templates::{PAPER_CSS, PAPER_JS, STYLE_CSS, Templates};
+use crate::assess::{Paper, PaperPool, Person};
+use crate::course::Course;
+use crate::pigment::{Bottle, Mix};
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+use rayon::prelude::*;
+use serde::Serialize;
+use sha2::{Digest, Sha256};
+use std::collections::BTreeSet;
+use std::path::Path;
+
+/// Stands for the number of a question until it is known.
+const NUMBER: &str = "\u{1}";
+
+/// Pages of the papers of one pool.
+pub struct PaperPages<'p> {
+    pool: &'p PaperPool<'p>,
+    templates: Templates,
+    /// One a question of the pool.
+    questions: Vec<Rendered>,
+    bottles: Vec<BottleView>,
+}
+
+/// A question in HTML, without its number.
+struct Rendered {
+    page: String,
+    sheet: String,
+    grid: String,
+}
+
+/// The context of `paper-question.html`.
+#[derive(Serialize)]
+struct QuestionPage<'v> {
+    item: &'v ExerciseView,
+    part: &'static str,
+}
+
+/// The context of `paper.html` and `paper-sheet.html`.
+#[derive(Serialize)]
+struct PaperPage<'p> {
+    language: &'p str,
+    course: &'p str,
+    title: &'p str,
+    about: &'p str,
+    minutes: u32,
+    count: usize,
+    pass_mark: String,
+    name: &'p str,
+    candidate: &'p str,
+    seed: u64,
+    digest: &'p str,
+    version: String,
+    style: &'p str,
+    script: &'p str,
+    script_digest: &'p str,
+    /// The paper's identity in JSON, fit for a script element.
+    identity: String,
+    sections: Vec<SectionView<'p>>,
+    bottles: Vec<&'p BottleView>,
+    shapes: Vec<(&'static str, &'static str)>,
+}
+
+#[derive(Serialize)]
+struct SectionView<'p> {
+    title: &'p str,
+    weight: String,
+    questions: Vec<String>,
+    grid: Vec<String>,
+}
+
+/// A bottle as it is told in a paper.
+#[derive(Serialize)]
+struct BottleView {
+    name: String,
+    about: String,
+    modifier: bool,
+    swatch: Swatch,
+    contents: String,
+}
+
+impl<'p> PaperPages<'p> {
+    /// Every question of a pool.
+    ///
+    /// # Errors
+    /// When a template fails, which is a bug.
+    pub fn new(pool: &'p PaperPool<'p>) -> Result<Self, RenderError> {
+        let templates = Templates::new()?;
+        let course = pool.course;
+        let questions = pool
+            .questions
+            .par_iter()
+            .map(|question| {
+                let mut view = ExerciseView::new(course, &question.exercise, "", 0);
+                // What would tell the drill, and by it where the same exercise could be looked up.
+                view.anchor = format!("q{NUMBER}");
+                view.identity = String::new();
+                let part = |part| {
+                    let html = templates.render("paper-question.html", QuestionPage { item: &view, part })?;
+                    Ok::<String, RenderError>(shared_shapes(&html))
+                };
+                Ok(Rendered { page: part("page")?, sheet: part("sheet")?, grid: part("grid")? })
+            })
+            .collect::<Result<_, RenderError>>()?;
+        let bottles = course.shelf.bottles.iter().map(|bottle| bottle_view(course, bottle)).collect();
+        Ok(PaperPages { pool, templates, questions, bottles })
+    }
+
+    /// The page on which a person works the paper: one file, without a key, that asks for nothing from outside.
+    ///
+    /// # Errors
+    /// When a template fails, which is a bug.
+    pub fn page(&self, paper: &Paper, person: &Person) -> Result<String, RenderError> {
+        self.render("paper.html", paper, person, |rendered| &rendered.page)
+    }
+
+    /// The sheet to print, with an answer grid.
+    ///
+    /// # Errors
+    /// When a template fails, which is a bug.
+    pub fn sheet(&self, paper: &Paper, person: &Person) -> Result<String, RenderError> {
+        self.render("paper-sheet.html", paper, person, |rendered| &rendered.sheet)
+    }
+
+    fn render(
+        &self,
+        template: &'static str,
+        paper: &Paper,
+        person: &Person,
+        part: impl Fn(&Rendered) -> &String,
+    ) -> Result<String, RenderError> {
+        let blueprint = self.pool.blueprint;
+        let mut number = 0;
+        let mut bottles: BTreeSet<usize> = BTreeSet::new();
+        let mut sections = Vec::with_capacity(blueprint.sections.len());
+        for (place, section) in blueprint.sections.iter().enumerate() {
+            let mut view = SectionView {
+                title: &section.title,
+                weight: short(section.weight),
+                questions: Vec::new(),
+                grid: Vec::new(),
+            };
+            for picked in paper.questions.iter().filter(|picked| picked.section == place) {
+                number += 1;
+                let rendered = &self.questions[picked.question];
+                let word = number.to_string();
+                view.questions.push(part(rendered).replace(NUMBER, &word));
+                view.grid.push(rendered.grid.replace(NUMBER, &word));
+                bottles.extend(&self.pool.questions[picked.question].bottles);
+            }
+            sections.push(view);
+        }
+        // No closing tag can be read out of it.
+        let identity = serde_json::to_string(&paper.id).unwrap_or_default().replace('<', "\\u003c");
+        let context = PaperPage {
+            language: &self.pool.course.language,
+            course: &self.pool.course.title,
+            title: &blueprint.title,
+            about: &blueprint.about,
+            minutes: blueprint.minutes,
+            count: number,
+            pass_mark: format!("{:.1}%", blueprint.pass_mark()),
+            name: &person.name,
+            candidate: &person.id,
+            seed: paper.id.seed,
+            digest: &paper.id.digest,
+            version: self.pool.course.version.chars().take(12).collect(),
+            style: &format!("{STYLE_CSS}\n{PAPER_CSS}"),
+            script: PAPER_JS,
+            script_digest: &STANDARD.encode(Sha256::digest(PAPER_JS.as_bytes())),
+            identity,
+            sections,
+            bottles: bottles.into_iter().map(|place| &self.bottles[place]).collect(),
+            shapes: SHAPES.to_vec(),
+        };
+        self.templates.render(template, context)
+    }
+}
+
+/// The same with each shape told once, by the page.
+fn shared_shapes(html: &str) -> String {
+    SHAPES.iter().fold(html.to_owned(), |html, (name, shape)| {
+        html.replace(&format!("<path d=\"{shape}\""), &format!("<use href=\"#shape_{name}\""))
+    })
+}
+
+fn bottle_view(course: &Course, bottle: &Bottle) -> BottleView {
+    let shelf = &course.shelf;
+    let whole: f64 = bottle.recipe.iter().map(|(_, amount)| amount).sum();
+    let mut recipe = bottle.recipe.clone();
+    recipe.sort_by(|(_, one), (_, other)| other.total_cmp(one));
+    let contents: Vec<String> = recipe
+        .iter()
+        .map(|&(place, amount)| {
+            format!("{} {}", colour_index(&shelf.colourants[place].id), percent(amount / whole))
+        })
+        .collect();
+    BottleView {
+        name: bottle.name.clone(),
+        about: bottle.about.clone(),
+        modifier: bottle.modifier.is_some(),
+        swatch: Swatch::bottle(&bottle.name, shelf.label_colour(&Mix::new([(bottle.id.clone(), 1)]))),
+        contents: contents.join(", "),
+    }
+}
+
+/// Files with their paths, with `/` on every system.
+pub type PaperFiles = Vec<(String, Vec<u8>)>;
+
+/// A folder that papers are written to, whole or not at all.
+#[derive(Debug)]
+pub struct PapersFolder(OutputFolder);
+
+impl PapersFolder {
+    /// Checks that papers may be written to this folder. Changes nothing.
+    ///
+    /// # Errors
+    /// As [`check_output`](super::check_output), and when there are papers already that are not to be replaced.
+    pub fn check(out: &Path, replace: bool) -> Result<Self, RenderError> {
+        let folder = OutputFolder::check(out, &PAPERS)?;
+        if folder.holds_output() && !replace {
+            return Err(RenderError::HasPapers(out.to_owned()));
+        }
+        Ok(PapersFolder(folder))
+    }
+
+    /// Writes the files that `next` gives, some at a time, until it gives none; then moves all into place.
+    ///
+    /// # Errors
+    /// When the system refuses, or `next` fails; the folder is then as it was.
+    pub fn write<E: From<RenderError>>(
+        &self,
+        mut next: impl FnMut() -> Result<PaperFiles, E>,
+    ) -> Result<Written, E> {
+        let mut failed = None;
+        let written = self.0.replace_with(|writer| {
+            loop {
+                let files = match next() {
+                    Ok(files) if files.is_empty() => return Ok(()),
+                    Ok(files) => files,
+                    Err(error) => {
+                        failed = Some(error);
+                        // Anything that is no success makes the folder stay as it was.
+                        return Err(RenderError::BadPath(String::new()));
+                    }
+                };
+                for (path, content) in files {
+                    writer.put(&SiteFile { path, content })?;
+                }
+            }
+        });
+        match failed {
+            Some(error) => Err(error),
+            None => written.map_err(E::from),
+        }
+    }
+}

@@ -1,0 +1,8 @@
+//! Papers, from the blueprint to the mark book.
+
+mod book;
+mod cache;
+mod fixture;
+mod paper;
+mod slips;
+mod walk;

@@ -1,0 +1,228 @@
+//! Slips: marked from the kept key or from a paper made again, refused in a line each, never in the way of others.
+
+use super::fixture::{BLUEPRINT, POOL, filled, output, run, write};
+use healedhue::assess::{PaperId, Slip};
+use proptest::prelude::*;
+use serde_json::Value;
+use std::fs;
+use std::path::{Path, PathBuf};
+
+/// A folder with papers for four people and their slips.
+struct Sitting {
+    folder: tempfile::TempDir,
+    slips: Vec<PathBuf>,
+}
+
+impl Sitting {
+    fn new() -> Self {
+        let folder = tempfile::tempdir().unwrap();
+        let people = folder.path().join("people.csv");
+        fs::write(&people, "id,name\nq1,Orrin Vell\nq2,Tamsel Brook\nq3,Perrin Ash\nq4,Aldra Moor\n")
+            .unwrap();
+        run(&["paper", BLUEPRINT, "--seed", "3"])
+            .arg("--register")
+            .arg(&people)
+            .arg("--out")
+            .arg(folder.path().join("sitting"))
+            .assert()
+            .success();
+        let slips = ["q1", "q2", "q3", "q4"]
+            .iter()
+            .enumerate()
+            .map(|(at, id)| {
+                let slip = filled(&POOL, &POOL.paper(id, 3).unwrap(), 2 + at);
+                write(folder.path(), &format!("{id}.json"), &slip)
+            })
+            .collect();
+        Sitting { folder, slips }
+    }
+
+    fn path(&self, name: &str) -> PathBuf {
+        self.folder.path().join(name)
+    }
+}
+
+fn marked(text: &str) -> Value {
+    let value: Value = serde_json::from_str(text).unwrap();
+    assert_eq!(value["refused"], serde_json::json!([]), "{value}");
+    value["marked"].clone()
+}
+
+#[test]
+fn marks_are_the_same_with_the_kept_key_and_without() {
+    let sitting = Sitting::new();
+    let mark = |extra: &[&Path]| {
+        let mut command = run(&["mark", "--json"]);
+        command.args(&sitting.slips).args(extra);
+        marked(&output(&mut command))
+    };
+    let (keys, people) = (sitting.path("sitting"), sitting.path("people.csv"));
+    let with_keys = mark(&[Path::new("--keys"), &keys]);
+    assert_eq!(with_keys, mark(&[Path::new("--register"), &people]));
+    fs::remove_file(keys.join("keys/people/q2.json")).unwrap();
+    assert_eq!(with_keys, mark(&[Path::new("--keys"), &keys]), "one key is missing");
+    fs::remove_file(keys.join("keys/questions.json")).unwrap();
+    assert_eq!(with_keys, mark(&[Path::new("--keys"), &keys]), "the mark tables are missing");
+    let all = with_keys.as_array().unwrap();
+    assert_eq!(all.len(), 4);
+    for one in all {
+        // The whole is the weighted sum of the sections, and these the mean of their questions.
+        let sections = one["sections"].as_array().unwrap();
+        let total: f64 =
+            sections.iter().map(|s| s["weight"].as_f64().unwrap() * s["credit"].as_f64().unwrap()).sum();
+        assert!((total - one["total"].as_f64().unwrap()).abs() < 1e-9);
+        let answers = one["answers"].as_array().unwrap();
+        let bottle: Vec<f64> = answers
+            .iter()
+            .filter(|answer| answer["section"] == "bottle")
+            .map(|answer| answer["credit"].as_f64().unwrap())
+            .collect();
+        let mean = bottle.iter().sum::<f64>() / bottle.len() as f64;
+        assert!((mean - sections[0]["credit"].as_f64().unwrap()).abs() < 1e-9);
+        assert!(answers.iter().all(|answer| answer["credit"] != 1.0 || answer["misconception"].is_null()));
+        assert_eq!(one["passed"].as_bool().unwrap(), one["total"].as_f64() >= one["pass_mark"].as_f64());
+    }
+}
+
+#[test]
+fn a_slip_of_right_answers_earns_everything_and_an_empty_one_nothing() {
+    let folder = tempfile::tempdir().unwrap();
+    let paper = POOL.paper("q1", 9).unwrap();
+    let right = filled(&POOL, &paper, usize::MAX);
+    let right = Slip::new(right.paper.clone(), {
+        let mut answers = right.answers.clone();
+        let key = healedhue::assess::Key::new(&POOL, &paper);
+        let first = key.questions().next().unwrap().to_owned();
+        let question = POOL.questions.iter().find(|question| question.name() == first).unwrap();
+        answers[0] = question.exercise.form.key().to_string().to_lowercase();
+        answers
+    });
+    let blank = Slip::blank(&paper.id, paper.questions.len());
+    let paths = [write(folder.path(), "right.json", &right), folder.path().join("blank.json")];
+    fs::write(&paths[1], blank).unwrap();
+    for (path, total) in paths.iter().zip([100.0, 0.0]) {
+        let one = marked(&output(run(&["mark", "--json"]).arg(path)));
+        assert!((one[0]["total"].as_f64().unwrap() - total).abs() < 1e-9, "{one}");
+    }
+}
+
+#[test]
+fn bad_slips_are_told_in_a_line_each_and_the_others_are_marked() {
+    let sitting = Sitting::new();
+    let good = fs::read_to_string(&sitting.slips[0]).unwrap();
+    let value: Value = serde_json::from_str(&good).unwrap();
+    let changed = |change: &dyn Fn(&mut Value)| {
+        let mut value = value.clone();
+        change(&mut value);
+        // A check over what stands there now, where that is possible.
+        let paper: Option<PaperId> = serde_json::from_value(value["paper"].clone()).ok();
+        let answers: Option<Vec<String>> = serde_json::from_value(value["answers"].clone()).ok();
+        if let (Some(paper), Some(answers)) = (paper, answers) {
+            value["check"] = serde_json::to_value(Slip::new(paper, answers)).unwrap()["check"].clone();
+        }
+        value.to_string()
+    };
+    let code = Slip::read(good.as_bytes()).unwrap().code();
+    let bad: Vec<(&str, String)> = vec![
+        ("another-version", changed(&|v| v["paper"]["course"] = "0123456789abcdef".into())),
+        ("another-seed", changed(&|v| v["paper"]["seed"] = 4.into())),
+        ("another-person", changed(&|v| v["paper"]["candidate"] = "q2".into())),
+        ("another-paper", changed(&|v| v["paper"]["digest"] = "00".into())),
+        ("another-blueprint", changed(&|v| v["paper"]["blueprint"] = "rehearsal".into())),
+        ("answers-missing", changed(&|v| v["answers"] = serde_json::json!(["A", "B"]))),
+        ("answers-wrong-kind", changed(&|v| v["answers"][3] = serde_json::json!(["A"]))),
+        ("answer-unreadable", changed(&|v| v["answers"][0] = "Z".into())),
+        ("code-cut-short", code[..code.len() / 2].to_owned()),
+        ("edited", good.replacen("\"A\"", "\"B\"", 1)),
+        ("empty", String::new()),
+        ("no-json", "dear instructor, \u{1b}[31mhere are my answers".to_owned()),
+        ("no-slip", "{\"answers\": []}".to_owned()),
+        ("outside", changed(&|v| v["paper"]["candidate"] = "../../../etc/passwd".into())),
+        ("truncated", good[..good.len() / 2].to_owned()),
+        ("twice", good.clone()),
+        ("unknown", changed(&|v| v["paper"]["candidate"] = "q9".into())),
+        ("later-form", good.replace("healedhue-slip-1", "healedhue-slip-7")),
+    ];
+    let mut command = run(&["mark"]);
+    command.args(&sitting.slips);
+    for (name, content) in &bad {
+        let path = sitting.path(&format!("{name}.json"));
+        fs::write(&path, content).unwrap();
+        command.arg(path);
+    }
+    let huge = sitting.path("huge.json");
+    fs::File::create(&huge).unwrap().set_len(50_000_000).unwrap();
+    command.arg(&huge).arg(sitting.path("missing.json"));
+    command.arg("--keys").arg(sitting.path("sitting")).arg("--book").arg(sitting.path("book.sqlite"));
+    let output = command.assert().code(1).get_output().clone();
+    let clean = |bytes: &[u8]| {
+        String::from_utf8(bytes.to_vec())
+            .unwrap()
+            .replace(&format!("{}/", sitting.folder.path().display()), "")
+            .replace(&POOL.course.version[..12], "[version]")
+            .replace(&POOL.paper("q1", 3).unwrap().id.digest, "[digest 1]")
+            .replace(&POOL.paper("q2", 3).unwrap().id.digest, "[digest 2]")
+    };
+    let refused = clean(&output.stderr);
+    assert_eq!(refused.lines().count(), bad.len() + 2, "{refused}");
+    assert!(!refused.contains('\u{1b}'));
+    // Checks and answers follow the demo's questions, so these are masked.
+    let masked: Vec<String> = refused
+        .lines()
+        .map(|line| match line.split_once("its check is") {
+            Some((before, _)) => format!("{before}its check is …"),
+            None => line.to_owned(),
+        })
+        .collect();
+    insta::assert_snapshot!("refused_slips", masked.join("\n"));
+    assert!(clean(&output.stdout).ends_with("4 marked, 20 refused\n"), "{}", clean(&output.stdout));
+    let book = healedhue::assess::MarkBook::open(&sitting.path("book.sqlite")).unwrap();
+    assert_eq!(book.results().unwrap(), 4);
+}
+
+#[test]
+fn a_slip_of_another_course_version_is_still_marked_by_its_kept_key() {
+    let fixture = super::fixture::small_course();
+    let folder = tempfile::tempdir().unwrap();
+    let people = folder.path().join("people.csv");
+    fs::write(&people, "id;name\np1;Orrin\n").unwrap();
+    let sitting = folder.path().join("sitting");
+    run(&["paper", "small", "--seed", "5"])
+        .arg("--course")
+        .arg(fixture.path(""))
+        .arg("--register")
+        .arg(&people)
+        .arg("--out")
+        .arg(&sitting)
+        .assert()
+        .success();
+    let slip = sitting.join("blank-slips/p1.json");
+    let later = fixture.append("lessons/bank/small.yaml", "\n# a remark\n");
+    let mark = |keys: bool| {
+        let mut command = run(&["mark"]);
+        command.arg(&slip).arg("--course").arg(later.path(""));
+        if keys {
+            command.arg("--keys").arg(&sitting);
+        }
+        command
+    };
+    mark(true).assert().success();
+    mark(false).assert().code(1).stderr(predicates::str::contains("mark it with the keys kept then"));
+}
+
+proptest! {
+    /// Whatever is answered, a slip and its code read back as they were.
+    #[test]
+    fn prop_slips_and_codes_read_back(answers in proptest::collection::vec(".{0,12}", 0..80), seed in 0..1_u64 << 53, who in "\\PC{1,20}") {
+        let paper = PaperId { course: "c".into(), blueprint: "b".into(), candidate: who, seed, digest: "d".into() };
+        let slip = Slip::new(paper, answers);
+        prop_assert_eq!(&Slip::read(&serde_json::to_vec(&slip).unwrap()).unwrap(), &slip);
+        prop_assert_eq!(&Slip::read(slip.code().as_bytes()).unwrap(), &slip);
+    }
+
+    /// Nothing at all makes reading panic.
+    #[test]
+    fn prop_any_bytes_are_a_slip_or_an_error(bytes in proptest::collection::vec(any::<u8>(), 0..400)) {
+        prop_assert!(Slip::read(&bytes).is_err());
+    }
+}
