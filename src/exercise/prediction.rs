@@ -101,7 +101,13 @@ impl Prediction {
                 let error = difference(option.seen.lab, key);
                 let reading = Reading::of(option.seen.lab, bare);
                 let treated = option.misconception.as_deref().and_then(|id| course.misconception(id));
-                let label = if option.label.is_empty() { reading.words.clone() } else { option.label };
+                // Two colours may share their words, never their numbers.
+                let Lab { l, a, b } = option.seen.lab;
+                let label = if option.label.is_empty() {
+                    format!("{} (L* {l:.1}, a* {a:.1}, b* {b:.1})", reading.words)
+                } else {
+                    option.label
+                };
                 Choice {
                     action: Action::Say(label.clone()),
                     label,

@@ -32,13 +32,18 @@ pub(super) fn try_worlds(
     let mut rng = stream(setting.seed, &worlds.words);
     let may_fail = WORLDS - libm::ceil(NEEDED_SHARE * f64::from(WORLDS)) as u32;
     let (mut tried, mut held) = (0, 0);
-    while tried < WORLDS && tried - held <= may_fail {
+    while tried < WORLDS {
         let mut number = || normal(&mut rng);
         // Vessels do not vary where skin is seen: their deviation counts for nothing.
         let skin = [number(), number(), number(), number(), number(), 0.0];
         let deviation = Deviation { skin, depth: number(), load: number() };
         let world = World::at(&Spread::SEEN, &deviation, &setting.client.skin, &setting.placement);
-        held += u32::from(holds(&world));
+        if holds(&world) {
+            held += 1;
+        } else if tried - held == may_fail {
+            // One failure too many: this world does not count as tried, so that fewer than all always means that the key does not hold.
+            break;
+        }
         tried += 1;
     }
     (tried, held)

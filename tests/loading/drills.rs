@@ -13,7 +13,7 @@ fn keys_of_another_family() {
         .replace(LIGHT, "[what-is-skin]", "[what-is-skin]\n    drops: 6")
         .replace(CHOOSING, "    drops: 6", "    drops: 6\n    questions: [what-is-skin]");
     assert_snapshot!(fixture.told(), @r"
-        error: `questions` belongs to recall drills; this is a bottle drill
+        error: `questions` belongs to triage, sequence and recall drills; this is a bottle drill
           --> lessons/first-steps/choosing.yaml:16:5
            |
         16 |     questions: [what-is-skin]
@@ -21,7 +21,7 @@ fn keys_of_another_family() {
            |
            = help: remove the key, or change `family`
 
-        error: `drops` belongs to bottle and remedy drills; this is a recall drill
+        error: `drops` belongs to bottle, drops, foresight, hindsight, remedy and light drills; this is a recall drill
           --> lessons/first-steps/light.yaml:14:5
            |
         14 |     drops: 6
@@ -42,7 +42,7 @@ fn a_family_that_does_not_exist() {
         8 |     family: botle
           |             ^^^^^
           |
-          = help: did you mean `bottle`? It is one of `bottle`, `drops`, `remedy`, `recall`
+          = help: did you mean `bottle`? It is one of `bottle`, `drops`, `foresight`, `hindsight`, `remedy`, `skin`, `triage`, `sequence`, `light`, `recall`
 
         1 error, 0 warnings
     ");
@@ -128,15 +128,7 @@ fn misconceptions_that_cannot_tempt() {
            |
            = help: only options of written questions can show it
 
-        warning: `bare-canvas` makes no wrong answer in a bottle drill: its rule `ignore-old-work` is about existing work
-          --> lessons/first-steps/choosing.yaml:19:31
-           |
-        19 |     tempts: [filter-of-glass, bare-canvas]
-           |                               ^^^^^^^^^^^
-           |
-           = help: it can tempt in remedy drills
-
-        1 error, 1 warning
+        1 error, 0 warnings
     ");
 }
 
