@@ -54,7 +54,7 @@ pub fn filled(pool: &PaperPool, paper: &Paper, wrong: usize) -> Slip {
         .enumerate()
         .map(|(at, name)| match at % wrong {
             0 => String::new(),
-            1 if tables.questions[name].key().len() == 1 => "A".to_owned(),
+            1 if wrong != usize::MAX && tables.questions[name].key().len() == 1 => "A".to_owned(),
             _ => tables.questions[name].key().to_owned(),
         })
         .collect();
