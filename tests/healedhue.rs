@@ -11,6 +11,7 @@ mod outcome;
 mod pigment;
 mod program;
 mod readme;
+mod report;
 mod residuals;
 mod search;
 mod site;

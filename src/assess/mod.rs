@@ -2,11 +2,13 @@
 //!
 //! Pure functions of typed answers: no files, no clock, no screens. Entry points: [`items::analyse`] for the statistics of
 //! a paper sat by a cohort, [`standard::angoff`] and [`standard::decide`] for pass marks, [`cohort::skills`] and
-//! [`cohort::misconceptions`] for what to teach next, [`knowledge`] for practice that adapts.
+//! [`cohort::misconceptions`] for what to teach next, [`report::report`] for all of it on a cohort's marked sheets, [`knowledge`] for
+//! practice that adapts.
 
 pub mod cohort;
 pub mod items;
 pub mod knowledge;
+pub mod report;
 pub mod standard;
 
 use crate::quantity::Quantity;

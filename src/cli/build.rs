@@ -59,6 +59,12 @@ pub(super) fn read(folder: &CourseFolder) -> Result<Course, Problem> {
     }
 }
 
+/// The course in a folder, without its warnings, which are for its author.
+pub(super) fn read_quietly(folder: &CourseFolder) -> Result<Course, Problem> {
+    let loaded = load(&folder.course);
+    loaded.course.ok_or(Problem::Course(loaded.diagnostics))
+}
+
 pub(super) fn seconds(duration: Duration) -> String {
     format!("{:.2} s", duration.as_secs_f64())
 }

@@ -12,6 +12,7 @@ mod practise;
 mod problem;
 mod progress;
 mod ranking;
+mod report;
 mod skin;
 mod strip;
 mod table;
@@ -38,6 +39,8 @@ enum Command {
     Check(check::Arguments),
     /// Practise in the terminal.
     Practise(practise::Arguments),
+    /// Report on a cohort: skills, misconceptions, statistics of drills and questions, what to practise next.
+    Report(report::Arguments),
     /// Foresee the healed colour of a placement.
     Foresee(foresee::Arguments),
     /// Reflectance and transmittance of layered media.
@@ -63,6 +66,7 @@ pub fn run() -> ExitCode {
         Command::Build(arguments) => build::run(&arguments),
         Command::Check(arguments) => check::run(&arguments),
         Command::Practise(arguments) => practise::run(&arguments),
+        Command::Report(arguments) => report::run(&arguments),
         Command::Foresee(arguments) => foresee::run(&arguments),
         Command::Layers(arguments) => layers::run(&arguments),
         Command::Skin(arguments) => skin::run(&arguments),

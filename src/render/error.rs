@@ -18,12 +18,17 @@ pub enum RenderError {
     IsLink(PathBuf),
     /// The output folder holds something that healedhue did not write.
     #[error(
-        "{}: this folder is not empty and no earlier site of healedhue (it has no `{}`); nothing was changed; choose an \
+        "{}: this folder is not empty and no earlier {} of healedhue (it has no `{marker}`); nothing was changed; choose an \
          empty or a new folder",
-        .0.display(),
-        super::MARKER
+        path.display(),
+        marker.trim_start_matches(".healedhue-")
     )]
-    Foreign(PathBuf),
+    Foreign {
+        /// The output folder.
+        path: PathBuf,
+        /// The file by which healedhue would know it.
+        marker: &'static str,
+    },
     /// An earlier site has gained a file that healedhue did not write, and that replacing it would delete.
     #[error(
         "{}: this earlier site also holds `{found}`, which healedhue did not write and would have to delete; nothing was \

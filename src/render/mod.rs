@@ -19,12 +19,14 @@ mod markdown;
 mod output;
 mod pages;
 mod plan;
+mod report;
 mod swatch;
 mod templates;
 mod timeline;
 
 pub use error::RenderError;
 pub use output::MARKER;
+pub use report::{ReportFolder, SiteLink, TablesFolder};
 pub use timeline::timeline_svg;
 
 use crate::course::Course;
@@ -46,7 +48,7 @@ pub struct Written {
 /// When it is a file, a link, a course's folder, among a course's lessons, or holds anything that an earlier build did not
 /// write.
 pub fn check_output(out: &Path) -> Result<(), RenderError> {
-    output::OutputFolder::check(out).map(drop)
+    output::OutputFolder::check(out, &output::SITE).map(drop)
 }
 
 /// Builds the study site and the worksheets of a course into the folder `out`, replacing an earlier site there.
@@ -58,7 +60,7 @@ pub fn check_output(out: &Path) -> Result<(), RenderError> {
 /// When `out` may not be replaced (it is a file, a link, a course's folder, among a course's lessons, or holds anything that an
 /// earlier build did not write), when a link leads to no page, or when the system refuses. The folder is then as it was.
 pub fn build_site(course: &Course, pools: &Pools, out: &Path) -> Result<Written, RenderError> {
-    let folder = output::OutputFolder::check(out)?;
+    let folder = output::OutputFolder::check(out, &output::SITE)?;
     let files = pages::Pages::new(course, pools)?.all()?;
     folder.replace(&files)
 }

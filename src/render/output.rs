@@ -10,20 +10,45 @@
 //! A build that was killed in between leaves a temporary folder; the next build puts an earlier site back from there if none is in
 //! place, and deletes the folder.
 //!
-//! Only folders that are empty or hold the [`MARKER`] are replaced, and only if every file in them is one that the marker
+//! Only folders that are empty or hold the marker of the same [`Kind`] are replaced, and only if every file in them is one that the marker
 //! lists: what healedhue did not write, it does not delete.
 
 use super::{RenderError, Written};
+use rayon::prelude::*;
 use std::collections::BTreeSet;
 use std::fs;
 use std::io::ErrorKind;
 use std::path::{Component, Path, PathBuf};
 
-/// Name of the file by which healedhue knows its own output again. It lists every other file of the site.
+/// Name of the file by which healedhue knows a site of its own again. It lists every other file of the site.
 pub const MARKER: &str = ".healedhue-site";
 
-/// First line of the marker.
-const MARKER_TITLE: &str = "healedhue wrote this folder and replaces it whole at the next build. Its files:";
+/// What an output folder is for: one kind never replaces another.
+#[derive(Debug, PartialEq, Eq)]
+pub(super) struct Kind {
+    /// Name of the file by which healedhue knows the folder again.
+    pub marker: &'static str,
+    /// First line of that file.
+    title: &'static str,
+}
+
+/// A study site.
+pub(super) const SITE: Kind = Kind {
+    marker: MARKER,
+    title: "healedhue wrote this folder and replaces it whole at the next build. Its files:",
+};
+
+/// A report for instructors.
+pub(super) const REPORT: Kind = Kind {
+    marker: ".healedhue-report",
+    title: "healedhue wrote this report and replaces it whole when it is made again. Its files:",
+};
+
+/// Tables of a report.
+pub(super) const TABLES: Kind = Kind {
+    marker: ".healedhue-tables",
+    title: "healedhue wrote these tables and replaces them whole when they are made again. Their files:",
+};
 
 /// Files that file managers leave in any folder one looks at.
 const LITTER: [&str; 3] = [".DS_Store", "Thumbs.db", "desktop.ini"];
@@ -44,6 +69,19 @@ pub(super) struct OutputFolder {
     path: PathBuf,
     /// Its parent, which need not exist yet.
     parent: PathBuf,
+    kind: &'static Kind,
+}
+
+/// Writes files into a new folder, one after another, so that not all of them are in memory at once.
+#[derive(Debug)]
+pub(super) struct Writer {
+    folder: PathBuf,
+    /// Folders made so far.
+    made: BTreeSet<PathBuf>,
+    /// Paths so far, in lower case: some systems take `A.html` and `a.html` for one file.
+    paths: BTreeSet<String>,
+    listed: Vec<String>,
+    written: Written,
 }
 
 impl OutputFolder {
@@ -52,7 +90,7 @@ impl OutputFolder {
     /// # Errors
     /// When it has no name of its own; is a file or a symbolic link; is a course's folder or lies in a course's lessons; or
     /// holds anything that healedhue did not write.
-    pub fn check(out: &Path) -> Result<Self, RenderError> {
+    pub fn check(out: &Path, kind: &'static Kind) -> Result<Self, RenderError> {
         let absolute = std::path::absolute(out).map_err(RenderError::io("make this path absolute", out))?;
         // Collecting the components drops a slash at the end, which would make the system look through a link.
         let path: PathBuf = absolute.components().collect();
@@ -68,9 +106,9 @@ impl OutputFolder {
             Err(error) => return Err(RenderError::io("look at this path", out)(error)),
             Ok(found) if found.is_symlink() => return Err(RenderError::IsLink(out.to_owned())),
             Ok(found) if !found.is_dir() => return Err(RenderError::IsFile(out.to_owned())),
-            Ok(_) => check_contents(out, &path)?,
+            Ok(_) => check_contents(out, &path, kind)?,
         }
-        Ok(OutputFolder { path, parent })
+        Ok(OutputFolder { path, parent, kind })
     }
 
     /// Puts these files, and nothing else, into the folder.
@@ -79,16 +117,17 @@ impl OutputFolder {
     /// When a path leads outside the folder or is used twice, or the system refuses; the earlier site is then in its place
     /// again.
     pub fn replace(&self, files: &[SiteFile]) -> Result<Written, RenderError> {
-        let mut paths = BTreeSet::new();
-        for file in files {
-            if !is_inside(&file.path) {
-                return Err(RenderError::BadPath(file.path.clone()));
-            }
-            // Some systems take `A.html` and `a.html` for one file.
-            if !paths.insert(file.path.to_lowercase()) {
-                return Err(RenderError::SamePath(file.path.clone()));
-            }
-        }
+        self.replace_with(|writer| files.iter().try_for_each(|file| writer.put(file)))
+    }
+
+    /// Puts the files that `write` writes, and nothing else, into the folder.
+    ///
+    /// # Errors
+    /// As [`OutputFolder::replace`].
+    pub fn replace_with(
+        &self,
+        write: impl FnOnce(&mut Writer) -> Result<(), RenderError>,
+    ) -> Result<Written, RenderError> {
         fs::create_dir_all(&self.parent).map_err(RenderError::io("create the folder", &self.parent))?;
         self.tidy();
         let workshop = tempfile::Builder::new()
@@ -97,7 +136,9 @@ impl OutputFolder {
             .map_err(RenderError::io("create a temporary folder in", &self.parent))?;
         // A folder of our own inside it: the temporary one is closed to everybody else, a site is for all to read.
         let new = workshop.path().join("new");
-        let written = write_all(&new, files)?;
+        let mut writer = Writer::new(&new)?;
+        write(&mut writer)?;
+        let written = writer.finish(self.kind)?;
         if exchange(&new, &self.path) {
             return Ok(written);
         }
@@ -134,7 +175,10 @@ impl OutputFolder {
                 continue;
             }
             let old = entry.path().join("old");
-            if !self.path.exists() && old.join(MARKER).is_file() && fs::rename(&old, &self.path).is_err() {
+            if !self.path.exists()
+                && old.join(self.kind.marker).is_file()
+                && fs::rename(&old, &self.path).is_err()
+            {
                 continue;
             }
             let age =
@@ -166,29 +210,73 @@ fn exchange(one: &Path, other: &Path) -> bool {
     }
 }
 
-/// Writes the site and its marker into a folder that does not exist yet.
-fn write_all(folder: &Path, files: &[SiteFile]) -> Result<Written, RenderError> {
-    let mut marker = format!("{MARKER_TITLE}\n");
-    let mut listed: Vec<&str> = files.iter().map(|file| file.path.as_str()).collect();
-    listed.sort_unstable();
-    for path in listed {
-        marker += path;
-        marker.push('\n');
+impl Writer {
+    /// A writer into a folder that does not exist yet.
+    fn new(folder: &Path) -> Result<Self, RenderError> {
+        fs::create_dir(folder).map_err(RenderError::io("create the folder", folder))?;
+        Ok(Writer {
+            folder: folder.to_owned(),
+            made: BTreeSet::new(),
+            paths: BTreeSet::new(),
+            listed: Vec::new(),
+            written: Written::default(),
+        })
     }
-    fs::create_dir(folder).map_err(RenderError::io("create the folder", folder))?;
-    let mut written = Written::default();
-    for file in files {
-        let path = folder.join(&file.path);
-        if let Some(parent) = path.parent() {
-            fs::create_dir_all(parent).map_err(RenderError::io("create the folder", parent))?;
+
+    /// Writes a file.
+    ///
+    /// # Errors
+    /// When its path leads outside the folder or was used before, or the system refuses.
+    pub fn put(&mut self, file: &SiteFile) -> Result<(), RenderError> {
+        let path = self.enter(file)?;
+        fs::write(&path, &file.content).map_err(RenderError::io("write", &path))
+    }
+
+    /// Writes some files side by side, in the same way.
+    ///
+    /// # Errors
+    /// As [`Writer::put`].
+    pub fn put_all(&mut self, files: &[SiteFile]) -> Result<(), RenderError> {
+        let paths = files.iter().map(|file| self.enter(file)).collect::<Result<Vec<_>, _>>()?;
+        let write = |(path, file): (PathBuf, &SiteFile)| {
+            fs::write(&path, &file.content).map_err(RenderError::io("write", &path))
+        };
+        paths.into_par_iter().zip(files).try_for_each(write)
+    }
+
+    /// Counts a file in, and makes its folder; tells where it goes.
+    fn enter(&mut self, file: &SiteFile) -> Result<PathBuf, RenderError> {
+        if !is_inside(&file.path) {
+            return Err(RenderError::BadPath(file.path.clone()));
         }
-        fs::write(&path, &file.content).map_err(RenderError::io("write", &path))?;
-        written.pages += usize::from(file.path.ends_with(".html"));
-        written.bytes += file.content.len() as u64;
+        if !self.paths.insert(file.path.to_lowercase()) {
+            return Err(RenderError::SamePath(file.path.clone()));
+        }
+        let path = self.folder.join(&file.path);
+        if let Some(parent) = path.parent()
+            && !self.made.contains(parent)
+        {
+            fs::create_dir_all(parent).map_err(RenderError::io("create the folder", parent))?;
+            self.made.insert(parent.to_owned());
+        }
+        self.listed.push(file.path.clone());
+        self.written.pages += usize::from(file.path.ends_with(".html"));
+        self.written.bytes += file.content.len() as u64;
+        Ok(path)
     }
-    let path = folder.join(MARKER);
-    fs::write(&path, marker).map_err(RenderError::io("write", &path))?;
-    Ok(written)
+
+    /// Writes the marker.
+    fn finish(mut self, kind: &Kind) -> Result<Written, RenderError> {
+        let mut marker = format!("{}\n", kind.title);
+        self.listed.sort_unstable();
+        for path in self.listed {
+            marker += &path;
+            marker.push('\n');
+        }
+        let path = self.folder.join(kind.marker);
+        fs::write(&path, marker).map_err(RenderError::io("write", &path))?;
+        Ok(self.written)
+    }
 }
 
 /// Whether a site path stays inside the site on every system.
@@ -207,7 +295,7 @@ fn lessons_above(path: &Path) -> Option<PathBuf> {
 }
 
 /// Checks that an existing folder is empty, or an earlier site without anything else in it. `out` is for messages.
-fn check_contents(out: &Path, folder: &Path) -> Result<(), RenderError> {
+fn check_contents(out: &Path, folder: &Path, kind: &Kind) -> Result<(), RenderError> {
     if folder.join("book.toml").exists() {
         return Err(RenderError::IsCourse(out.to_owned()));
     }
@@ -217,15 +305,17 @@ fn check_contents(out: &Path, folder: &Path) -> Result<(), RenderError> {
     if found.is_empty() {
         return Ok(());
     }
-    let marker = match fs::symlink_metadata(folder.join(MARKER)) {
-        Ok(metadata) if metadata.is_file() => fs::read_to_string(folder.join(MARKER)).unwrap_or_default(),
+    let marker = match fs::symlink_metadata(folder.join(kind.marker)) {
+        Ok(metadata) if metadata.is_file() => {
+            fs::read_to_string(folder.join(kind.marker)).unwrap_or_default()
+        }
         _ => String::new(),
     };
     let mut lines = marker.lines();
-    if lines.next() != Some(MARKER_TITLE) {
-        return Err(RenderError::Foreign(out.to_owned()));
+    if lines.next() != Some(kind.title) {
+        return Err(RenderError::Foreign { path: out.to_owned(), marker: kind.marker });
     }
-    let ours: BTreeSet<&str> = lines.chain([MARKER]).collect();
+    let ours: BTreeSet<&str> = lines.chain([kind.marker]).collect();
     let is_litter = |path: &str| path.rsplit('/').next().is_some_and(|name| LITTER.contains(&name));
     match found.into_iter().find(|path| !ours.contains(path.as_str()) && !is_litter(path)) {
         Some(found) => Err(RenderError::Stranger { path: out.to_owned(), found }),
@@ -267,7 +357,7 @@ mod tests {
         let out = root.path().join("public");
         let site =
             |text: &str| vec![SiteFile { path: "index.html".into(), content: text.as_bytes().to_vec() }];
-        let folder = OutputFolder::check(&out).unwrap();
+        let folder = OutputFolder::check(&out, &SITE).unwrap();
         folder.replace(&site("first")).unwrap();
         // As after a kill between moving the earlier site aside and the new one in.
         let left = root.path().join(".healedhue-public-x1");
@@ -275,7 +365,7 @@ mod tests {
         fs::rename(&out, left.join("old")).unwrap();
         folder.tidy();
         assert_eq!(fs::read_to_string(out.join("index.html")).unwrap(), "first");
-        OutputFolder::check(&out).unwrap().replace(&site("second")).unwrap();
+        OutputFolder::check(&out, &SITE).unwrap().replace(&site("second")).unwrap();
         assert_eq!(fs::read_to_string(out.join("index.html")).unwrap(), "second");
     }
 
@@ -289,9 +379,9 @@ mod tests {
                 .map(|path| SiteFile { path: (*path).into(), content: path.as_bytes().to_vec() })
                 .collect()
         };
-        OutputFolder::check(&out).unwrap().replace(&site(&["index.html"])).unwrap();
+        OutputFolder::check(&out, &SITE).unwrap().replace(&site(&["index.html"])).unwrap();
         // `a` cannot be a file and a folder.
-        let failed = OutputFolder::check(&out).unwrap().replace(&site(&["a", "a/b"]));
+        let failed = OutputFolder::check(&out, &SITE).unwrap().replace(&site(&["a", "a/b"]));
         assert!(matches!(failed, Err(RenderError::Io { .. })), "{failed:?}");
         assert_eq!(fs::read(out.join("index.html")).unwrap(), b"index.html");
         assert_eq!(fs::read_dir(root.path()).unwrap().count(), 1, "no temporary folder is left");

@@ -43,13 +43,13 @@ fn what_is_not_ours_is_refused_and_untouched() {
     fs::create_dir_all(root.join("course/lessons/clients")).unwrap();
     fs::write(root.join("course/book.toml"), "[book]").unwrap();
     fs::write(root.join("course/lessons/SUMMARY.md"), "# Summary").unwrap();
-    assert!(matches!(refused(root, "thesis"), RenderError::Foreign(_)));
+    assert!(matches!(refused(root, "thesis"), RenderError::Foreign { .. }));
     assert!(matches!(refused(root, "file"), RenderError::IsFile(_)));
     assert!(matches!(refused(root, "course"), RenderError::IsCourse(_)));
     assert!(matches!(refused(root, "course/lessons"), RenderError::AmongLessons { .. }));
     assert!(matches!(refused(root, "course/lessons/clients/site"), RenderError::AmongLessons { .. }));
     // A folder that holds the course.
-    assert!(matches!(build(root), Err(RenderError::Foreign(_))));
+    assert!(matches!(build(root), Err(RenderError::Foreign { .. })));
     assert!(matches!(build(&root.join("..")), Err(RenderError::NoName(_))));
     assert!(matches!(build(Path::new("/")), Err(RenderError::NoName(_))));
 }
@@ -61,7 +61,7 @@ fn a_marker_of_somebody_else_is_no_marker() {
     fs::create_dir(&site).unwrap();
     fs::write(site.join(MARKER), "").unwrap();
     fs::write(site.join("index.html"), "mine").unwrap();
-    assert!(matches!(refused(root.path(), "site"), RenderError::Foreign(_)));
+    assert!(matches!(refused(root.path(), "site"), RenderError::Foreign { .. }));
 }
 
 #[test]
