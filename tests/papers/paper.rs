@@ -120,14 +120,16 @@ fn engine_questions_are_the_harder_the_nearer_a_wrong_answer_lies() {
         of.iter().sum::<f64>() / of.len() as f64
     };
     assert!(mean(true) > mean(false) + 0.05, "{} {}", mean(true), mean(false));
-    // Luce's rule by hand for every question of three options: 1 - 1 / (1 + the sum of exp(-excess / 4)).
+    // Luce's rule by hand for every question of three options: 1 - 1 / (1 + the sum of exp(-excess / 4)), 20 at most.
     for question in &POOL.questions {
         let exercise = &question.exercise;
         let Some(proof) = exercise.proof.as_ref().filter(|_| exercise.form.options().len() == 3) else {
             continue;
         };
         let wrong = exercise.form.options().iter().filter(|option| option.mark.misconception.is_some());
-        let sum: f64 = wrong.map(|option| (-(option.error.unwrap() - proof.best_error) / 4.0).exp()).sum();
+        let sum: f64 = wrong
+            .map(|option| (-(option.error.unwrap() - proof.best_error).clamp(0.0, 20.0) / 4.0).exp())
+            .sum();
         assert!((engine_difficulty(exercise).unwrap() - (1.0 - 1.0 / (1.0 + sum))).abs() < 1e-9);
     }
 }
