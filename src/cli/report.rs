@@ -19,11 +19,8 @@ use std::time::Instant;
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
     /// Marked sheets: JSON, {"questions": [...], "sheets": [...]}; - reads standard input.
-    #[arg(long, value_name = "FILE", required_unless_present = "book")]
-    marks: Option<PathBuf>,
-    /// Mark book to read the marked sheets from.
-    #[arg(long, value_name = "FILE", conflicts_with = "marks", hide = true)]
-    book: Option<PathBuf>,
+    #[arg(long, value_name = "FILE")]
+    marks: PathBuf,
     /// Folder to write. It is replaced whole; a folder that is no earlier report is refused.
     #[arg(long, value_name = "FOLDER", default_value = "report")]
     out: PathBuf,
@@ -55,7 +52,8 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     let tables = arguments.csv.as_deref().map(TablesFolder::check).transpose()?;
     let start = Instant::now();
     let course = read_quietly(&arguments.folder)?;
-    let (cohort, file) = cohort(arguments)?;
+    let file = &arguments.marks;
+    let cohort = read_marks(file)?;
     let read = start.elapsed();
     let start = Instant::now();
     let report =
@@ -81,18 +79,6 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     );
     println!("open {} in a browser", arguments.out.join("index.html").display());
     Ok(())
-}
-
-/// The marked sheets, and the file they come from. A mark book joins here: it only has to be turned into a [`Cohort`].
-fn cohort(arguments: &Arguments) -> Result<(Cohort, &Path), Problem> {
-    match (&arguments.marks, &arguments.book) {
-        (Some(file), _) => Ok((read_marks(file)?, file)),
-        (None, Some(book)) => Err(Problem::Use(format!(
-            "{}: this version reads no mark book yet; give the marked sheets with --marks",
-            book.display()
-        ))),
-        (None, None) => Err(Problem::Use("give the marked sheets with --marks".to_owned())),
-    }
 }
 
 /// Largest file of marked sheets, in bytes: ten thousand sheets of sixty questions take about 50 MB.

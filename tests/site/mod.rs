@@ -12,4 +12,3 @@ mod fragments;
 mod links;
 mod pictures;
 mod sheets;
-
