@@ -12,6 +12,7 @@ mod papers;
 mod pigment;
 mod program;
 mod readme;
+mod report;
 mod residuals;
 mod search;
 mod site;

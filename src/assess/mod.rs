@@ -5,7 +5,8 @@
 //! paper out of them, [`Register::read`] says who sits it, [`Key`] and [`MarkTables`] say what answers are worth, [`Slip::read`] reads
 //! what somebody handed in, [`mark_slip`] marks it, and [`MarkBook`] keeps the marks. Then [`items::analyse`] for the statistics of
 //! a paper sat by a cohort, [`standard::angoff`] and [`standard::decide`] for pass marks, [`cohort::skills`] and
-//! [`cohort::misconceptions`] for what to teach next, [`knowledge`] for practice that adapts: pure functions of typed answers.
+//! [`cohort::misconceptions`] for what to teach next, [`report::report`] for all of it on a cohort's marked sheets, [`knowledge`] for
+//! practice that adapts: pure functions of typed answers.
 
 mod book;
 pub mod cohort;
@@ -18,6 +19,7 @@ mod paper;
 mod pool;
 mod question;
 mod register;
+pub mod report;
 mod slip;
 pub mod standard;
 mod survey;

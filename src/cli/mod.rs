@@ -15,6 +15,7 @@ mod practise;
 mod problem;
 mod progress;
 mod ranking;
+mod report;
 mod skin;
 mod strip;
 mod table;
@@ -45,6 +46,8 @@ enum Command {
     Mark(mark::Arguments),
     /// Practise in the terminal.
     Practise(practise::Arguments),
+    /// Report on a cohort: skills, misconceptions, statistics of drills and questions, what to practise next.
+    Report(report::Arguments),
     /// Foresee the healed colour of a placement.
     Foresee(foresee::Arguments),
     /// Reflectance and transmittance of layered media.
@@ -72,6 +75,7 @@ pub fn run() -> ExitCode {
         Command::Paper(arguments) => paper::run(&arguments),
         Command::Mark(arguments) => mark::run(&arguments),
         Command::Practise(arguments) => practise::run(&arguments),
+        Command::Report(arguments) => report::run(&arguments),
         Command::Foresee(arguments) => foresee::run(&arguments),
         Command::Layers(arguments) => layers::run(&arguments),
         Command::Skin(arguments) => skin::run(&arguments),

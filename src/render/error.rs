@@ -21,7 +21,11 @@ pub enum RenderError {
         "{}: this folder is not empty and no earlier {} of healedhue (it has no `{marker}`); nothing was changed; choose an \
          empty or a new folder",
         path.display(),
-        if *marker == super::MARKER { "site" } else { "folder of papers" }
+         match *marker {
+             super::MARKER => "site",
+             ".healedhue-papers" => "folder of papers",
+             other => other.trim_start_matches(".healedhue-"),
+         }
     )]
     Foreign {
         /// The output folder.

@@ -127,7 +127,7 @@ impl Frame {
 }
 
 /// The direction of a language's usual script.
-fn direction(language: &str) -> &'static str {
+pub(super) fn direction(language: &str) -> &'static str {
     const RIGHT_TO_LEFT: [&str; 10] = ["ar", "ckb", "dv", "fa", "he", "ps", "sd", "ug", "ur", "yi"];
     const RIGHT_TO_LEFT_SCRIPTS: [&str; 4] = ["arab", "hebr", "syrc", "thaa"];
     let lower = language.to_ascii_lowercase();

@@ -20,6 +20,7 @@ mod output;
 mod pages;
 mod paper;
 mod plan;
+mod report;
 mod swatch;
 mod templates;
 mod timeline;
@@ -27,6 +28,7 @@ mod timeline;
 pub use error::RenderError;
 pub use output::MARKER;
 pub use paper::{PaperFiles, PaperPages, PapersFolder};
+pub use report::{ReportFolder, SiteLink, TablesFolder};
 pub use timeline::timeline_svg;
 
 use crate::course::Course;

@@ -14,6 +14,7 @@
 //! lists: what healedhue did not write, it does not delete.
 
 use super::{RenderError, Written};
+use rayon::prelude::*;
 use std::collections::BTreeSet;
 use std::fs;
 use std::io::ErrorKind;
@@ -43,6 +44,18 @@ pub(super) const PAPERS: Kind = Kind {
     title: "healedhue wrote this folder and replaces it whole only when it is told to. Its files:",
 };
 
+/// A report for instructors.
+pub(super) const REPORT: Kind = Kind {
+    marker: ".healedhue-report",
+    title: "healedhue wrote this report and replaces it whole when it is made again. Its files:",
+};
+
+/// Tables of a report.
+pub(super) const TABLES: Kind = Kind {
+    marker: ".healedhue-tables",
+    title: "healedhue wrote these tables and replaces them whole when they are made again. Their files:",
+};
+
 /// Files that file managers leave in any folder one looks at.
 const LITTER: [&str; 3] = [".DS_Store", "Thumbs.db", "desktop.ini"];
 
@@ -69,6 +82,8 @@ pub(super) struct OutputFolder {
 #[derive(Debug)]
 pub(super) struct Writer {
     folder: PathBuf,
+    /// Folders made so far.
+    made: BTreeSet<PathBuf>,
     /// Paths so far, in lower case: some systems take `A.html` and `a.html` for one file.
     paths: BTreeSet<String>,
     listed: Vec<String>,
@@ -212,6 +227,7 @@ impl Writer {
         fs::create_dir(folder).map_err(RenderError::io("create the folder", folder))?;
         Ok(Writer {
             folder: folder.to_owned(),
+            made: BTreeSet::new(),
             paths: BTreeSet::new(),
             listed: Vec::new(),
             written: Written::default(),
@@ -223,6 +239,24 @@ impl Writer {
     /// # Errors
     /// When its path leads outside the folder or was used before, or the system refuses.
     pub fn put(&mut self, file: &SiteFile) -> Result<(), RenderError> {
+        let path = self.enter(file)?;
+        fs::write(&path, &file.content).map_err(RenderError::io("write", &path))
+    }
+
+    /// Writes some files side by side, in the same way.
+    ///
+    /// # Errors
+    /// As [`Writer::put`].
+    pub fn put_all(&mut self, files: &[SiteFile]) -> Result<(), RenderError> {
+        let paths = files.iter().map(|file| self.enter(file)).collect::<Result<Vec<_>, _>>()?;
+        let write = |(path, file): (PathBuf, &SiteFile)| {
+            fs::write(&path, &file.content).map_err(RenderError::io("write", &path))
+        };
+        paths.into_par_iter().zip(files).try_for_each(write)
+    }
+
+    /// Counts a file in, and makes its folder; tells where it goes.
+    fn enter(&mut self, file: &SiteFile) -> Result<PathBuf, RenderError> {
         if !is_inside(&file.path) {
             return Err(RenderError::BadPath(file.path.clone()));
         }
@@ -230,14 +264,16 @@ impl Writer {
             return Err(RenderError::SamePath(file.path.clone()));
         }
         let path = self.folder.join(&file.path);
-        if let Some(parent) = path.parent() {
+        if let Some(parent) = path.parent()
+            && !self.made.contains(parent)
+        {
             fs::create_dir_all(parent).map_err(RenderError::io("create the folder", parent))?;
+            self.made.insert(parent.to_owned());
         }
-        fs::write(&path, &file.content).map_err(RenderError::io("write", &path))?;
         self.listed.push(file.path.clone());
         self.written.pages += usize::from(file.path.ends_with(".html"));
         self.written.bytes += file.content.len() as u64;
-        Ok(())
+        Ok(path)
     }
 
     /// Writes the marker.

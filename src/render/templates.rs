@@ -11,6 +11,8 @@ use serde::Serialize;
 
 /// The style sheet.
 pub(super) const STYLE_CSS: &str = include_str!("../../site/style.css");
+/// What reports need besides.
+pub(super) const REPORT_CSS: &str = include_str!("../../site/report.css");
 /// The script of the exercises.
 pub(super) const EXERCISE_JS: &str = include_str!("../../site/exercise.js");
 
@@ -46,6 +48,11 @@ const TEMPLATES: &[(&str, &str)] = &embedded![
     "paper.html",
     "paper-sheet.html",
     "paper-question.html",
+    "report-frame.html",
+    "report-plots.html",
+    "report.html",
+    "report-person.html",
+    "report-people.html",
 ];
 
 /// All templates, ready to be filled.

@@ -1,5 +1,8 @@
 //! The study site and the worksheets: what a built site holds and what building one may touch.
 
+pub use fixture::{files, pages};
+pub use html::{decoded, tags};
+
 mod fixture;
 mod html;
 
@@ -9,5 +12,3 @@ mod fragments;
 mod links;
 mod pictures;
 mod sheets;
-
-pub use fixture::files;

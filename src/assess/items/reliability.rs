@@ -39,8 +39,9 @@ pub struct Reliability {
 /// alpha = n / (n - 1) · (1 - sum of the items' variances / variance of the scores).
 pub fn reliability(sitting: &Sitting) -> Reliability {
     let items = sitting.items().len();
+    let countable = items > 0 && !sitting.has_repeats();
     let whole: Vec<_> =
-        sitting.candidates().iter().filter(|person| person.answers.len() == items && items > 0).collect();
+        sitting.candidates().iter().filter(|person| countable && person.answers.len() == items).collect();
     // One row a person: complete and sorted, so that the place is the item.
     let credits: Vec<Vec<f64>> =
         whole.iter().map(|person| person.answers.iter().map(|answer| answer.credit).collect()).collect();
@@ -51,7 +52,9 @@ pub fn reliability(sitting: &Sitting) -> Reliability {
     let people = whole.len();
     let scores: Vec<f64> = credits.iter().map(|row| row.iter().sum()).collect();
     let (alpha, kr20) = (coefficient(&credits, items), coefficient(&rights, items));
-    let why_not = if items < 2 {
+    let why_not = if sitting.has_repeats() {
+        Some("reliability is of the places on a paper, not of drills put several times".to_owned())
+    } else if items < 2 {
         Some("reliability needs at least two questions".to_owned())
     } else if people < 2 {
         Some(format!(

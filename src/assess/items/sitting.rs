@@ -64,11 +64,13 @@ pub struct Candidate {
     pub answers: Vec<Answer>,
 }
 
-/// Checked answers of a cohort: every index exists, every credit is within 0 to 1, nobody answered an item twice.
+/// Checked answers of a cohort: every index exists, every credit is within 0 to 1, and nobody answered an item twice, unless the
+/// items are drills.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Sitting {
     items: Vec<Item>,
     candidates: Vec<Candidate>,
+    has_repeats: bool,
 }
 
 /// What is wrong with the answers of a cohort.
@@ -129,7 +131,26 @@ impl Sitting {
     ///
     /// # Errors
     /// [`SittingError`] for the first thing that is wrong, naming candidate and item.
-    pub fn new(items: Vec<Item>, mut candidates: Vec<Candidate>) -> Result<Self, SittingError> {
+    pub fn new(items: Vec<Item>, candidates: Vec<Candidate>) -> Result<Self, SittingError> {
+        let sitting = Sitting::of_drills(items, candidates)?;
+        for person in &sitting.candidates {
+            if let Some(pair) = person.answers.windows(2).find(|pair| pair[0].item == pair[1].item) {
+                return Err(SittingError::AnswerTwice {
+                    candidate: person.id.clone(),
+                    item: sitting.items[pair[0].item].id.clone(),
+                });
+            }
+        }
+        Ok(sitting)
+    }
+
+    /// The same where an item is a drill, of which one paper may put several exercises: they count as questions of one
+    /// difficulty (the model of identical siblings in the literature on item families: Sinharay, Johnson and Williamson 2003,
+    /// from memory). There is no reliability of such a sitting; that belongs to the places on a paper.
+    ///
+    /// # Errors
+    /// As [`Sitting::new`], but for answers of one candidate to one item.
+    pub fn of_drills(items: Vec<Item>, mut candidates: Vec<Candidate>) -> Result<Self, SittingError> {
         let mut ids = BTreeSet::new();
         if let Some(item) = items.iter().find(|item| !ids.insert(item.id.as_str())) {
             return Err(SittingError::ItemTwice(item.id.clone()));
@@ -138,24 +159,30 @@ impl Sitting {
         if let Some(person) = candidates.iter().find(|person| !ids.insert(person.id.as_str())) {
             return Err(SittingError::CandidateTwice(person.id.clone()));
         }
+        let mut has_repeats = false;
         for person in &mut candidates {
             for answer in &person.answers {
                 check(&items, &person.id, answer)?;
             }
             person.answers.sort_by_key(|answer| answer.item);
-            if let Some(pair) = person.answers.windows(2).find(|pair| pair[0].item == pair[1].item) {
-                return Err(SittingError::AnswerTwice {
-                    candidate: person.id.clone(),
-                    item: items[pair[0].item].id.clone(),
-                });
-            }
+            has_repeats |= person.answers.windows(2).any(|pair| pair[0].item == pair[1].item);
         }
-        Ok(Sitting { items, candidates })
+        Ok(Sitting { items, candidates, has_repeats })
     }
 
     /// The items, in the order given.
     pub fn items(&self) -> &[Item] {
         &self.items
+    }
+
+    /// A sitting without items and without people.
+    pub fn empty() -> Self {
+        Sitting { items: Vec::new(), candidates: Vec::new(), has_repeats: false }
+    }
+
+    /// Whether somebody answered an item several times.
+    pub fn has_repeats(&self) -> bool {
+        self.has_repeats
     }
 
     /// The candidates, in the order given, each one's answers in the order of the items.

@@ -57,8 +57,10 @@ fn exact(likelihood: &Conditional, difficulties: &[f64]) -> Option<Vec<f64>> {
                     .filter(|&r| pattern.people[r] > 0.0)
                     .map(|r| pattern.people[r] * (both[r] - rights[i][r] * rights[j][r]))
                     .sum();
-                // The lower triangle only: items of a pattern are in rising order.
-                matrix[row * n + column] += covariance;
+                // The lower triangle only: items of a pattern are in rising order. Two exercises of one drill meet on the
+                // diagonal, where each of them stands for the other's half too.
+                let times = if i != j && row == column { 2.0 } else { 1.0 };
+                matrix[row * n + column] += times * covariance;
             }
         }
     }

@@ -10,6 +10,8 @@
 //! 4. person measures by Warm's weighted likelihood (Warm 1989; `measure`): finite for nothing right and for all right;
 //! 5. infit and outfit (Wright and Masters 1982; `fit`).
 //!
+//! An item may be a drill of which one paper puts several exercises: they share its difficulty, and the likelihood of step 2 counts each.
+//!
 //! Right means full credit; partial credit counts as wrong here.
 
 mod conditional;

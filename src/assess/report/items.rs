@@ -1,0 +1,225 @@
+//! Statistics of drills and bank questions. Entry point: [`items`].
+//!
+//! The options of a drill's exercises are gathered by what leads to them: the right answer, and each misconception. So its distractor
+//! table says which wrong belief tempts, whatever the exercise. A bank question has its own options.
+
+use super::input::{Checked, Question};
+use crate::assess::items::rasch::ItemMeasure;
+use crate::assess::items::{
+    Answer, Candidate, Classical, Flag, Item, ItemOption, OptionRow, Sitting, analyse,
+};
+use crate::course::Course;
+use serde::Serialize;
+use std::collections::HashMap;
+
+/// What an item is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum ItemKind {
+    /// A drill: all of its exercises that were put.
+    Drill,
+    /// A question of the bank.
+    Question,
+}
+
+/// One drill or bank question.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct ItemEntry {
+    /// Id of the drill or question.
+    pub id: String,
+    /// Which of the two.
+    pub kind: ItemKind,
+    /// The question as asked, or the title of the drill's lesson; empty where the course has neither any more.
+    pub about: String,
+    /// Name of the skill.
+    pub skill: String,
+    /// Different exercises of it that were put.
+    pub questions: usize,
+    /// Facility and discrimination.
+    pub classical: Classical,
+    /// Difficulty and fit.
+    pub rasch: ItemMeasure,
+    /// The distractor table; empty where answers are not chosen from a list.
+    pub options: Vec<OptionRow>,
+    /// Reasons to revise it, in words.
+    pub revise: Vec<String>,
+    /// What limits its statistics, in words: no reason to revise it.
+    pub limits: Vec<String>,
+}
+
+/// Ability of a sheet on the scale of the difficulties.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct SheetMeasure {
+    pub measure: Option<f64>,
+    pub standard_error: Option<f64>,
+}
+
+/// Everything items tell.
+pub(super) struct Items {
+    pub entries: Vec<ItemEntry>,
+    pub why_no_difficulties: Option<String>,
+    pub exact_errors: bool,
+    /// One entry a sheet.
+    pub measures: Vec<SheetMeasure>,
+}
+
+/// How options of one question count among its item's options.
+struct Gathered<'c> {
+    items: Vec<Item>,
+    kinds: Vec<(ItemKind, &'c str)>,
+    questions: Vec<usize>,
+    /// For every question its item.
+    item_of: Vec<usize>,
+    /// For every question and option the option of the item.
+    options: Vec<Vec<u16>>,
+}
+
+/// Statistics of all items.
+pub(super) fn items(checked: &Checked, course: &Course) -> Items {
+    let gathered = gather(checked, course);
+    let candidates = checked.cohort.sheets.iter().zip(&checked.questions).enumerate().map(|(at, sheet)| {
+        let (sheet, questions) = sheet;
+        Candidate {
+            id: format!("sheet {at}"),
+            answers: sheet
+                .answers
+                .iter()
+                .zip(questions)
+                .map(|(answer, &question)| {
+                    let options = &gathered.options[question];
+                    Answer {
+                        item: gathered.item_of[question],
+                        credit: answer.credit,
+                        chosen: answer.chosen.map(|chosen| usize::from(options[chosen])),
+                        offered: Some(options.clone()),
+                    }
+                })
+                .collect(),
+        }
+    });
+    // The cohort was checked, so that nothing can be wrong here; without items there is nothing to say.
+    let Ok(sitting) = Sitting::of_drills(gathered.items.clone(), candidates.collect()) else {
+        return Items {
+            entries: Vec::new(),
+            why_no_difficulties: None,
+            exact_errors: false,
+            measures: Vec::new(),
+        };
+    };
+    let analysis = analyse(&sitting);
+    let measures = analysis
+        .people
+        .iter()
+        .map(|person| SheetMeasure {
+            measure: person.rasch.measure,
+            standard_error: person.rasch.standard_error,
+        })
+        .collect();
+    let mut entries: Vec<ItemEntry> = analysis
+        .items
+        .into_iter()
+        .zip(gathered.kinds)
+        .zip(gathered.questions)
+        .map(|((item, (kind, skill)), questions)| {
+            let (limits, revise): (Vec<&Flag>, Vec<&Flag>) = item
+                .flags
+                .iter()
+                .partition(|flag| matches!(flag, Flag::FewAnswers { .. } | Flag::Unlinked { .. }));
+            let words = |flags: Vec<&Flag>| flags.iter().map(|flag| flag.to_string()).collect();
+            ItemEntry {
+                about: about(course, kind, &item.id),
+                skill: super::people::skill_name(course, skill),
+                questions,
+                classical: item.classical,
+                rasch: item.rasch,
+                options: item.options,
+                revise: words(revise),
+                limits: words(limits),
+                id: item.id,
+                kind,
+            }
+        })
+        .collect();
+    entries.sort_by(|one, other| (one.revise.is_empty(), &one.id).cmp(&(other.revise.is_empty(), &other.id)));
+    Items {
+        entries,
+        why_no_difficulties: analysis.why_no_difficulties,
+        exact_errors: analysis.exact_errors,
+        measures,
+    }
+}
+
+fn gather<'c>(checked: &Checked<'c>, course: &Course) -> Gathered<'c> {
+    let cohort = checked.cohort;
+    let mut gathered = Gathered {
+        items: Vec::new(),
+        kinds: Vec::new(),
+        questions: Vec::new(),
+        item_of: Vec::with_capacity(cohort.questions.len()),
+        options: Vec::with_capacity(cohort.questions.len()),
+    };
+    let mut places: HashMap<&str, usize> = HashMap::new();
+    // Options of drills by what leads to them, and how many of an exercise's options that does.
+    let mut known: HashMap<(usize, Option<&str>, bool, usize), u16> = HashMap::new();
+    for question in &cohort.questions {
+        let place = *places.entry(question.item()).or_insert_with(|| {
+            let kind = if question.drill.is_some() { ItemKind::Drill } else { ItemKind::Question };
+            gathered.items.push(Item { id: question.item().to_owned(), options: Vec::new() });
+            gathered.kinds.push((kind, question.skill.as_str()));
+            gathered.questions.push(0);
+            gathered.items.len() - 1
+        });
+        gathered.item_of.push(place);
+        gathered.questions[place] += 1;
+        let options = &mut gathered.items[place].options;
+        let mut here = Vec::with_capacity(question.options.len());
+        let mut times: HashMap<(Option<&str>, bool), usize> = HashMap::new();
+        for option in &question.options {
+            let next = u16::try_from(options.len()).unwrap_or(u16::MAX);
+            if question.drill.is_none() {
+                options.push(ItemOption {
+                    label: option.say.clone(),
+                    key: option.right,
+                    misconception: option.misconception.clone(),
+                });
+                here.push(next);
+                continue;
+            }
+            let belief = option.misconception.as_deref().filter(|_| !option.right);
+            let time = times.entry((belief, option.right)).or_default();
+            *time += 1;
+            let at = *known.entry((place, belief, option.right, *time)).or_insert_with(|| {
+                let label = gathered_label(course, belief, option.right, *time);
+                let misconception = belief.map(str::to_owned);
+                options.push(ItemOption { label, key: option.right, misconception });
+                next
+            });
+            here.push(at);
+        }
+        gathered.options.push(here);
+    }
+    gathered
+}
+
+/// What an option of a drill is called, whatever the exercise.
+fn gathered_label(course: &Course, belief: Option<&str>, right: bool, time: usize) -> String {
+    let what = match belief {
+        _ if right => "the right answer".to_owned(),
+        Some(id) => course.misconception(id).map_or_else(|| id.to_owned(), |known| known.belief.clone()),
+        None => "a wrong answer of no named belief".to_owned(),
+    };
+    if time == 1 { what } else { format!("{what} (option {time} of it)") }
+}
+
+fn about(course: &Course, kind: ItemKind, id: &str) -> String {
+    match kind {
+        ItemKind::Drill => course.drill(id).map(|(lesson, _)| lesson.page.title.clone()),
+        ItemKind::Question => course.question(id).map(|question| question.ask.clone()),
+    }
+    .unwrap_or_default()
+}
+
+/// Whether a question's answer is chosen from options.
+pub(super) fn has_options(question: &Question) -> bool {
+    !question.options.is_empty()
+}

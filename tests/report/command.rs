@@ -1,0 +1,152 @@
+//! `healedhue report`.
+
+use super::{COHORT, Cohort, files};
+use assert_cmd::Command;
+use predicates::prelude::*;
+use predicates::str::contains;
+use std::fs;
+use std::path::Path;
+
+fn healedhue() -> Command {
+    let mut command = Command::cargo_bin("healedhue").expect("the program is built");
+    command.current_dir(env!("CARGO_MANIFEST_DIR")).env("NO_COLOR", "1");
+    command
+}
+
+fn marks(folder: &Path, cohort: &Cohort) -> std::path::PathBuf {
+    let path = folder.join("marks.json");
+    fs::write(&path, serde_json::to_vec(cohort).expect("JSON")).expect("it is written");
+    path
+}
+
+/// The command of docs/reports.md on the example there.
+#[test]
+fn the_example_of_the_documentation_works() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let out = folder.path().join("report");
+    let docs = include_str!("../../docs/reports.md");
+    assert!(docs.contains("healedhue report --marks docs/examples/marks.json"));
+    assert!(docs.contains(include_str!("../../docs/examples/marks.json").trim_end()));
+    healedhue()
+        .args(["report", "--marks", "docs/examples/marks.json", "--out"])
+        .arg(&out)
+        .assert()
+        .success()
+        .stdout(contains("Weakest skill").and(contains("open ")))
+        .stderr("");
+    assert!(out.join("index.html").is_file() && out.join("people/id-venn.html").is_file());
+}
+
+#[test]
+fn the_same_sheets_give_the_same_bytes_and_replace_each_other() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let (out, tables) = (folder.path().join("report"), folder.path().join("tables"));
+    let marks = marks(folder.path(), &COHORT.0);
+    let run = || {
+        let mut command = healedhue();
+        command.arg("report").arg("--marks").arg(&marks).arg("--out").arg(&out).arg("--csv").arg(&tables);
+        command.args(["--site", "../public"]).assert().success();
+        (files(&out), files(&tables))
+    };
+    let once = run();
+    assert_eq!(once, run());
+    assert_eq!(once.1.keys().filter(|name| name.ends_with(".csv")).count(), 8);
+    let page = String::from_utf8_lossy(&once.0["people/id-a00003.html"]).into_owned();
+    assert!(page.contains("href=\"../../public/lessons/"), "lessons are linked");
+    let index = String::from_utf8_lossy(&once.0["index.html"]).into_owned();
+    assert!(index.contains("href=\"../public/lessons/"));
+}
+
+#[test]
+fn what_is_no_report_is_left_alone() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let marks = marks(folder.path(), &COHORT.0);
+    let out = folder.path().join("thesis");
+    fs::create_dir(&out).expect("a folder");
+    fs::write(out.join("chapter.txt"), "mine").expect("it is written");
+    let refused = |arguments: &[&str], folder: &Path| {
+        healedhue()
+            .arg("report")
+            .arg("--marks")
+            .arg(&marks)
+            .args(arguments)
+            .arg(folder)
+            .assert()
+            .code(1)
+            .stderr(contains("nothing was changed"));
+    };
+    refused(&["--out"], &out);
+    let fine = folder.path().join("report");
+    refused(&["--out", fine.to_str().expect("a path"), "--csv"], &out);
+    assert!(!fine.exists(), "nothing is written where something else is refused");
+    assert_eq!(fs::read(out.join("chapter.txt")).expect("it is there"), b"mine");
+}
+
+#[test]
+fn tables_hold_the_figures_and_no_formula() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let mut cohort = COHORT.0.clone();
+    let names = ["=1+1", "+x", "-x", "@x", "\t=x", " =x", "plain, \"quoted\""];
+    for (sheet, name) in cohort.sheets.iter_mut().zip(names) {
+        sheet.name = name.to_owned();
+    }
+    let marks = marks(folder.path(), &cohort);
+    let tables = folder.path().join("tables");
+    let mut command = healedhue();
+    command.arg("report").arg("--marks").arg(&marks).arg("--csv").arg(&tables).arg("--json");
+    let output = command.assert().success().get_output().stdout.clone();
+    let report: serde_json::Value = serde_json::from_slice(&output).expect("JSON");
+    let mut seen = 0;
+    for (name, content) in files(&tables).iter().filter(|file| file.0.ends_with(".csv")) {
+        let mut reader = csv::Reader::from_reader(content.as_slice());
+        for record in reader.records() {
+            let record = record.expect("a row");
+            for cell in &record {
+                let number = cell.parse::<f64>().is_ok();
+                let formula = cell.trim_start().starts_with(['=', '+', '-', '@']);
+                assert!(number || !formula, "{name}: {cell:?}");
+            }
+            seen += usize::from(record.iter().any(|cell| cell == "plain, \"quoted\""));
+        }
+    }
+    assert!(seen > 1);
+    let items = String::from_utf8(fs::read(tables.join("items.csv")).expect("the table")).expect("text");
+    let first = &report["items"][0];
+    let wanted = format!("{},", first["id"].as_str().expect("an id"));
+    let row = items.lines().find(|line| line.starts_with(&wanted)).expect("a row");
+    assert!(row.contains(&first["classical"]["facility"].to_string()), "{row}");
+    assert!(!Path::new("report").exists(), "--json writes no pages");
+}
+
+#[test]
+fn wrong_input_is_named_and_nothing_is_written() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let out = folder.path().join("report");
+    let problem = |text: &str| {
+        let assert = healedhue()
+            .args(["report", "--marks", "-", "--out"])
+            .arg(&out)
+            .write_stdin(text)
+            .assert()
+            .code(1);
+        assert!(!out.exists());
+        String::from_utf8_lossy(&assert.get_output().stderr).into_owned()
+    };
+    let problems = [
+        "{",
+        "[]",
+        r#"{"questions": [], "sheets": [{"person": "a", "paper": {"blueprint": "b"}, "answers": [{"question": "q", "credit": "x"}]}]}"#,
+        r#"{"questions": [], "sheets": [{"person": "a", "paper": {"blueprint": "b"}, "answers": [{"question": "q", "credit": 1}]}]}"#,
+        r#"{"questions": [], "sheets": [], "sheet": []}"#,
+        r#"{"questions": [], "sheets": []} x"#,
+    ]
+    .map(problem);
+    insta::assert_snapshot!(problems.concat());
+    healedhue().arg("report").assert().code(2);
+    healedhue()
+        .args(["report", "--marks", "-", "--site", "javascript:x"])
+        .write_stdin("")
+        .assert()
+        .code(2)
+        .stderr(contains("--site"));
+}
