@@ -1,6 +1,7 @@
 //! What the whole program promises, one module a feature.
 
 mod assess;
+mod assign;
 mod colour;
 mod demo;
 mod door;
@@ -9,6 +10,7 @@ mod loading;
 mod optics;
 mod outcome;
 mod pigment;
+mod practise;
 mod program;
 mod readme;
 mod residuals;

@@ -3,6 +3,8 @@
 //! Entry point: [`run`]. One file per command. Results go to standard output, progress and problems to standard error. Exit
 //! codes: 0 fine, 1 the course or the input has problems, 2 wrong use.
 
+mod assign;
+mod belief;
 mod build;
 mod check;
 mod foresee;
@@ -36,6 +38,8 @@ enum Command {
     Build(build::Arguments),
     /// Read a course and prove every drill, without writing anything.
     Check(check::Arguments),
+    /// Give lessons and practice to people, and mark what they hand in.
+    Assign(assign::Arguments),
     /// Practise in the terminal.
     Practise(practise::Arguments),
     /// Foresee the healed colour of a placement.
@@ -62,6 +66,7 @@ pub fn run() -> ExitCode {
     let done = match arguments.command {
         Command::Build(arguments) => build::run(&arguments),
         Command::Check(arguments) => check::run(&arguments),
+        Command::Assign(arguments) => assign::run(&arguments),
         Command::Practise(arguments) => practise::run(&arguments),
         Command::Foresee(arguments) => foresee::run(&arguments),
         Command::Layers(arguments) => layers::run(&arguments),

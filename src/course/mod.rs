@@ -3,6 +3,7 @@
 //! Entry point: [`load`]. Steps: read the manifest and the summary, read every YAML file strictly, resolve every name, and
 //! report all problems at once as [`Diagnostic`]s.
 
+pub mod assignment;
 pub mod bounds;
 pub mod client;
 pub mod diagnostic;
@@ -16,6 +17,7 @@ mod shared;
 mod source;
 pub mod words;
 
+pub use assignment::{Assignment, Date, Person, read_assignment};
 pub use client::{Client, Goal, HealthNote, OldWork};
 pub use diagnostic::{Diagnostic, Severity, report};
 pub use drill::{Drill, Family, Judged, Limits, Rule, SkinAsks};

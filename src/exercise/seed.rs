@@ -5,7 +5,7 @@ use rand_chacha::ChaCha8Rng;
 use sha2::{Digest, Sha256};
 
 /// A stream named by the course's seed and some words.
-pub(super) fn stream(seed: u64, words: &[&str]) -> ChaCha8Rng {
+pub(crate) fn stream(seed: u64, words: &[&str]) -> ChaCha8Rng {
     let mut hash = Sha256::new();
     hash.update(seed.to_le_bytes());
     for word in words {
@@ -16,13 +16,13 @@ pub(super) fn stream(seed: u64, words: &[&str]) -> ChaCha8Rng {
 }
 
 /// A whole number below `count`, which is at least 1.
-pub(super) fn below(rng: &mut impl Rng, count: usize) -> usize {
+pub(crate) fn below(rng: &mut impl Rng, count: usize) -> usize {
     // Drawn as u64, so that 32-bit and 64-bit machines agree.
     rng.random_range(0..count as u64) as usize
 }
 
 /// Puts a list in random order (Fisher and Yates).
-pub(super) fn shuffle<T>(rng: &mut impl Rng, list: &mut [T]) {
+pub(crate) fn shuffle<T>(rng: &mut impl Rng, list: &mut [T]) {
     for last in (1..list.len()).rev() {
         list.swap(last, below(rng, last + 1));
     }

@@ -4,6 +4,7 @@
 
 use super::exercise::{OptionView, healed, option_view};
 use super::figures::{fixed, letter, percent};
+use super::swatch::Swatch;
 use crate::course::Course;
 use crate::exercise::{Action, mixes};
 use crate::exercise::{Answer, Choice, Exercise, Form, Mark, outcome};
@@ -168,7 +169,9 @@ pub(super) fn options(course: &Course, exercise: &Exercise, path: &str, site: Si
                     .case
                     .as_ref()
                     .filter(|_| one.pictured)
-                    .and_then(|case| healed(choice, case, site, &letter(place))),
+                    .and_then(|case| healed(choice, case, site, &letter(place)))
+                    // How far it is from what is asked for would give the answer away.
+                    .map(|picture| Swatch { note: None, ..picture }),
                 ..view(choice)
             })
             .collect(),

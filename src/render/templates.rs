@@ -14,6 +14,9 @@ pub(super) const STYLE_CSS: &str = include_str!("../../site/style.css");
 /// The script of the exercises.
 pub(super) const EXERCISE_JS: &str = include_str!("../../site/exercise.js");
 
+/// The script that saves an assignment's answers.
+pub(super) const SLIP_JS: &str = include_str!("../../site/slip.js");
+
 macro_rules! embedded {
     ($($name:literal),* $(,)?) => {
         [$(($name, include_str!(concat!("../../site/templates/", $name)))),*]
@@ -36,8 +39,10 @@ const TEMPLATES: &[(&str, &str)] = &embedded![
     "glossary.html",
     "cautions.html",
     "model.html",
+    "sheet-bottles.html",
     "worksheet.html",
     "key.html",
+    "assignment.html",
 ];
 
 /// All templates, ready to be filled.

@@ -1,6 +1,6 @@
 //! The study site and the worksheets: what a built site holds and what building one may touch.
 
-mod fixture;
+pub mod fixture;
 mod html;
 
 mod escaping;
@@ -9,3 +9,5 @@ mod fragments;
 mod links;
 mod pictures;
 mod sheets;
+
+pub use html::decoded;

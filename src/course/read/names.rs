@@ -21,6 +21,8 @@ pub(crate) enum Thing {
     Module,
     Lesson,
     Drill,
+    Assignment,
+    Person,
 }
 
 impl Thing {
@@ -39,6 +41,8 @@ impl Thing {
             Thing::Module => "module",
             Thing::Lesson => "lesson",
             Thing::Drill => "drill",
+            Thing::Assignment => "assignment",
+            Thing::Person => "person",
         }
     }
 
@@ -56,6 +60,7 @@ impl Thing {
             Thing::Bottle => "`pigments/bottles.yaml`",
             Thing::Module | Thing::Lesson => "the YAML files beside the pages of the summary",
             Thing::Drill => "the YAML file beside the lesson",
+            Thing::Assignment | Thing::Person => "the assignment",
         }
     }
 }
