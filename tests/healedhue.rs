@@ -1,6 +1,7 @@
 //! What the whole program promises, one module a feature.
 
 mod assess;
+mod assign;
 mod colour;
 mod demo;
 mod door;
@@ -10,6 +11,7 @@ mod optics;
 mod outcome;
 mod papers;
 mod pigment;
+mod practise;
 mod program;
 mod readme;
 mod report;

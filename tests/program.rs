@@ -6,7 +6,7 @@ use std::path::Path;
 
 fn healedhue() -> Command {
     let mut command = Command::cargo_bin("healedhue").expect("the program is built");
-    command.current_dir(env!("CARGO_MANIFEST_DIR")).env("NO_COLOR", "1");
+    command.current_dir(env!("CARGO_MANIFEST_DIR")).env("NO_COLOR", "1").env_remove("COLUMNS");
     command
 }
 
@@ -169,6 +169,7 @@ fn practise_asks_marks_and_sums_up() {
     let session = |input: &str| {
         let output = healedhue()
             .args(["practise", "--seed", "5", "--count", "3", "--skill", "read-residual"])
+            .args(["--no-progress", "--now", "1700000000"])
             .write_stdin(input)
             .assert()
             .success();
@@ -301,7 +302,7 @@ fn foresee_shows_the_work_under_every_light() {
 #[test]
 fn an_answer_in_any_encoding_is_asked_again() {
     healedhue()
-        .args(["practise", "--seed", "5", "--count", "1"])
+        .args(["practise", "--seed", "5", "--count", "1", "--no-progress"])
         .write_stdin(&b"\xff\xfe\nq\n"[..])
         .assert()
         .success()

@@ -10,7 +10,11 @@ fn the_session_shown_prints_what_is_shown() {
     let (command, shown) =
         session.and_then(|session| session.split_once('\n')).expect("the README shows a session");
     let mut healedhue = Command::cargo_bin("healedhue").expect("the program is built");
-    healedhue.current_dir(env!("CARGO_MANIFEST_DIR")).env("NO_COLOR", "1").args(command.split_whitespace());
+    healedhue
+        .current_dir(env!("CARGO_MANIFEST_DIR"))
+        .env("NO_COLOR", "1")
+        .env_remove("COLUMNS")
+        .args(command.split_whitespace());
     let output = healedhue.output().expect("the program runs");
     assert_eq!(String::from_utf8_lossy(&output.stdout).trim_end(), shown);
 }

@@ -230,7 +230,7 @@ proptest! {
 
 fn foresee(arguments: &[&str], request: &str) -> assert_cmd::assert::Assert {
     let mut command = Command::cargo_bin("healedhue").expect("the program is built");
-    command.current_dir(env!("CARGO_MANIFEST_DIR")).env("NO_COLOR", "1");
+    command.current_dir(env!("CARGO_MANIFEST_DIR")).env("NO_COLOR", "1").env_remove("COLUMNS");
     command.args(["foresee", "-"]).args(arguments).write_stdin(request.to_owned()).assert()
 }
 

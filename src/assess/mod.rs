@@ -6,8 +6,10 @@
 //! what somebody handed in, [`mark_slip`] marks it, and [`MarkBook`] keeps the marks. Then [`items::analyse`] for the statistics of
 //! a paper sat by a cohort, [`standard::angoff`] and [`standard::decide`] for pass marks, [`cohort::skills`] and
 //! [`cohort::misconceptions`] for what to teach next, [`report::report`] for all of it on a cohort's marked sheets, [`knowledge`] for
-//! practice that adapts: pure functions of typed answers.
+//! practice that adapts, [`session`] for a session of it, [`assigned`] for practice that an instructor assigns: pure functions of
+//! typed answers.
 
+pub mod assigned;
 mod book;
 pub mod cohort;
 mod difficulty;
@@ -20,6 +22,7 @@ mod pool;
 mod question;
 mod register;
 pub mod report;
+pub mod session;
 mod slip;
 pub mod standard;
 mod survey;

@@ -3,6 +3,8 @@
 //! Entry point: [`run`]. One file per command. Results go to standard output, progress and problems to standard error. Exit
 //! codes: 0 fine, 1 the course or the input has problems, 2 wrong use.
 
+mod assign;
+mod belief;
 mod build;
 mod cache;
 mod check;
@@ -44,6 +46,8 @@ enum Command {
     Paper(paper::Arguments),
     /// Mark answer slips.
     Mark(mark::Arguments),
+    /// Give lessons and practice to people, and mark what they hand in.
+    Assign(assign::Arguments),
     /// Practise in the terminal.
     Practise(practise::Arguments),
     /// Report on a cohort: skills, misconceptions, statistics of drills and questions, what to practise next.
@@ -74,6 +78,7 @@ pub fn run() -> ExitCode {
         Command::Check(arguments) => check::run(&arguments),
         Command::Paper(arguments) => paper::run(&arguments),
         Command::Mark(arguments) => mark::run(&arguments),
+        Command::Assign(arguments) => assign::run(&arguments),
         Command::Practise(arguments) => practise::run(&arguments),
         Command::Report(arguments) => report::run(&arguments),
         Command::Foresee(arguments) => foresee::run(&arguments),

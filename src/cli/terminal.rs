@@ -10,6 +10,9 @@ pub(super) struct Painter {
     colour: bool,
 }
 
+/// Columns of a swatch.
+const SWATCH: usize = 14;
+
 /// When to use colour.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
 pub(super) enum When {
@@ -52,7 +55,7 @@ impl Painter {
     /// A swatch: work with the client's skin on both sides of it. Empty where there is no colour.
     pub fn swatch(self, skin: Srgb, work: Srgb) -> String {
         let (skin, work) = ([skin.r, skin.g, skin.b], [work.r, work.g, work.b]);
-        let swatch = self.band(&[(skin, 3), (work, 8), (skin, 3)]);
+        let swatch = self.band(&[(skin, 3), (work, SWATCH - 6), (skin, 3)]);
         if swatch.is_empty() { swatch } else { swatch + "  " }
     }
 
@@ -67,6 +70,29 @@ impl Painter {
         cells.iter().map(cell).collect::<String>() + "\x1b[0m"
     }
 
+    /// A label, a swatch where there is colour, and what is said of it: in one line where the terminal is wide enough, otherwise below
+    /// one another.
+    pub fn labelled(self, label: &str, skin: Srgb, work: Srgb, said: &[String], words: &str) -> String {
+        const LABEL: usize = 18;
+        let swatch = self.swatch(skin, work);
+        let swatch_columns = if swatch.is_empty() { 0 } else { SWATCH + 2 };
+        let said_columns = said.join("  ").chars().count();
+        let wide = 2 + label.chars().count().max(LABEL) + 1 + swatch_columns + said_columns <= width();
+        let (mut text, indent) = if wide {
+            (format!("  {label:LABEL$} {swatch}{}\n", said.join("  ")), 2 + LABEL + 1)
+        } else {
+            let mut text = if label.is_empty() { String::new() } else { wrapped(label, 2) + "\n" };
+            if !swatch.is_empty() {
+                text += &format!("    {}\n", swatch.trim_end());
+            }
+            (text + &flowed(said, 4) + "\n", 4)
+        };
+        if !words.is_empty() {
+            text += &(wrapped(words, indent) + "\n");
+        }
+        text
+    }
+
     /// Bold text where there is colour.
     pub fn strong(self, text: &str) -> String {
         if self.colour { format!("\x1b[1m{text}\x1b[0m") } else { text.to_owned() }
@@ -75,31 +101,70 @@ impl Painter {
 
 /// L*a*b* in words, with a mark where a screen cannot show it.
 pub(super) fn lab_in_words(appearance: &Appearance) -> String {
+    lab_in_pieces(appearance).join("  ")
+}
+
+/// The same in pieces that belong together.
+pub(super) fn lab_in_pieces(appearance: &Appearance) -> Vec<String> {
     let Lab { l, a, b } = appearance.lab;
     let gamut = if appearance.srgb.in_gamut { "" } else { " (beyond sRGB)" };
-    format!("L* {l:.1}  a* {a:.1}  b* {b:.1}{gamut}")
+    vec![format!("L* {l:.1}"), format!("a* {a:.1}"), format!("b* {b:.1}{gamut}")]
 }
 
-/// Columns of the terminal, 80 where that is unknown.
+/// Columns of the terminal; those of the environment's COLUMNS where there is no terminal, and 80 where nobody says.
 pub(super) fn width() -> usize {
-    terminal_size::terminal_size()
-        .map_or(80, |(terminal_size::Width(columns), _)| usize::from(columns).clamp(20, 100))
+    let columns = match terminal_size::terminal_size() {
+        Some((terminal_size::Width(columns), _)) => Some(usize::from(columns)),
+        None => std::env::var("COLUMNS").ok().and_then(|columns| columns.parse().ok()),
+    };
+    columns.map_or(80, |columns| columns.clamp(20, 100))
 }
 
-/// Text broken into lines of the terminal's width, each after `indent` spaces.
+/// Text broken into lines of the terminal's width, each after `indent` spaces. A word longer than a line is broken too.
 pub(super) fn wrapped(text: &str, indent: usize) -> String {
     let most = width().saturating_sub(indent).max(16);
-    let mut lines = Vec::new();
-    let mut line = String::new();
+    let mut lines = Lines { most, between: " ", done: Vec::new(), line: String::new() };
     for word in text.split_whitespace() {
-        if !line.is_empty() && line.chars().count() + 1 + word.chars().count() > most {
-            lines.push(std::mem::take(&mut line));
+        let mut rest = word;
+        while let Some((cut, _)) = rest.char_indices().nth(most) {
+            lines.add(&rest[..cut]);
+            rest = &rest[cut..];
         }
-        if !line.is_empty() {
-            line.push(' ');
-        }
-        line.push_str(word);
+        lines.add(rest);
     }
-    lines.push(line);
-    lines.iter().map(|line| format!("{:indent$}{line}", "")).collect::<Vec<_>>().join("\n")
+    lines.indented(indent)
+}
+
+/// Pieces two spaces apart, in lines of the terminal's width, each after `indent` spaces. A piece is never broken.
+pub(super) fn flowed(pieces: &[String], indent: usize) -> String {
+    let most = width().saturating_sub(indent).max(16);
+    let mut lines = Lines { most, between: "  ", done: Vec::new(), line: String::new() };
+    pieces.iter().for_each(|piece| lines.add(piece));
+    lines.indented(indent)
+}
+
+/// Lines being filled.
+struct Lines {
+    most: usize,
+    between: &'static str,
+    done: Vec<String>,
+    line: String,
+}
+
+impl Lines {
+    fn add(&mut self, piece: &str) {
+        let length = self.line.chars().count() + self.between.len() + piece.chars().count();
+        if !self.line.is_empty() && length > self.most {
+            self.done.push(std::mem::take(&mut self.line));
+        }
+        if !self.line.is_empty() {
+            self.line.push_str(self.between);
+        }
+        self.line.push_str(piece);
+    }
+
+    fn indented(mut self, indent: usize) -> String {
+        self.done.push(self.line);
+        self.done.iter().map(|line| format!("{:indent$}{line}", "")).collect::<Vec<_>>().join("\n")
+    }
 }

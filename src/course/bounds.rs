@@ -9,6 +9,10 @@ pub use crate::search::TOLERANCE;
 pub const AGE: Quantity = Quantity::new("age", "years", 16.0, 110.0);
 /// Exercises of a drill that a lesson shows.
 pub const EXERCISES: Quantity = Quantity::new("exercises", "", 1.0, 12.0);
+/// Exercises of a practice set that is assigned.
+pub const ASSIGNED_EXERCISES: Quantity = Quantity::new("exercises", "", 1.0, 60.0);
+/// Seed of an assignment.
+pub const SEED: Quantity = Quantity::new("seed", "", 0.0, 4_294_967_295.0);
 /// Options of an exercise.
 pub const OPTIONS: Quantity = Quantity::new("options", "", 2.0, 6.0);
 /// Drops in a whole mix; the search through every mix grows steeply with it.

@@ -3,6 +3,7 @@
 //! Entry point: [`load`]. Steps: read the manifest and the summary, read every YAML file strictly, resolve every name, and
 //! report all problems at once as [`Diagnostic`]s.
 
+pub mod assignment;
 mod blueprint;
 pub mod bounds;
 pub mod client;
@@ -17,6 +18,7 @@ mod shared;
 mod source;
 pub mod words;
 
+pub use assignment::{Assignment, Date, Person, read_assignment};
 pub use blueprint::{Band, Blueprint, Judge, Section, Standard};
 pub use client::{Client, Goal, HealthNote, OldWork};
 pub use diagnostic::{Diagnostic, Severity, report};

@@ -72,6 +72,17 @@ pub struct Exercise {
     pub source: String,
 }
 
+impl Exercise {
+    /// What two exercises have in common when they are the same to whoever answers them: the order of the options does not matter,
+    /// nor do the options of a written question.
+    pub fn question(&self) -> String {
+        let Some(case) = &self.case else { return self.ask.clone() };
+        let options: std::collections::BTreeSet<&str> =
+            self.form.options().iter().map(|option| option.label.as_str()).collect();
+        format!("{} {} {:?} {options:?}", self.ask, case.client, case.placed)
+    }
+}
+
 /// The concrete situation of an exercise.
 #[derive(Debug, Clone)]
 pub struct Case {

@@ -94,7 +94,7 @@ impl Frame {
             course: course.title.clone(),
             authors: course.authors.join(", "),
             title: title.to_owned(),
-            is_home: path == plan::HOME,
+            is_home: path == plan::HOME && title == course.title,
             description: course.description.clone(),
             style: href(path, plan::STYLE),
             script: None,
@@ -120,8 +120,13 @@ impl Frame {
     }
 
     /// The same for a page that holds exercises.
-    pub fn scripted(mut self, path: &str) -> Self {
-        self.script = Some(href(path, plan::SCRIPT));
+    pub fn scripted(self, path: &str) -> Self {
+        self.scripted_by(path, plan::SCRIPT)
+    }
+
+    /// The same with a script.
+    pub fn scripted_by(mut self, path: &str, script: &str) -> Self {
+        self.script = Some(href(path, script));
         self
     }
 }

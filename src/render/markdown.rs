@@ -20,8 +20,10 @@ use std::collections::BTreeSet;
 pub(super) struct TextWriter<'a> {
     /// The page, as in the summary, without `.md`.
     page: &'a str,
-    /// Every page of the course's text.
+    /// Every page of text that is part of the site.
     pages: &'a BTreeSet<String>,
+    /// Every page of the course's text: a link to one that is not part of the site stays text.
+    whole: &'a BTreeSet<String>,
     /// Every picture and download of the course.
     assets: &'a BTreeSet<String>,
     /// Ids of the headings so far.
@@ -33,16 +35,17 @@ pub(super) struct TextWriter<'a> {
 }
 
 impl<'a> TextWriter<'a> {
-    /// A writer for a page of a course with these pages of text, pictures and downloads, and terms.
+    /// A writer for a page of a site with these pages of text (of the course's whole), pictures and downloads, and terms.
     pub fn new(
         page: &'a Page,
-        pages: &'a BTreeSet<String>,
+        (pages, whole): (&'a BTreeSet<String>, &'a BTreeSet<String>),
         assets: &'a BTreeSet<String>,
         glossary: &'a Glossary,
     ) -> Self {
         TextWriter {
             page: &page.path,
             pages,
+            whole,
             assets,
             ids: HeadingIds::below(&page.anchor),
             mentions: glossary.mentions(&text_path(&page.path)),
@@ -175,7 +178,10 @@ impl<'a> TextWriter<'a> {
             let is_kept = !anchor.is_empty() && anchor.chars().all(is_plain);
             return Ok(Some(if is_kept { format!("{target}#{anchor}") } else { target }));
         };
-        let page = resolve(self.page, &page).filter(|page| self.pages.contains(page)).ok_or_else(broken)?;
+        let page = resolve(self.page, &page).filter(|page| self.whole.contains(page)).ok_or_else(broken)?;
+        if !self.pages.contains(&page) {
+            return Ok(None);
+        }
         let mut target = href_to(&here, &text_path(&page), &decoded(anchor));
         if target.ends_with('#') {
             target.pop();
@@ -299,7 +305,7 @@ mod tests {
         let assets = ["a/brow.png", "d/hand out.pdf"].map(str::to_owned).into();
         let term = Term { id: "hue".into(), term: "hue".into(), means: String::new(), see: Vec::new() };
         let page = Page { title: "B".into(), path: "a/b".into(), anchor: "b".into(), blocks: Vec::new() };
-        TextWriter::new(&page, &pages, &assets, &Glossary::new(&[term])).html(text)
+        TextWriter::new(&page, (&pages, &pages), &assets, &Glossary::new(&[term])).html(text)
     }
 
     #[test]

@@ -9,6 +9,7 @@
 //!
 //! The pages decide nothing: whatever they show of colour, marks and proofs was computed by the engine.
 
+mod assignment;
 mod error;
 mod exercise;
 mod figures;
@@ -25,6 +26,7 @@ mod swatch;
 mod templates;
 mod timeline;
 
+pub use assignment::write_assignment;
 pub use error::RenderError;
 pub use output::MARKER;
 pub use paper::{PaperFiles, PaperPages, PapersFolder};

@@ -44,6 +44,12 @@ pub(super) const PAPERS: Kind = Kind {
     title: "healedhue wrote this folder and replaces it whole only when it is told to. Its files:",
 };
 
+/// Lessons and practice assigned to people.
+pub(super) const ASSIGNED: Kind = Kind {
+    marker: ".healedhue-assigned",
+    title: "healedhue wrote this folder and replaces it whole when the assignment is made again. Its files:",
+};
+
 /// A report for instructors.
 pub(super) const REPORT: Kind = Kind {
     marker: ".healedhue-report",

@@ -26,6 +26,8 @@ pub(super) const MODEL: &str = "model.html";
 pub(super) const STYLE: &str = "style.css";
 /// The script of the exercises.
 pub(super) const SCRIPT: &str = "exercise.js";
+/// The script of assignments.
+pub(super) const SLIP_SCRIPT: &str = "slip.js";
 
 /// Path of a page of the course's text. All of them lie in a folder of their own, laid out like the course's, so that no name an
 /// author may choose collides with ours.

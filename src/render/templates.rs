@@ -20,6 +20,8 @@ pub(super) const EXERCISE_JS: &str = include_str!("../../site/exercise.js");
 pub(super) const PAPER_CSS: &str = include_str!("../../site/paper.css");
 /// The script of papers.
 pub(super) const PAPER_JS: &str = include_str!("../../site/paper.js");
+/// The script that saves an assignment's answers.
+pub(super) const SLIP_JS: &str = include_str!("../../site/slip.js");
 
 macro_rules! embedded {
     ($($name:literal),* $(,)?) => {
@@ -43,6 +45,7 @@ const TEMPLATES: &[(&str, &str)] = &embedded![
     "glossary.html",
     "cautions.html",
     "model.html",
+    "sheet-bottles.html",
     "worksheet.html",
     "key.html",
     "paper.html",
@@ -53,6 +56,7 @@ const TEMPLATES: &[(&str, &str)] = &embedded![
     "report.html",
     "report-person.html",
     "report-people.html",
+    "assignment.html",
 ];
 
 /// All templates, ready to be filled.

@@ -15,7 +15,7 @@ use tempfile::TempDir;
 
 fn pigment(folder: &Path) -> Command {
     let mut command = Command::cargo_bin("healedhue").expect("the program is built");
-    command.current_dir(folder).env("NO_COLOR", "1").arg("pigment");
+    command.current_dir(folder).env("NO_COLOR", "1").env_remove("COLUMNS").arg("pigment");
     command
 }
 

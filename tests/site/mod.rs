@@ -3,7 +3,7 @@
 pub use fixture::{files, pages};
 pub use html::{decoded, tags};
 
-mod fixture;
+pub mod fixture;
 mod html;
 
 mod escaping;

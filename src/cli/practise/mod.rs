@@ -1,105 +1,98 @@
 //! `healedhue practise`: a session of exercises in the terminal.
 //!
-//! Steps: pick the skill most in need, make and prove an exercise for it, ask, mark, show what would have followed; at the end
-//! a summary. Keyboard only; words only where there is no colour.
+//! Steps: open the record of progress (`record`); let the session (`assess::session`) choose and make the exercise that is needed most;
+//! ask it (`telling`), mark the answer, keep the record, tell what would have followed; at the end a summary (`summing`). What comes
+//! next and what an answer is worth is decided by the session. Keyboard only; words only where there is no colour.
 
+mod clock;
+mod record;
+mod summing;
 mod telling;
 
 use super::CourseFolder;
-use super::cache::{Cache, CacheFolder};
 use super::problem::Problem;
-use super::terminal::{Painter, When, wrapped};
+use super::terminal::{Painter, When, width, wrapped};
+use crate::assess::knowledge::{MOST_STEPS, Parameters, Progress, Seconds};
+use crate::assess::session::{Session, minutes_of};
 use crate::course::{Course, Drill, Lesson, load};
-use crate::exercise::{Answer, AnswerError, Exercise, outcome};
-use rand::{RngExt, SeedableRng};
-use rand_chacha::ChaCha8Rng;
-use std::collections::BTreeMap;
+use crate::exercise::{Answer, Choice, Exercise};
+use clock::Clock;
+use record::Record;
 use std::io::{BufRead, Write};
+use std::path::PathBuf;
 use telling::{Telling, how_to_answer};
 
-/// Type your answer and press Enter; q ends the session.
+/// Type your answer and press Enter; q ends the session. Each exercise is one of the skill you need most: what you know is estimated from
+/// your answers, and fades with the days. Your progress is kept after every answer in a file of your own.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
     #[command(flatten)]
     folder: CourseFolder,
-    /// Exercises in the session.
-    #[arg(long, default_value_t = 6, value_parser = clap::value_parser!(u32).range(1..=200))]
-    count: u32,
+    /// Exercises in the session; 6, unless --minutes is given.
+    #[arg(long, value_parser = clap::value_parser!(u32).range(1..=200))]
+    count: Option<u32>,
+    /// Minutes of the session: exercises are asked as long as another fits in.
+    #[arg(long, value_parser = clap::value_parser!(u32).range(1..=480))]
+    minutes: Option<u32>,
     /// Only drills of this lesson.
     #[arg(long, value_name = "ID")]
     lesson: Option<String>,
     /// Only drills that train this skill.
     #[arg(long, value_name = "ID")]
     skill: Option<String>,
-    /// Seed of the session; the same seed and answers give the same session. Without it, each session differs.
+    /// File that your progress is kept in. Without it, one in the folder of your own data, which goes by the course's title.
+    #[arg(long, value_name = "FILE", conflicts_with = "no_progress")]
+    progress: Option<PathBuf>,
+    /// Read and keep no progress.
+    #[arg(long)]
+    no_progress: bool,
+    /// Seed of the session: the same seed, progress, time and answers give the same session. Without it, each session differs.
     #[arg(long)]
     seed: Option<u64>,
+    /// Seconds since 1970 at which the session begins; the clock then moves on by the minutes planned for each exercise.
+    #[arg(long, hide = true, allow_negative_numbers = true)]
+    now: Option<Seconds>,
     /// When to use colour.
     #[arg(long, value_name = "WHEN", default_value = "auto")]
     colour: When,
-    #[command(flatten)]
-    cache: CacheFolder,
 }
 
-/// What a session knows of one skill.
-#[derive(Debug, Default)]
-struct Record {
-    asked: u32,
-    credit: f64,
-}
+/// Exercises of a session for which neither a number nor minutes are given.
+const USUAL_COUNT: u32 = 6;
 
 pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     // Warnings are for the course's author, not for who practises.
     let loaded = load(&arguments.folder.course);
     let course = loaded.course.ok_or(Problem::Course(loaded.diagnostics))?;
     let drills = chosen(&course, arguments)?;
-    let seed = arguments.seed.unwrap_or_else(rand_seed);
-    let cache = arguments.cache.open(&arguments.folder);
-    let mut session = Session {
-        course: &course,
-        cache: &cache,
-        drills,
-        rng: ChaCha8Rng::seed_from_u64(seed),
-        telling: Telling { course: &course, painter: Painter::new(arguments.colour) },
-        records: BTreeMap::new(),
-        // Numbers beyond those the study pages show.
-        next: 1_000,
-        numbers: BTreeMap::new(),
-        last_client: None,
+    let (record, progress) = if arguments.no_progress {
+        (None, Progress::new())
+    } else {
+        let (record, progress) = Record::open(&course, arguments.progress.as_deref())?;
+        (Some(record), progress)
     };
-    let mut input = std::io::stdin().lock();
-    let mut out = std::io::stdout().lock();
-    writeln!(
-        out,
-        "{}",
-        wrapped(
-            &format!(
-                "{}: practice, {} exercises. Type your answer and press Enter; q ends the session.",
-                course.title, arguments.count
-            ),
-            0
-        )
-    )?;
-    writeln!(
-        out,
-        "{}",
-        wrapped("Colours are predictions for teaching, never a promise of a result on a person.", 0)
-    )?;
-    for number in 1..=arguments.count {
-        let (lesson, drill) = session.pick();
-        let exercise = session.make(lesson, drill)?;
-        write!(out, "\n{}", session.question(number, arguments.count, &exercise))?;
-        if !ask(&mut input, &mut out, &exercise, &mut session)? {
-            break;
-        }
-    }
-    cache.save();
-    write!(out, "\n{}", session.summary())?;
-    Ok(())
+    let clock = Clock::new(arguments.now);
+    let seed = arguments.seed.unwrap_or_else(seed_of_the_clock);
+    let begun = clock.now();
+    let count = match (arguments.count, arguments.minutes) {
+        (Some(count), _) => Some(count),
+        (None, Some(_)) => None,
+        (None, None) => Some(USUAL_COUNT),
+    };
+    let mut sitting = Sitting {
+        telling: Telling { course: &course, painter: Painter::new(arguments.colour) },
+        session: Session::new(&course, drills, progress, Parameters::default(), seed, begun),
+        record,
+        clock,
+        begun,
+        count,
+        minutes: arguments.minutes,
+    };
+    sitting.hold(&mut std::io::stdin().lock(), &mut std::io::stdout().lock())
 }
 
 /// A seed from the clock: only for sessions that name none.
-fn rand_seed() -> u64 {
+fn seed_of_the_clock() -> u64 {
     std::time::SystemTime::now()
         .duration_since(std::time::UNIX_EPOCH)
         .map_or(0, |since| since.as_nanos() as u64)
@@ -129,127 +122,170 @@ fn chosen<'c>(course: &'c Course, arguments: &Arguments) -> Result<Vec<(&'c Less
     if drills.is_empty() {
         return Err(Problem::Use("no drill trains that; leave out --lesson or --skill".to_owned()));
     }
+    let shortest = drills.iter().map(|(_, drill)| minutes_of(drill)).fold(f64::INFINITY, f64::min);
+    if let Some(minutes) = arguments.minutes
+        && f64::from(minutes) < shortest
+    {
+        return Err(Problem::Use(format!(
+            "no exercise fits into {minutes} minutes; the shortest here takes {shortest}"
+        )));
+    }
     Ok(drills)
 }
 
-/// Asks until there is an answer, and tells what follows from it. `false` ends the session.
-fn ask(
-    input: &mut impl BufRead,
-    out: &mut impl Write,
-    exercise: &Exercise,
-    session: &mut Session,
-) -> Result<bool, Problem> {
-    let how = how_to_answer(&exercise.form);
-    loop {
-        write!(out, "Your answer ({how}, q to end): ")?;
-        out.flush()?;
-        let mut line = Vec::new();
-        if input.read_until(b'\n', &mut line)? == 0 {
-            writeln!(out)?;
-            return Ok(false);
-        }
-        // Whatever is typed, in whatever encoding, is an answer or is asked again.
-        let line = String::from_utf8_lossy(&line).trim().to_lowercase();
-        if line == "q" {
-            return Ok(false);
-        }
-        let told = Answer::read(&exercise.form, &line).and_then(|answer| session.answer(exercise, &answer));
-        match told {
-            Ok(told) => {
-                write!(out, "\n{told}")?;
-                out.flush()?;
-                return Ok(true);
-            }
-            Err(error) => {
-                writeln!(out, "{}", wrapped(&format!("Please answer with {how}, or q: {error}."), 0))?
-            }
-        }
-    }
-}
-
-/// Exercises made in search of another client.
-const MOST_TRIES: u32 = 4;
-
-struct Session<'c> {
-    course: &'c Course,
-    cache: &'c Cache,
-    drills: Vec<(&'c Lesson, &'c Drill)>,
-    rng: ChaCha8Rng,
+/// A session at the terminal.
+struct Sitting<'c> {
     telling: Telling<'c>,
-    records: BTreeMap<&'c str, Record>,
-    next: u32,
-    numbers: BTreeMap<&'c str, u32>,
-    last_client: Option<String>,
+    session: Session<'c>,
+    record: Option<Record>,
+    clock: Clock,
+    begun: Seconds,
+    count: Option<u32>,
+    minutes: Option<u32>,
 }
 
-impl<'c> Session<'c> {
-    /// A drill, the likelier the less its skill has been shown.
-    fn pick(&mut self) -> (&'c Lesson, &'c Drill) {
-        let need = |drill: &Drill| {
-            let record = self.records.get(drill.skill.as_str());
-            let (asked, credit) =
-                record.map_or((0.0, 0.0), |record| (f64::from(record.asked), record.credit));
-            // One imagined half-right answer stands for what is not known yet.
-            1.0 - (credit + 0.5) / (asked + 1.0) + 0.1
+/// What became of a question.
+enum Asked {
+    Answered,
+    Ended,
+}
+
+impl Sitting<'_> {
+    fn hold(&mut self, input: &mut impl BufRead, out: &mut impl Write) -> Result<(), Problem> {
+        self.greet(out)?;
+        let mut number = 0;
+        while number < self.count.unwrap_or(MOST_STEPS as u32) {
+            let left = self.minutes.map_or(f64::INFINITY, |minutes| f64::from(minutes) - self.passed());
+            let made =
+                self.session.next(left, self.clock.now()).map_err(|error| Problem::Drills(vec![error]))?;
+            let Some(exercise) = made else {
+                if self.minutes.is_some() && number > 0 {
+                    writeln!(
+                        out,
+                        "\n{}",
+                        wrapped("No further exercise fits into the minutes that are left.", 0)
+                    )?;
+                }
+                break;
+            };
+            number += 1;
+            write!(out, "\n{}{}", self.heading(number, &exercise), self.telling.question(&exercise))?;
+            match self.ask(input, out, &exercise) {
+                Ok(Asked::Answered) => {}
+                Ok(Asked::Ended) => break,
+                // What could not be kept is told after what the session has shown.
+                Err(problem @ Problem::File { .. }) => {
+                    self.part(out)?;
+                    return Err(problem);
+                }
+                Err(problem) => return Err(problem),
+            }
+        }
+        self.part(out)?;
+        if let Some(record) = self.record.as_ref().filter(|_| self.session.answers() > 0) {
+            // Never broken, so that it can be copied.
+            writeln!(out, "Your progress is kept in\n  {}", record.path().display())?;
+        }
+        Ok(())
+    }
+
+    /// Minutes since the session began.
+    fn passed(&self) -> f64 {
+        self.clock.now().saturating_sub(self.begun).max(0) as f64 / 60.0
+    }
+
+    fn greet(&self, out: &mut impl Write) -> Result<(), Problem> {
+        let extent = match (self.count, self.minutes) {
+            (Some(count), Some(minutes)) => format!("{}, at most {minutes} minutes", exercises(count)),
+            (None, Some(minutes)) => format!("{minutes} minutes"),
+            (count, None) => exercises(count.unwrap_or(USUAL_COUNT)),
         };
-        let total: f64 = self.drills.iter().map(|(_, drill)| need(drill)).sum();
-        let mut at = self.rng.random::<f64>() * total;
-        for &(lesson, drill) in &self.drills {
-            at -= need(drill);
-            if at <= 0.0 {
-                return (lesson, drill);
-            }
+        let course = self.telling.course;
+        let greeting = format!(
+            "{}: practice, {extent}. Type your answer and press Enter; q ends the session.",
+            course.title
+        );
+        writeln!(out, "{}", wrapped(&greeting, 0))?;
+        let promise = "Colours are predictions for teaching, never a promise of a result on a person.";
+        writeln!(out, "{}", wrapped(promise, 0))?;
+        write!(out, "{}", summing::so_far(self.session.progress()))?;
+        if let Some(minutes) = self.minutes {
+            let mut steps = self.session.plan(f64::from(minutes), self.begun);
+            steps.truncate(self.count.map_or(MOST_STEPS, |count| count as usize));
+            write!(out, "{}", summing::plan(course, &steps))?;
         }
-        self.drills[self.drills.len() - 1]
+        Ok(())
     }
 
-    /// A new exercise of a drill, from a random place of its pool; with another client than the last, where there is one.
-    fn make(&mut self, lesson: &'c Lesson, drill: &'c Drill) -> Result<Exercise, Problem> {
-        let first = self.next + self.rng.random_range(0..1_000_000_u32);
-        let number = self.numbers.entry(&drill.id).or_insert(first);
-        let mut tries = 0;
+    fn part(&self, out: &mut impl Write) -> Result<(), Problem> {
+        let summary = self.session.summary(self.clock.now());
+        write!(out, "\n{}", summing::summary(self.telling.course, self.telling.painter, &summary))?;
+        out.flush()?;
+        Ok(())
+    }
+
+    fn heading(&self, number: u32, exercise: &Exercise) -> String {
+        let head = match (self.count, self.minutes) {
+            (Some(count), _) => format!("{number} of {count}"),
+            (None, Some(minutes)) => format!("{number}, minute {:.0} of {minutes}", self.passed().floor()),
+            (None, None) => number.to_string(),
+        };
+        let name = summing::skill_name(self.telling.course, &exercise.skill);
+        let strong = self.telling.painter.strong(&head);
+        if head.chars().count() + 2 + name.chars().count() <= width() {
+            format!("{strong}  {name}\n")
+        } else {
+            format!("{strong}\n{}\n", wrapped(name, 2))
+        }
+    }
+
+    /// Asks until there is an answer, keeps what it shows, and tells what follows from it.
+    fn ask(
+        &mut self,
+        input: &mut impl BufRead,
+        out: &mut impl Write,
+        exercise: &Exercise,
+    ) -> Result<Asked, Problem> {
+        let how = how_to_answer(&exercise.form);
+        let prompt = wrapped(&format!("Your answer ({how}, q to end):"), 0);
         loop {
-            *number += 1;
-            tries += 1;
-            let made = self.cache.proofs.generate(self.course, lesson, drill, *number);
-            let exercise = made.map_err(|error| Problem::Drills(vec![error]))?;
-            let client = exercise.case.as_ref().map(|case| case.client.clone());
-            if client.is_none() || client != self.last_client || tries == MOST_TRIES {
-                self.last_client = client;
-                return Ok(exercise);
+            write!(out, "{prompt} ")?;
+            out.flush()?;
+            let mut line = Vec::new();
+            if input.read_until(b'\n', &mut line)? == 0 {
+                writeln!(out)?;
+                return Ok(Asked::Ended);
+            }
+            // Whatever is typed, in whatever encoding, is an answer or is asked again.
+            let line = String::from_utf8_lossy(&line).trim().to_lowercase();
+            if line == "q" {
+                return Ok(Asked::Ended);
+            }
+            let marked = Answer::read(&exercise.form, &line)
+                .and_then(|answer| self.session.answer(exercise, &answer, self.clock.now()));
+            if marked.is_ok()
+                && let Some((_, drill)) = self.telling.course.drill(&exercise.drill)
+            {
+                self.clock.pass(minutes_of(drill));
+            }
+            match marked {
+                Ok(chosen) => return self.tell(out, exercise, &chosen).map(|()| Asked::Answered),
+                Err(error) => {
+                    writeln!(out, "{}", wrapped(&format!("Please answer with {how}, or q: {error}."), 0))?;
+                }
             }
         }
     }
 
-    fn question(&self, number: u32, count: u32, exercise: &Exercise) -> String {
-        let skill = self.course.skills.iter().find(|skill| skill.id == exercise.skill);
-        let head = self.telling.painter.strong(&format!("{number} of {count}"));
-        let name = skill.map_or(exercise.skill.as_str(), |skill| &skill.name);
-        format!("{head}  {name}\n{}", self.telling.question(exercise))
+    /// Keeps the record first: whoever has seen what follows has the answer kept.
+    fn tell(&self, out: &mut impl Write, exercise: &Exercise, chosen: &Choice) -> Result<(), Problem> {
+        let kept = self.record.as_ref().map_or(Ok(()), |record| record.keep(self.session.progress()));
+        write!(out, "\n{}", self.telling.answer(exercise, chosen))?;
+        out.flush()?;
+        kept
     }
+}
 
-    /// Marks an answer, notes it and tells what follows.
-    fn answer(&mut self, exercise: &Exercise, answer: &Answer) -> Result<String, AnswerError> {
-        let chosen = outcome(self.course, exercise, answer)?;
-        if let Some(skill) = self.course.skills.iter().find(|skill| skill.id == exercise.skill) {
-            let record = self.records.entry(&skill.id).or_default();
-            record.asked += 1;
-            record.credit += chosen.mark.credit;
-        }
-        Ok(self.telling.answer(exercise, &chosen))
-    }
-
-    fn summary(&self) -> String {
-        if self.records.is_empty() {
-            return "No exercise was answered.\n".to_owned();
-        }
-        let mut text = self.telling.painter.strong("Summary") + "\n";
-        for skill in &self.course.skills {
-            if let Some(record) = self.records.get(skill.id.as_str()) {
-                let share = 100.0 * record.credit / f64::from(record.asked);
-                text += &format!("  {share:3.0}%  of {} asked: {}\n", record.asked, skill.name);
-            }
-        }
-        text
-    }
+fn exercises(count: u32) -> String {
+    if count == 1 { "one exercise".to_owned() } else { format!("{count} exercises") }
 }

@@ -1,6 +1,6 @@
 //! What a session says: a question with its case, what follows from an answer.
 
-use super::super::terminal::{Painter, lab_in_words, wrapped};
+use super::super::terminal::{Painter, lab_in_pieces, wrapped};
 use crate::colour::Srgb;
 use crate::course::{Client, Course};
 use crate::exercise::{Answer, Case, Choice, Exercise, Form, outcome};
@@ -48,11 +48,13 @@ impl Telling<'_> {
             text += &self.swatch(&exhibit.label, &case.bare, &exhibit.seen, &exhibit.reading.words);
         }
         if let Some(goal) = &case.goal {
-            let painted = self.painter.swatch(case.bare.srgb, Srgb::from_lab(goal.lab));
-            text += &format!(
-                "  {:18} {painted}L* {:.1}  a* {:.1}  b* {:.1}, within ΔE00 {:.0}\n",
-                "goal", goal.lab.l, goal.lab.a, goal.lab.b, goal.tolerance
-            );
+            let said = [
+                format!("L* {:.1}", goal.lab.l),
+                format!("a* {:.1}", goal.lab.a),
+                format!("b* {:.1}, within ΔE00 {:.0}", goal.lab.b, goal.tolerance),
+            ];
+            let colour = Srgb::from_lab(goal.lab);
+            text += &self.painter.labelled("goal", case.bare.srgb, colour, &said, "");
         }
         if let Some(placed) = &case.placed {
             let place = placed.placement;
@@ -107,9 +109,7 @@ impl Telling<'_> {
     }
 
     fn swatch(&self, label: &str, skin: &Appearance, seen: &Appearance, words: &str) -> String {
-        let line =
-            format!("  {label:18} {}{}", self.painter.swatch(skin.srgb, seen.srgb), lab_in_words(seen));
-        if words.is_empty() { line + "\n" } else { format!("{line}\n{}\n", wrapped(words, 21)) }
+        self.painter.labelled(label, skin.srgb, seen.srgb, &lab_in_pieces(seen), words)
     }
 
     /// What follows from an answer, which was marked as `chosen`.
@@ -121,7 +121,7 @@ impl Telling<'_> {
             credit if credit > 0.0 => "Not the best answer",
             _ => "No credit",
         };
-        let mut text = format!("{}, credit {:.0}%\n", self.painter.strong(head), mark.credit * 100.0);
+        let mut text = format!("{}, credit {}\n", self.painter.strong(head), percent(mark.credit));
         text += &(wrapped(&mark.consequence, 2) + "\n");
         let best = outcome(self.course, exercise, &exercise.form.key()).ok();
         if let Some(case) = &exercise.case {
@@ -170,15 +170,25 @@ pub(super) fn how_to_answer(form: &Form) -> String {
         Form::One(one) => letters(0, one.options.len()),
         Form::Several(several) => format!("every one of {} that holds", letters(0, several.options.len())),
         Form::Order(order) => format!("{} in their order", letters(0, order.steps.len())),
-        Form::Drops(drops) => format!("drops by letter, such as a{}", drops.limits.drops),
+        Form::Drops(drops) => {
+            let (all, first) = (drops.limits.drops, drops.limits.bottles.len());
+            if all > 1 && drops.limits.most_modifier_drops() > 0 && !drops.limits.modifiers.is_empty() {
+                format!("drops by letter, such as a{} {}1", all - 1, letter(first))
+            } else {
+                format!("drops by letter, such as a{all}")
+            }
+        }
         Form::Number(number) => format!("a number in {}", number.unit),
     }
 }
 
 /// "a to d".
 fn letters(from: usize, count: usize) -> String {
-    let letter = |place: usize| char::from(b'a' + place.min(25) as u8);
     format!("{} to {}", letter(from), letter(from + count.saturating_sub(1)))
+}
+
+fn letter(place: usize) -> char {
+    char::from(b'a' + place.min(25) as u8)
 }
 
 fn listed<'s>(options: impl Iterator<Item = &'s str>) -> String {
@@ -187,5 +197,11 @@ fn listed<'s>(options: impl Iterator<Item = &'s str>) -> String {
 
 fn lettered(place: usize, option: &str) -> String {
     let lines = wrapped(option, 5);
-    format!("  {}) {}\n", char::from(b'a' + place.min(25) as u8), lines.trim_start())
+    format!("  {}) {}\n", letter(place), lines.trim_start())
+}
+
+/// A share in whole percent; 100% only for all of it.
+pub(super) fn percent(share: f64) -> String {
+    let most = if share < 1.0 { 99.0 } else { 100.0 };
+    format!("{:.0}%", (share * 100.0).min(most))
 }

@@ -4,6 +4,7 @@
 //! file; [`fields`] is what they all ask for keys.
 
 pub(crate) mod asset;
+pub(crate) mod assignment;
 pub(crate) mod bank;
 pub(crate) mod client;
 pub(crate) mod drill;

@@ -22,6 +22,8 @@ pub(crate) enum Thing {
     Lesson,
     Drill,
     Blueprint,
+    Assignment,
+    Person,
 }
 
 impl Thing {
@@ -41,6 +43,8 @@ impl Thing {
             Thing::Lesson => "lesson",
             Thing::Drill => "drill",
             Thing::Blueprint => "blueprint",
+            Thing::Assignment => "assignment",
+            Thing::Person => "person",
         }
     }
 
@@ -59,6 +63,7 @@ impl Thing {
             Thing::Module | Thing::Lesson => "the YAML files beside the pages of the summary",
             Thing::Drill => "the YAML file beside the lesson",
             Thing::Blueprint => "the folder `papers`",
+            Thing::Assignment | Thing::Person => "the assignment",
         }
     }
 }

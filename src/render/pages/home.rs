@@ -75,7 +75,7 @@ impl Pages<'_> {
                 title: Link::new(&module.page.title, href(plan::HOME, &text_path(&module.page.path))),
                 about: module.about.clone(),
                 minutes: minutes(module.lessons.iter().map(|lesson| lesson.minutes).sum()),
-                lessons: lesson_entries(place, module, plan::HOME),
+                lessons: self.lesson_entries(module, plan::HOME),
                 sheets: self.sheet_links(module, plan::HOME),
             })
             .collect();
@@ -153,17 +153,18 @@ impl Pages<'_> {
     }
 }
 
-/// A module's lessons as entries of a list on the page at `from`.
-pub(super) fn lesson_entries(place: usize, module: &Module, from: &str) -> Vec<LessonEntry> {
-    module
-        .lessons
-        .iter()
-        .enumerate()
-        .map(|(at, lesson)| LessonEntry {
-            number: format!("{}.{}", place + 1, at + 1),
-            title: Link::new(&lesson.page.title, href(from, &text_path(&lesson.page.path))),
-            minutes: minutes(lesson.minutes),
-            objectives: lesson.objectives.clone(),
-        })
-        .collect()
+impl Pages<'_> {
+    /// A module's lessons as entries of a list on the page at `from`.
+    pub(super) fn lesson_entries(&self, module: &Module, from: &str) -> Vec<LessonEntry> {
+        module
+            .lessons
+            .iter()
+            .map(|lesson| LessonEntry {
+                number: self.number_of(lesson),
+                title: Link::new(&lesson.page.title, href(from, &text_path(&lesson.page.path))),
+                minutes: minutes(lesson.minutes),
+                objectives: lesson.objectives.clone(),
+            })
+            .collect()
+    }
 }

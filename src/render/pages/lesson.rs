@@ -66,11 +66,7 @@ pub(super) enum Part {
 
 impl Pages<'_> {
     /// A lesson's page.
-    pub(super) fn lesson(
-        &self,
-        (module_place, module): (usize, &Module),
-        (lesson_place, lesson): (usize, &Lesson),
-    ) -> Result<SiteFile, RenderError> {
+    pub(super) fn lesson(&self, module: &Module, lesson: &Lesson) -> Result<SiteFile, RenderError> {
         let page = &lesson.page;
         let path = text_path(&page.path);
         let body = self.body(page, &lesson.drills)?;
@@ -91,7 +87,7 @@ impl Pages<'_> {
             .collect();
         let context = LessonPage {
             frame,
-            number: format!("{}.{}", module_place + 1, lesson_place + 1),
+            number: self.number_of(lesson),
             title: page.title.clone(),
             anchor: page.anchor.clone(),
             minutes: minutes(lesson.minutes),
@@ -110,7 +106,8 @@ impl Pages<'_> {
     /// Drills of the page that its text does not place stand at its end.
     pub(super) fn body(&self, page: &Page, drills: &[Drill]) -> Result<Body, RenderError> {
         let path = text_path(&page.path);
-        let mut writer = TextWriter::new(page, &self.texts, &self.assets, &self.glossary);
+        let mut writer =
+            TextWriter::new(page, (&self.texts, &self.whole_texts), &self.assets, &self.glossary);
         let mut exercises = 0;
         let placed =
             |id: &str| page.blocks.iter().any(|block| matches!(block, Block::Drill(placed) if placed == id));

@@ -2,6 +2,7 @@
 //!
 //! Entry point: [`Pages::all`]. Each kind of page has a file here and a template of the same name.
 
+mod assigned;
 mod bottles;
 mod clients;
 mod home;
@@ -16,15 +17,21 @@ use super::glossary::Glossary;
 use super::output::SiteFile;
 use super::plan::{self, href, text_path};
 use super::templates::{EXERCISE_JS, STYLE_CSS, Templates};
-use crate::course::{Course, Module};
+use crate::course::{Course, Lesson, Module};
 use crate::exercise::{Exercise, Pools};
 use rayon::prelude::*;
 use serde::Serialize;
 use std::collections::BTreeSet;
 
+pub(super) use assigned::AssignedTo;
+
 /// A course on its way to becoming pages.
 pub(super) struct Pages<'a> {
     course: &'a Course,
+    /// The course of which this one may be a part.
+    whole: &'a Course,
+    /// Course paths of every page of text of the whole.
+    whole_texts: BTreeSet<String>,
     pools: &'a Pools,
     templates: Templates,
     /// Course paths of every page of text.
@@ -37,10 +44,17 @@ pub(super) struct Pages<'a> {
 impl<'a> Pages<'a> {
     /// Prepares the pages of a course.
     pub fn new(course: &'a Course, pools: &'a Pools) -> Result<Self, RenderError> {
-        let texts = plan::reading_order(course).map(|page| page.path.clone()).collect();
+        Pages::of_part(course, course, pools)
+    }
+
+    /// Prepares the pages of a part of a course: some of its lessons. Links to the others stay text, lessons keep their numbers, and there
+    /// are no worksheets.
+    pub fn of_part(course: &'a Course, whole: &'a Course, pools: &'a Pools) -> Result<Self, RenderError> {
+        let paths = |course| plan::reading_order(course).map(|page| page.path.clone()).collect();
+        let (texts, whole_texts) = (paths(course), paths(whole));
         let assets = course.assets.iter().map(|asset| asset.path.clone()).collect();
         let glossary = Glossary::new(&course.terms);
-        Ok(Pages { course, pools, templates: Templates::new()?, texts, assets, glossary })
+        Ok(Pages { course, whole, whole_texts, pools, templates: Templates::new()?, texts, assets, glossary })
     }
 
     /// Every file of the site.
@@ -78,12 +92,8 @@ impl<'a> Pages<'a> {
 
     fn module_files(&self, place: usize, module: &Module) -> Result<Vec<SiteFile>, RenderError> {
         let mut files = vec![self.module(place, module)?];
-        let lessons: Vec<Result<SiteFile, RenderError>> = module
-            .lessons
-            .par_iter()
-            .enumerate()
-            .map(|(at, lesson)| self.lesson((place, module), (at, lesson)))
-            .collect();
+        let lessons: Vec<Result<SiteFile, RenderError>> =
+            module.lessons.par_iter().map(|lesson| self.lesson(module, lesson)).collect();
         for lesson in lessons {
             files.push(lesson?);
         }
@@ -109,9 +119,23 @@ impl<'a> Pages<'a> {
         self.pools.get(drill).map_or(&[], Vec::as_slice)
     }
 
+    /// A lesson's number in the whole course: "3.2".
+    fn number_of(&self, lesson: &Lesson) -> String {
+        let places = self.whole.modules.iter().enumerate().find_map(|(place, module)| {
+            let at = module.lessons.iter().position(|other| other.id == lesson.id)?;
+            Some(format!("{}.{}", place + 1, at + 1))
+        });
+        places.unwrap_or_default()
+    }
+
     /// Whether there is anything to put on a worksheet of this module.
     fn has_exercises(&self, module: &Module) -> bool {
-        module.lessons.iter().flat_map(|lesson| &lesson.drills).any(|drill| !self.pool(&drill.id).is_empty())
+        std::ptr::eq(self.course, self.whole)
+            && module
+                .lessons
+                .iter()
+                .flat_map(|lesson| &lesson.drills)
+                .any(|drill| !self.pool(&drill.id).is_empty())
     }
 
     /// Links to a module's worksheet and its key, where there are any.

@@ -1,7 +1,7 @@
 //! Pages of plain text: the welcome page and each module's own page.
 
 use super::Pages;
-use super::home::{LessonEntry, lesson_entries};
+use super::home::LessonEntry;
 use super::lesson::Body;
 use crate::course::{Module, Page};
 use crate::render::RenderError;
@@ -62,7 +62,7 @@ impl Pages<'_> {
             about: module.about.clone(),
             minutes: minutes(module.lessons.iter().map(|lesson| lesson.minutes).sum()),
             body,
-            lessons: lesson_entries(place, module, &path),
+            lessons: self.lesson_entries(module, &path),
             sheets: self.sheet_links(module, &path),
             previous,
             next,

@@ -71,25 +71,15 @@ impl Pages<'_> {
         for drill in module.lessons.iter().flat_map(|lesson| &lesson.drills) {
             let shown = self.shown(&drill.id).len();
             let (in_lesson, rest) = self.pool(&drill.id).split_at(shown);
-            let new = rest.iter().chain(in_lesson).filter(|exercise| asked.insert(question(exercise)));
+            let new = rest.iter().chain(in_lesson).filter(|exercise| asked.insert(exercise.question()));
             chosen.extend(new.take(shown));
         }
         chosen
     }
 }
 
-/// What two exercises have in common when they are the same to whoever answers them: the order of the options does not matter, nor
-/// do the options of a written question.
-fn question(exercise: &Exercise) -> String {
-    let Some(case) = &exercise.case else { return exercise.ask.clone() };
-    let options: BTreeSet<&str> =
-        exercise.form.options().iter().map(|option| option.label.as_str()).collect();
-    let exhibits: Vec<_> = case.exhibits.iter().map(|exhibit| exhibit.seen.lab).collect();
-    format!("{} {} {:?} {exhibits:?} {options:?}", exercise.ask, case.client, case.placed)
-}
-
 /// Every bottle that an exercise names.
-fn bottles_of(exercise: &Exercise) -> Vec<&str> {
+pub(super) fn bottles_of(exercise: &Exercise) -> Vec<&str> {
     if let Form::Drops(drops) = &exercise.form {
         return drops.bottles();
     }

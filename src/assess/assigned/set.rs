@@ -1,0 +1,154 @@
+//! One person's set of exercises. Entry points: [`practice_set`], [`practice_sets`].
+
+use super::slip::Identity;
+use crate::course::{Assignment, Course, Drill, Lesson, Person};
+use crate::exercise::{Exercise, GenerateError, Pools, below, generate, shuffle, stream};
+use rand::Rng;
+use rayon::prelude::*;
+use sha2::{Digest, Sha256};
+use std::collections::BTreeSet;
+
+/// Numbers from here on in a drill's pool belong to assignments: the study pages, worksheets and practice use those below.
+const FIRST_NUMBER: u32 = 10_000_000;
+/// How many of them there are for each drill.
+const NUMBERS: usize = 1_000_000;
+/// Exercises made in search of one that was not asked yet.
+const MOST_TRIES: usize = 8;
+
+/// A set of exercises with its identity.
+#[derive(Debug, Clone)]
+pub struct PracticeSet {
+    /// Whose it is, and of what.
+    pub identity: Identity,
+    /// The exercises, in order.
+    pub exercises: Vec<Exercise>,
+}
+
+/// The sets of all people, in the order of the assignment; made on all cores.
+///
+/// # Errors
+/// Of every drill that could not be satisfied, one error.
+pub fn practice_sets(
+    course: &Course,
+    assignment: &Assignment,
+) -> Result<Vec<PracticeSet>, Vec<GenerateError>> {
+    let made: Vec<Result<PracticeSet, GenerateError>> =
+        assignment.people.par_iter().map(|person| practice_set(course, assignment, person)).collect();
+    let (mut sets, mut errors) = (Vec::new(), Vec::<GenerateError>::new());
+    for set in made {
+        match set {
+            Ok(set) => sets.push(set),
+            Err(error) if errors.iter().any(|known| known.drill == error.drill) => {}
+            Err(error) => errors.push(error),
+        }
+    }
+    if errors.is_empty() { Ok(sets) } else { Err(errors) }
+}
+
+/// The set of one person: as many exercises as the assignment says, from the drills of its lessons in turn. No question comes twice
+/// in a set, nor one that the lessons themselves show, as long as the drill has another.
+///
+/// # Errors
+/// [`GenerateError`] of a drill that could not be satisfied.
+pub fn practice_set(
+    course: &Course,
+    assignment: &Assignment,
+    person: &Person,
+) -> Result<PracticeSet, GenerateError> {
+    let seed = assignment.seed.to_string();
+    let mut rng = stream(course.seed, &["assignment", &assignment.id, &seed, &person.id]);
+    let mut drills: Vec<(&Lesson, &Drill)> = assignment
+        .lessons
+        .iter()
+        .filter_map(|id| course.lesson(id))
+        .flat_map(|(_, lesson)| lesson.drills.iter().map(move |drill| (lesson, drill)))
+        .collect();
+    shuffle(&mut rng, &mut drills);
+    let mut exercises: Vec<Exercise> = Vec::new();
+    let mut asked = BTreeSet::new();
+    // Drills in turn; where there are more drills than exercises, some of every person's are left out.
+    for &(lesson, drill) in drills.iter().cycle().take(assignment.exercises as usize) {
+        let exercise = another(course, lesson, drill, &mut asked, &mut rng)?;
+        exercises.push(exercise);
+    }
+    let place = |exercise: &Exercise| assignment.lessons.iter().position(|lesson| *lesson == exercise.lesson);
+    // In the order in which the lessons are read.
+    exercises.sort_by_key(place);
+    let identity = Identity {
+        assignment: assignment.id.clone(),
+        person: person.id.clone(),
+        course: course.version.clone(),
+        set: digest(assignment, person, &exercises),
+    };
+    Ok(PracticeSet { identity, exercises })
+}
+
+/// The exercises that the assigned lessons show, by drill; made on all cores.
+///
+/// # Errors
+/// The errors of all exercises that could not be made.
+pub fn lesson_pools(course: &Course, assignment: &Assignment) -> Result<Pools, Vec<GenerateError>> {
+    let wanted: Vec<(&Lesson, &Drill, u32)> = course
+        .drills()
+        .filter(|(lesson, _)| assignment.lessons.contains(&lesson.id))
+        .flat_map(|(lesson, drill)| (0..drill.exercises).map(move |number| (lesson, drill, number)))
+        .collect();
+    let made: Vec<Result<Exercise, GenerateError>> =
+        wanted.par_iter().map(|&(lesson, drill, number)| generate(course, lesson, drill, number)).collect();
+    let (mut pools, mut errors) = (Pools::new(), Vec::new());
+    for exercise in made {
+        match exercise {
+            Ok(exercise) => pools.entry(exercise.drill.clone()).or_default().push(exercise),
+            Err(error) => errors.push(error),
+        }
+    }
+    if errors.is_empty() { Ok(pools) } else { Err(errors) }
+}
+
+/// An exercise that asks what was not asked yet, if one can be found.
+fn another(
+    course: &Course,
+    lesson: &Lesson,
+    drill: &Drill,
+    asked: &mut BTreeSet<String>,
+    rng: &mut impl Rng,
+) -> Result<Exercise, GenerateError> {
+    let mut first = FIRST_NUMBER + below(rng, NUMBERS) as u32;
+    let questions = drill.questions.len() as u32;
+    if questions > 0 {
+        // Questions come in a round: the study page shows the first ones with their answers, so begin among the others.
+        let shown = drill.exercises.min(questions - 1);
+        first = first - first % questions + shown + below(rng, (questions - shown) as usize) as u32;
+    }
+    let tries = MOST_TRIES.max(drill.questions.len());
+    let mut last = generate(course, lesson, drill, first);
+    for number in first + 1..first + tries as u32 {
+        if last.as_ref().is_ok_and(|exercise| !asked.contains(&exercise.question())) {
+            break;
+        }
+        match generate(course, lesson, drill, number) {
+            Err(_) if last.is_ok() => {}
+            other => last = other,
+        }
+    }
+    if let Ok(exercise) = &last {
+        asked.insert(exercise.question());
+    }
+    last
+}
+
+/// Tells sets apart that are not the same: SHA-256 over whose it is and every exercise's place in its pool, the first 16 figures.
+fn digest(assignment: &Assignment, person: &Person, exercises: &[Exercise]) -> String {
+    let mut hash = Sha256::new();
+    let mut add = |text: &str| {
+        hash.update((text.len() as u64).to_le_bytes());
+        hash.update(text.as_bytes());
+    };
+    add(&assignment.id);
+    add(&person.id);
+    for exercise in exercises {
+        add(&exercise.drill);
+        add(&exercise.number.to_string());
+    }
+    hash.finalize().iter().take(8).map(|byte| format!("{byte:02x}")).collect()
+}

@@ -1,0 +1,208 @@
+//! `healedhue assign`: lessons and practice for named people, and their slips marked.
+//!
+//! Steps: read the course and the assignment; make everybody's set of exercises and write a folder for each person; or, with `--collect`,
+//! read slips, make the sets again and mark the answers against them.
+
+use super::CourseFolder;
+use super::belief::belief_in_words;
+use super::problem::Problem;
+use super::terminal::{Painter, wrapped};
+use crate::assess::assigned::{
+    Collected, MOST_BYTES, SlipError, SlipMarked, collect, lesson_pools, practice_sets,
+};
+use crate::course::{Assignment, Course, load, read_assignment};
+use crate::render::{check_output, write_assignment};
+use std::fs;
+use std::io::Write;
+use std::path::{Path, PathBuf};
+
+/// Writes a folder for each person named in FILE: their lessons and their own exercises on pages that work without a network. With
+/// --collect, marks the answer slips that come back.
+#[derive(Debug, clap::Args)]
+pub(super) struct Arguments {
+    /// The assignment (YAML): id, title, due, modules or lessons, people.
+    #[arg(value_name = "FILE")]
+    file: PathBuf,
+    #[command(flatten)]
+    folder: CourseFolder,
+    /// Folder to write; assigned/ID without it.
+    #[arg(long, value_name = "FOLDER", conflicts_with = "collect")]
+    out: Option<PathBuf>,
+    /// Replace what an earlier run wrote to the folder.
+    #[arg(long, conflicts_with = "collect")]
+    replace: bool,
+    /// Mark these slips instead: files, or folders whose .json files are slips.
+    #[arg(long, value_name = "SLIP", num_args = 1..)]
+    collect: Vec<PathBuf>,
+    /// The marks as JSON.
+    #[arg(long, requires = "collect")]
+    json: bool,
+}
+
+pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
+    // Warnings are for the course's author, not for who assigns it.
+    let loaded = load(&arguments.folder.course);
+    let course = loaded.course.ok_or(Problem::Course(loaded.diagnostics))?;
+    let text = super::problem::read_text(&arguments.file)?;
+    let assignment =
+        read_assignment(&arguments.file.to_string_lossy(), &text, &course).map_err(Problem::Course)?;
+    if arguments.collect.is_empty() {
+        hand_out(&course, &assignment, arguments)
+    } else {
+        take_in(&course, &assignment, arguments)
+    }
+}
+
+fn hand_out(course: &Course, assignment: &Assignment, arguments: &Arguments) -> Result<(), Problem> {
+    let out = match &arguments.out {
+        Some(out) => out.clone(),
+        None => Path::new("assigned").join(&assignment.id),
+    };
+    // Before the long work, so that a wrong folder is refused at once.
+    check_output(&out)?;
+    let is_empty = fs::read_dir(&out).map_or(true, |mut entries| entries.next().is_none());
+    if !is_empty && !arguments.replace {
+        return Err(Problem::Input(format!(
+            "{}: an earlier run wrote this folder; give --replace to write it anew, or another --out",
+            out.display()
+        )));
+    }
+    let pools = lesson_pools(course, assignment).map_err(Problem::Drills)?;
+    let sets = practice_sets(course, assignment).map_err(Problem::Drills)?;
+    let written = write_assignment(course, &pools, assignment, &sets, &out)?;
+    println!(
+        "{}, due {}: {} pages in {}",
+        assignment.title,
+        assignment.due.in_words(),
+        written.pages,
+        out.display()
+    );
+    for (person, set) in assignment.people.iter().zip(&sets) {
+        let page = out.join(&person.id).join("index.html");
+        println!("  {}: {} exercises, {}", person.name, set.exercises.len(), page.display());
+    }
+    println!(
+        "give each person their folder; collect their slips with `healedhue assign FILE --collect SLIP…`"
+    );
+    Ok(())
+}
+
+fn take_in(course: &Course, assignment: &Assignment, arguments: &Arguments) -> Result<(), Problem> {
+    let mut slips = Vec::new();
+    for path in &arguments.collect {
+        for path in files_of(path)? {
+            slips.push((path.display().to_string(), content(&path)));
+        }
+    }
+    if slips.is_empty() {
+        return Err(Problem::Input("there are no slips: no file in these folders ends in .json".to_owned()));
+    }
+    let collected = collect(course, assignment, &slips);
+    let mut out = std::io::stdout().lock();
+    if arguments.json {
+        serde_json::to_writer_pretty(&mut out, &collected).map_err(std::io::Error::from)?;
+        writeln!(out)?;
+    } else {
+        write!(out, "{}", told(course, assignment, &collected))?;
+    }
+    out.flush()?;
+    for refused in &collected.refused {
+        eprintln!("error: {}: {}", refused.slip, refused.why);
+    }
+    if collected.refused.is_empty() { Ok(()) } else { Err(Problem::Reported) }
+}
+
+/// A file by itself, or every `.json` file of a folder by name.
+fn files_of(path: &Path) -> Result<Vec<PathBuf>, Problem> {
+    if !path.is_dir() {
+        return Ok(vec![path.to_owned()]);
+    }
+    let file = |source| Problem::File { path: path.to_owned(), source };
+    let mut files = Vec::new();
+    for entry in fs::read_dir(path).map_err(file)? {
+        let path = entry.map_err(file)?.path();
+        if path.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("json")) && path.is_file() {
+            files.push(path);
+        }
+    }
+    files.sort();
+    Ok(files)
+}
+
+/// A slip's content. One that is too long is not read at all.
+fn content(path: &Path) -> Result<Vec<u8>, SlipError> {
+    let unreadable = |error: std::io::Error| {
+        SlipError::Unreadable(match error.kind() {
+            std::io::ErrorKind::NotFound => "there is no such file".to_owned(),
+            _ => error.to_string(),
+        })
+    };
+    let length = fs::metadata(path).map_err(unreadable)?.len();
+    if length > MOST_BYTES {
+        return Err(SlipError::TooLong(length));
+    }
+    fs::read(path).map_err(unreadable)
+}
+
+/// The marks in words.
+fn told(course: &Course, assignment: &Assignment, collected: &Collected) -> String {
+    let painter = Painter::new(super::terminal::When::Auto);
+    let mut text = wrapped(
+        &format!(
+            "{}: {} of {} people handed in.",
+            assignment.title,
+            collected.marked.len(),
+            assignment.people.len()
+        ),
+        0,
+    ) + "\n";
+    for slip in &collected.marked {
+        text += &person_told(course, painter, slip);
+    }
+    if !collected.missing.is_empty() {
+        let names: Vec<&str> = collected
+            .missing
+            .iter()
+            .filter_map(|id| assignment.person(id))
+            .map(|person| person.name.as_str())
+            .collect();
+        text += &(painter.strong("No slip marked") + "\n" + &wrapped(&names.join("; "), 2) + "\n");
+    }
+    if !collected.misconceptions.is_empty() {
+        text += &(painter.strong("Beliefs that showed") + "\n");
+        for count in &collected.misconceptions {
+            let Some(said) = belief_in_words(course, count) else { continue };
+            let said = format!("{said}, by {} of {} people.", count.people_chosen, count.people_offered);
+            text += &(wrapped(&said, 2) + "\n");
+        }
+    }
+    text
+}
+
+fn person_told(course: &Course, painter: Painter, slip: &SlipMarked) -> String {
+    let mut text = painter.strong(&slip.name) + "\n";
+    let said =
+        format!("credit {:.0}%, {} of {} answered", slip.credit * 100.0, slip.answered, slip.answers.len());
+    text += &(wrapped(&said, 2) + "\n");
+    for answer in slip.answers.iter().filter(|answer| answer.credit < 1.0) {
+        let given = if answer.answer.is_empty() { "blank".to_owned() } else { answer.answer.clone() };
+        let consequence = if answer.answer.is_empty() { "" } else { &answer.consequence };
+        let said = format!("{}. {given}, credit {:.0}%. {consequence}", answer.number, answer.credit * 100.0);
+        text += &(wrapped(&said, 4) + "\n");
+    }
+    for habit in slip.misconceptions.iter().filter(|count| count.stands_out) {
+        if let Some(found) = course.misconception(&habit.misconception) {
+            text += &(wrapped(&format!("A habit, it seems: “{}”", found.belief), 2) + "\n");
+        }
+    }
+    let titles: Vec<&str> = slip
+        .reread
+        .iter()
+        .filter_map(|id| course.lesson(id))
+        .map(|(_, lesson)| lesson.page.title.as_str())
+        .collect();
+    if !titles.is_empty() {
+        text += &(wrapped(&format!("To reread: {}", titles.join("; ")), 2) + "\n");
+    }
+    text
+}

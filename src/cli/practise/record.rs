@@ -1,0 +1,127 @@
+//! The file of progress: where it is, and how it is read and kept.
+//!
+//! Entry point: [`Record::open`]. The file is written whole after every answer: into a temporary one beside it, which then takes its
+//! place. A kill at any moment leaves the last whole one. A file that is no record is refused and left as it is.
+
+use super::super::problem::{Problem, read_text};
+use crate::assess::knowledge::Progress;
+use crate::course::{Course, slug};
+use sha2::{Digest, Sha256};
+use std::fs::{self, File, TryLockError};
+use std::io::Write;
+use std::path::{Path, PathBuf};
+
+/// An open record. Its lock ends with the session, however that ends.
+pub(super) struct Record {
+    path: PathBuf,
+    _lock: File,
+}
+
+impl Record {
+    /// Opens the record at `named`, or at the course's place among the user's data, and reads what it holds; a record that is not there
+    /// yet is empty. Notes on entries that cannot be used are told on standard error.
+    pub fn open(course: &Course, named: Option<&Path>) -> Result<(Self, Progress), Problem> {
+        let path = match named {
+            Some(path) => path.to_owned(),
+            None => {
+                let path = usual_place(course).ok_or_else(|| {
+                    Problem::Use(
+                        "there is no folder for a user's data here; name a file with --progress FILE, or practise with \
+                         --no-progress"
+                            .to_owned(),
+                    )
+                })?;
+                if let Some(folder) = path.parent() {
+                    fs::create_dir_all(folder)
+                        .map_err(|source| Problem::File { path: folder.to_owned(), source })?;
+                }
+                path
+            }
+        };
+        // A link stays a link: what it points to is replaced.
+        let path = fs::canonicalize(&path).unwrap_or(path);
+        if path.is_dir() {
+            let source = std::io::Error::other("this is a folder; a record of progress is a file");
+            return Err(Problem::File { path, source });
+        }
+        let lock = locked(&path)?;
+        let progress = if path.exists() { read(&path)? } else { Progress::new() };
+        Ok((Record { path, _lock: lock }, progress))
+    }
+
+    /// Where it is.
+    pub fn path(&self) -> &Path {
+        &self.path
+    }
+
+    /// Writes the record, for its owner alone to read.
+    pub fn keep(&self, progress: &Progress) -> Result<(), Problem> {
+        let file = |source| Problem::File { path: self.path.clone(), source };
+        let mut new = tempfile::Builder::new()
+            .prefix(".healedhue-")
+            .tempfile_in(folder_of(&self.path))
+            .map_err(file)?;
+        new.write_all(progress.write().as_bytes()).and_then(|()| new.as_file().sync_all()).map_err(file)?;
+        new.persist(&self.path).map(drop).map_err(|error| file(error.error))
+    }
+}
+
+fn read(path: &Path) -> Result<Progress, Problem> {
+    let text = read_text(path)?;
+    let (progress, notes) = Progress::read(&text).map_err(|error| {
+        Problem::Input(format!(
+            "{}: {error}; it was left as it is: move it away, or name another file with --progress",
+            path.display()
+        ))
+    })?;
+    for note in notes {
+        eprintln!("warning: {}: {note}", path.display());
+    }
+    Ok(progress)
+}
+
+/// Two sessions would each overwrite what the other has kept: one at a time holds a lock file beside the record.
+fn locked(path: &Path) -> Result<File, Problem> {
+    let name = path.file_name().unwrap_or_default().to_string_lossy();
+    let lock_path = folder_of(path).join(format!(".{name}.lock"));
+    let lock = File::options()
+        .write(true)
+        .create(true)
+        .truncate(false)
+        .open(&lock_path)
+        .map_err(|source| Problem::File { path: lock_path, source })?;
+    match lock.try_lock() {
+        Err(TryLockError::WouldBlock) => Err(Problem::Input(format!(
+            "{}: another session keeps its progress there; end that one, or name another file with --progress",
+            path.display()
+        ))),
+        // Some file systems have no locks; the record is still written whole.
+        Ok(()) | Err(TryLockError::Error(_)) => Ok(lock),
+    }
+}
+
+fn folder_of(path: &Path) -> &Path {
+    match path.parent() {
+        Some(folder) if folder != Path::new("") => folder,
+        _ => Path::new("."),
+    }
+}
+
+/// `healedhue/TITLE-xxxxxxxx.json` in the folder of the user's data. It goes by the course's title, which stays when a course is
+/// updated, moved or unpacked anew.
+fn usual_place(course: &Course) -> Option<PathBuf> {
+    let digest = Sha256::digest(course.title.as_bytes());
+    let mark: String = digest.iter().take(4).map(|byte| format!("{byte:02x}")).collect();
+    let title: String = slug(&course.title).unwrap_or_else(|| "course".to_owned()).chars().take(60).collect();
+    Some(data_folder()?.join("healedhue").join(format!("{title}-{mark}.json")))
+}
+
+/// Where a user's programs keep their data: XDG_DATA_HOME, or APPDATA on Windows, or what those stand for by default (XDG Base Directory
+/// Specification).
+fn data_folder() -> Option<PathBuf> {
+    let named = |name: &str| std::env::var_os(name).map(PathBuf::from).filter(|path| path.is_absolute());
+    let home = || std::env::home_dir().filter(|home| home.is_absolute());
+    named("XDG_DATA_HOME")
+        .or_else(|| cfg!(windows).then(|| named("APPDATA")).flatten())
+        .or_else(|| Some(home()?.join(".local").join("share")))
+}

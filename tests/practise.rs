@@ -1,0 +1,325 @@
+//! Practice in the terminal, as somebody who practises meets it.
+
+use assert_cmd::Command;
+use predicates::str::{contains, is_empty};
+use std::fs;
+use std::io::{BufRead, BufReader, Read, Write};
+use std::path::{Path, PathBuf};
+use std::process::{Child, ChildStdout, Stdio};
+use tempfile::TempDir;
+
+/// The arguments of a session whose exercises cost nothing to make.
+const QUICK: [&str; 6] = ["practise", "--skill", "work-safely", "--seed", "5", "--now"];
+const NOW: &str = "1700000000";
+
+fn healedhue() -> Command {
+    let mut command = Command::cargo_bin("healedhue").expect("the program is built");
+    command.current_dir(env!("CARGO_MANIFEST_DIR")).env("NO_COLOR", "1").env_remove("COLUMNS");
+    command
+}
+
+/// A session that keeps its progress in this file.
+fn kept(path: &Path) -> Command {
+    let mut command = healedhue();
+    command.args(QUICK).arg(NOW).arg("--progress").arg(path);
+    command
+}
+
+fn text(command: &mut Command, input: &str) -> String {
+    let output = command.write_stdin(input).assert().success();
+    String::from_utf8(output.get_output().stdout.clone()).expect("UTF-8")
+}
+
+fn record(path: &Path) -> serde_json::Value {
+    serde_json::from_str(&fs::read_to_string(path).expect("a record")).expect("JSON")
+}
+
+fn folder() -> (TempDir, PathBuf) {
+    let folder = TempDir::new().expect("a temporary folder");
+    let path = folder.path().join("progress.json");
+    (folder, path)
+}
+
+/// As it is seen where somebody presses Enter after each answer.
+fn entered(told: &str) -> String {
+    told.replace("q to end): ", "q to end):\n").replace("q to\nend): ", "q to\nend):\n")
+}
+
+/// One line for every form of answer; those that do not fit are asked again.
+fn any_answer(times: usize) -> String {
+    "a\na6\na b c d e\na b c d\n41\n".repeat(times)
+}
+
+#[test]
+fn a_session_by_minutes_reads_well() {
+    let (_folder, path) = folder();
+    let mut command = healedhue();
+    command.args(["practise", "--minutes", "4", "--seed", "2", "--now", NOW, "--progress"]).arg(&path);
+    command.args(["--lesson", "the-first-days"]);
+    let told = text(&mut command, &any_answer(8)).replace(&path.display().to_string(), "PROGRESS");
+    assert!(entered(&told).lines().all(|line| line.chars().count() <= 80), "{told}");
+    insta::assert_snapshot!(told);
+}
+
+#[test]
+fn progress_goes_on_where_it_was_left() {
+    let (_folder, path) = folder();
+    let first = text(kept(&path).args(["--count", "2"]), "a\nb\n");
+    assert!(!first.contains("So far") && first.contains("Your progress is kept in"), "{first}");
+    assert_eq!(record(&path)["skills"]["work-safely"]["answers"], 2);
+    let second = text(kept(&path).args(["--count", "1"]), "a\n");
+    assert!(second.contains("So far: 2 answers in one skill."), "{second}");
+    assert_eq!(record(&path)["skills"]["work-safely"]["answers"], 3);
+    // Nothing answered, nothing written.
+    let before = fs::read(&path).expect("a record");
+    assert!(text(&mut kept(&path), "q\n").contains("No exercise was answered."));
+    assert_eq!(fs::read(&path).expect("a record"), before);
+}
+
+#[test]
+fn the_same_seed_progress_time_and_answers_give_the_same_session() {
+    let once = || {
+        let (_folder, path) = folder();
+        let told = text(kept(&path).args(["--count", "3"]), "a\nb\nc\n");
+        (told.replace(&path.display().to_string(), ""), fs::read_to_string(&path).expect("a record"))
+    };
+    assert_eq!(once(), once());
+}
+
+#[test]
+fn progress_lies_among_the_users_data_by_default() {
+    let folder = TempDir::new().expect("a temporary folder");
+    let told =
+        text(healedhue().args(QUICK).args([NOW, "--count", "1"]).env("XDG_DATA_HOME", folder.path()), "a\n");
+    let own = folder.path().join("healedhue");
+    let files: Vec<String> = fs::read_dir(&own)
+        .expect("a folder of its own")
+        .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned())
+        .filter(|name| name.ends_with(".json"))
+        .collect();
+    assert_eq!(files.len(), 1, "{files:?}");
+    assert!(files[0].starts_with("reading-skin-choosing-colour-"), "{files:?}");
+    assert!(told.replace('\n', " ").contains(&files[0]), "{told}");
+    // Nothing is written at all where that is not wanted.
+    let none = TempDir::new().expect("a temporary folder");
+    text(
+        healedhue()
+            .args(QUICK)
+            .args([NOW, "--count", "1", "--no-progress"])
+            .env("XDG_DATA_HOME", none.path()),
+        "a\n",
+    );
+    assert_eq!(fs::read_dir(none.path()).expect("a folder").count(), 0);
+}
+
+#[test]
+fn what_is_no_record_is_refused_and_left_alone() {
+    let (folder, path) = folder();
+    for (content, words) in [
+        (&b"{\"format\": 1, \"skills\": {\"work-sa"[..], "this is no record of progress"),
+        (b"", "this is no record of progress"),
+        (b"[1, 2]", "it is no JSON object"),
+        (b"{\"skills\": {}}", "missing field `format`"),
+        (b"{\"format\": 99, \"skills\": {}}", "has format 99; this program reads up to 1"),
+        (b"\xff\xfe", "UTF-8"),
+    ] {
+        fs::write(&path, content).expect("a file");
+        kept(&path).write_stdin("a\n").assert().code(1).stdout(is_empty()).stderr(contains(words));
+        assert_eq!(fs::read(&path).expect("the file"), content);
+    }
+    kept(folder.path()).write_stdin("a\n").assert().code(1).stderr(contains("this is a folder"));
+    let nowhere = folder.path().join("nowhere").join("progress.json");
+    kept(&nowhere).write_stdin("a\n").assert().code(1).stderr(contains("nowhere"));
+}
+
+#[test]
+fn what_cannot_be_used_in_a_record_is_told_and_kept() {
+    let (_folder, path) = folder();
+    let content = r#"{"format": 1, "skills": {"read-skin": {"known": 7}, "whistling": {"known": 0.5, "answers": 2, "credit": 1.0, "last": 5, "spaced": 0, "last_spaced": null}}, "mine": [1]}"#;
+    fs::write(&path, content).expect("a file");
+    kept(&path)
+        .args(["--count", "1"])
+        .write_stdin("a\n")
+        .assert()
+        .success()
+        .stderr(contains("progress in `read-skin` cannot be used"));
+    let after = record(&path);
+    assert_eq!(after["skills"]["read-skin"]["known"], 7);
+    assert_eq!(after["skills"]["whistling"]["answers"], 2);
+    assert_eq!(after["skills"]["work-safely"]["answers"], 1);
+    assert_eq!(after["mine"][0], 1);
+}
+
+/// A session that can be watched and killed.
+struct Watched {
+    child: Child,
+    out: BufReader<ChildStdout>,
+}
+
+impl Watched {
+    fn begin(path: &Path) -> Self {
+        let mut child = std::process::Command::new(assert_cmd::cargo::cargo_bin("healedhue"))
+            .args(QUICK)
+            .arg(NOW)
+            .args(["--count", "50", "--progress"])
+            .arg(path)
+            .current_dir(env!("CARGO_MANIFEST_DIR"))
+            .stdin(Stdio::piped())
+            .stdout(Stdio::piped())
+            .spawn()
+            .expect("the program runs");
+        let out = BufReader::new(child.stdout.take().expect("its output"));
+        Watched { child, out }
+    }
+
+    /// Reads until it asks.
+    fn asks(&mut self) {
+        let mut seen = Vec::new();
+        while !seen.ends_with(b"q to end): ") {
+            let mut byte = [0];
+            self.out.read_exact(&mut byte).expect("it asks");
+            seen.push(byte[0]);
+        }
+    }
+
+    fn say(&mut self, line: &str) {
+        let input = self.child.stdin.as_mut().expect("its input");
+        input.write_all(line.as_bytes()).and_then(|()| input.flush()).expect("it listens");
+    }
+
+    /// SIGKILL: it can neither notice nor tidy up.
+    fn kill(mut self) {
+        self.child.kill().expect("it is killed");
+        self.child.wait().expect("it has ended");
+    }
+}
+
+#[test]
+fn a_kill_at_any_moment_loses_at_most_the_question_in_hand() {
+    let (folder, path) = folder();
+    let mut sure = 0;
+    for round in 0..12_usize {
+        let mut session = Watched::begin(&path);
+        session.asks();
+        for _ in 0..round % 4 {
+            session.say("a\n");
+            session.asks();
+            sure += 1;
+        }
+        // Half of them are killed just after an answer, whether it has been read, marked, kept or none of these.
+        let in_hand = round % 2;
+        if in_hand == 1 {
+            session.say("b\n");
+            if round % 3 == 0 {
+                session.out.read_until(b'\n', &mut Vec::new()).expect("it speaks");
+            }
+        }
+        session.kill();
+        let answers = match fs::read_to_string(&path) {
+            Ok(_) => record(&path)["skills"]["work-safely"]["answers"].as_u64().expect("a number"),
+            Err(_) => 0,
+        };
+        assert!((sure..=sure + in_hand as u64).contains(&answers), "round {round}: {answers}, {sure} sure");
+        sure = answers;
+    }
+    assert!(sure >= 18, "{sure}");
+    // A killed session holds up no later one.
+    text(kept(&path).args(["--count", "1"]), "a\n");
+    drop(folder);
+}
+
+#[test]
+fn two_sessions_do_not_write_over_one_another() {
+    let (_folder, path) = folder();
+    let mut first = Watched::begin(&path);
+    first.asks();
+    kept(&path)
+        .write_stdin("a\n")
+        .assert()
+        .code(1)
+        .stderr(contains("another session keeps its progress there"));
+    first.kill();
+    text(kept(&path).args(["--count", "1"]), "a\n");
+}
+
+/// What is seen of a text with colours.
+fn without_colours(text: &str) -> String {
+    let mut seen = String::new();
+    let mut rest = text;
+    while let Some(at) = rest.find('\x1b') {
+        seen += &rest[..at];
+        let end = rest[at..].find('m').expect("a colour ends");
+        rest = &rest[at + end + 1..];
+    }
+    seen + rest
+}
+
+#[test]
+fn forty_columns_are_enough_for_every_form() {
+    for (lesson, seed, colour) in [
+        ("red-skin-and-warmth", "1", "never"),
+        ("red-skin-and-warmth", "1", "always"),
+        ("colour-lighten-or-refer", "2", "always"),
+        ("reading-skin", "3", "never"),
+        ("naming-a-colour", "4", "always"),
+    ] {
+        let told = text(
+            healedhue()
+                .args(["practise", "--lesson", lesson, "--count", "7", "--no-progress", "--now", NOW])
+                .args(["--seed", seed, "--colour", colour])
+                .env("COLUMNS", "40"),
+            &any_answer(30),
+        );
+        assert!(told.contains("Summary"), "{told}");
+        assert_eq!(told.contains('\x1b'), colour == "always");
+        for line in entered(&without_colours(&told)).lines() {
+            assert!(line.chars().count() <= 40, "{lesson}: {line:?}");
+        }
+    }
+}
+
+#[test]
+fn drops_orders_and_numbers_are_asked_and_answered_by_keyboard() {
+    let asked = |lesson: &str, words: &str| {
+        let told = text(
+            healedhue().args([
+                "practise",
+                "--lesson",
+                lesson,
+                "--count",
+                "8",
+                "--no-progress",
+                "--now",
+                NOW,
+                "--seed",
+                "9",
+            ]),
+            &any_answer(30),
+        );
+        assert!(told.contains(words) && told.contains("Summary"), "{told}");
+    };
+    asked("red-skin-and-warmth", "Your answer (drops by letter, such as a5 d1, q to end):");
+    asked("colour-lighten-or-refer", "Your answer (a to e in their order, q to end):");
+    asked("reading-skin", "Your answer (a number in °, q to end):");
+}
+
+#[test]
+fn wrong_use_of_practise_is_exit_code_2() {
+    let (_folder, path) = folder();
+    kept(&path).arg("--no-progress").assert().code(2).stderr(contains("cannot be used with"));
+    kept(&path).args(["--minutes", "0"]).assert().code(2).stderr(contains("0 is not in 1..=480"));
+    healedhue()
+        .args([
+            "practise",
+            "--no-progress",
+            "--minutes",
+            "2",
+            "--lesson",
+            "touching-up",
+            "--skill",
+            "whistling",
+        ])
+        .assert()
+        .code(2)
+        .stderr(contains("there is no skill `whistling`"));
+}
