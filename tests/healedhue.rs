@@ -16,5 +16,6 @@ mod search;
 mod site;
 mod skin;
 mod snapshots;
+mod survey;
 mod time;
 mod trade;

@@ -14,6 +14,31 @@ pub(super) const STYLE_CSS: &str = include_str!("../../site/style.css");
 /// The script of the exercises.
 pub(super) const EXERCISE_JS: &str = include_str!("../../site/exercise.js");
 
+/// The bench's own style sheet.
+pub(super) const BENCH_CSS: &str = include_str!("../../site/bench.css");
+
+macro_rules! joined {
+    ($($name:literal),* $(,)?) => {
+        concat!("\"use strict\";\n(() => {\n", $(include_str!(concat!("../../site/bench/", $name)), "\n",)* "})();\n")
+    };
+}
+
+/// The script of the bench: its parts in one scope, each after those it needs. One classic script, since a page from a disk may not
+/// load modules.
+pub(super) const BENCH_JS: &str = joined![
+    "figures.js",
+    "case.js",
+    "address.js",
+    "talk.js",
+    "pool.js",
+    "swatch.js",
+    "planes.js",
+    "words.js",
+    "ranking.js",
+    "controls.js",
+    "start.js",
+];
+
 macro_rules! embedded {
     ($($name:literal),* $(,)?) => {
         [$(($name, include_str!(concat!("../../site/templates/", $name)))),*]
@@ -30,6 +55,7 @@ const TEMPLATES: &[(&str, &str)] = &embedded![
     "text.html",
     "module.html",
     "lesson.html",
+    "bench.html",
     "bottles.html",
     "clients.html",
     "misconceptions.html",

@@ -3,6 +3,7 @@
 mod fixture;
 mod html;
 
+mod bench;
 mod escaping;
 mod folder;
 mod fragments;
