@@ -8,7 +8,10 @@
 //!    answer is an error `{"error": {"field", "why"}}`.
 //! 3. `answer()` and `answer_length()` tell where the answer lies.
 
-use crate::foresee::{Answer, Moment, Request, RequestError, Task, UnderLight};
+use crate::foresee::{
+    Answer, Likely, Moment, Ranking, RankingRequest, Request, RequestError, Share, Survey, SurveyRequest,
+    Task, UnderLight,
+};
 use crate::pigment::Shelf;
 use serde::{Deserialize, Serialize};
 
@@ -68,6 +71,41 @@ impl Door {
     /// As [`Door::foresee`].
     pub fn lights(&self, text: &str) -> Result<String, String> {
         Ok(written(&UnderLight::all(&self.shelf, &self.task(text)?)))
+    }
+
+    /// A [`Survey`]: on the day, healed, and years later, under every light, for a [`SurveyRequest`].
+    ///
+    /// # Errors
+    /// As [`Door::foresee`].
+    pub fn survey(&self, text: &str) -> Result<String, String> {
+        let asked = SurveyRequest::from_json(text).map_err(|error| refusal(&error))?;
+        let goal = asked.goal().map_err(|error| refusal(&error))?;
+        let case = Request { worlds: 0, search: None, ..asked.case };
+        let task = case.resolve(&self.shelf).map_err(|error| refusal(&error))?;
+        Ok(written(&Survey::of(&self.shelf, &task, goal)))
+    }
+
+    /// The region of likely outcomes with its outlines ([`Likely`]) for a request; `null` where it asks for no worlds.
+    ///
+    /// # Errors
+    /// As [`Door::foresee`].
+    pub fn likely(&self, text: &str) -> Result<String, String> {
+        Ok(written(&Likely::of(&self.shelf, &self.task(text)?)))
+    }
+
+    /// One [`Share`] of a search, or the whole [`Ranking`], for a [`RankingRequest`].
+    ///
+    /// # Errors
+    /// As [`Door::foresee`]; also where there is no search, or shares that are not its own.
+    pub fn ranking(&self, text: &str) -> Result<String, String> {
+        let asked = RankingRequest::from_json(text).map_err(|error| refusal(&error))?;
+        let case = Request { worlds: 0, ..asked.case };
+        let task = case.resolve(&self.shelf).map_err(|error| refusal(&error))?;
+        match asked.share {
+            Some(part) => Share::of(&self.shelf, &task, part).map(|share| written(&share)),
+            None => Ranking::of(&self.shelf, &task, asked.shares.as_deref()).map(|ranking| written(&ranking)),
+        }
+        .map_err(|error| refusal(&error))
     }
 
     fn task(&self, text: &str) -> Result<Task, String> {
@@ -145,6 +183,21 @@ mod exports {
     #[unsafe(no_mangle)]
     extern "C" fn lights() -> u32 {
         ask(|door, text| door.lights(text))
+    }
+
+    #[unsafe(no_mangle)]
+    extern "C" fn survey() -> u32 {
+        ask(|door, text| door.survey(text))
+    }
+
+    #[unsafe(no_mangle)]
+    extern "C" fn likely() -> u32 {
+        ask(|door, text| door.likely(text))
+    }
+
+    #[unsafe(no_mangle)]
+    extern "C" fn ranking() -> u32 {
+        ask(|door, text| door.ranking(text))
     }
 
     #[unsafe(no_mangle)]

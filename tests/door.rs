@@ -145,11 +145,37 @@ fn compare(seed: u64, requests: usize) -> usize {
             match rng.random_range(0..50) {
                 0 => assert_eq!(browser.ask("timeline", &request), native.timeline(&request), "{request}"),
                 1 => assert_eq!(browser.ask("lights", &request), native.lights(&request), "{request}"),
+                2 => assert_eq!(browser.ask("likely", &request), native.likely(&request), "{request}"),
+                3 => {
+                    let survey = format!(
+                        r#"{{"case": {request}, "goal": {{"lab": [45.5, 8.25, 13], "tolerance": 4}}}}"#
+                    );
+                    assert_eq!(browser.ask("survey", &survey), native.survey(&survey), "{survey}");
+                }
+                4 => compare_rankings(&mut browser, &native, &request),
                 _ => {}
             }
             expected.is_ok()
         })
         .count()
+}
+
+/// Compares a search shared out in two, and what is made of the shares.
+fn compare_rankings(browser: &mut Browser, native: &Door, request: &str) {
+    let mut case: Value = serde_json::from_str(request).unwrap();
+    case["search"] =
+        json!({ "goal": [45, 8.5, 13], "palette": ["dunmere", "emberlow", "frostwick"], "drops": 4 });
+    let mut ask = |question: Value| {
+        let question = question.to_string();
+        let answer = native.ranking(&question);
+        assert_eq!(browser.ask("ranking", &question), answer, "{question}");
+        answer
+    };
+    let shares = [0, 1].map(|place| ask(json!({ "case": case, "share": { "place": place, "of": 2 } })));
+    if let [Ok(one), Ok(other)] = shares {
+        let shares = [one, other].map(|share| serde_json::from_str::<Value>(&share).unwrap());
+        ask(json!({ "case": case, "shares": shares })).unwrap();
+    }
 }
 
 #[test]

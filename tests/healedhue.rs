@@ -20,5 +20,6 @@ mod search;
 mod site;
 mod skin;
 mod snapshots;
+mod survey;
 mod time;
 mod trade;

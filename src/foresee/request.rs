@@ -55,6 +55,17 @@ pub struct Request {
     pub touch_ups: Vec<TouchUpRequest>,
 }
 
+/// Reads what is asked from JSON, with the field that is wrong.
+pub(super) fn from_json<T: serde::de::DeserializeOwned>(text: &str) -> Result<T, RequestError> {
+    let mut json = serde_json::Deserializer::from_str(text);
+    let request = serde_path_to_error::deserialize(&mut json).map_err(|error| {
+        let field = error.path().to_string();
+        RequestError::new(if field == "." { "request".to_owned() } else { field }, error.inner().to_string())
+    })?;
+    json.end().map_err(|error| RequestError::new("request", error.to_string()))?;
+    Ok(request)
+}
+
 fn default_worlds() -> u32 {
     DEFAULT_WORLDS
 }
@@ -101,16 +112,7 @@ impl Request {
     /// # Errors
     /// [`RequestError`] names the field that is unknown, missing or of the wrong kind, with the words that would be right.
     pub fn from_json(text: &str) -> Result<Self, RequestError> {
-        let mut json = serde_json::Deserializer::from_str(text);
-        let request: Self = serde_path_to_error::deserialize(&mut json).map_err(|error| {
-            let field = error.path().to_string();
-            RequestError::new(
-                if field == "." { "request".to_owned() } else { field },
-                error.inner().to_string(),
-            )
-        })?;
-        json.end().map_err(|error| RequestError::new("request", error.to_string()))?;
-        Ok(request)
+        from_json(text)
     }
 
     /// Checks the request against what is on the shelf.

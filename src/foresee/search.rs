@@ -138,12 +138,7 @@ impl Task {
 impl SearchAnswer {
     /// What was found, for JSON.
     pub fn of(shelf: &Shelf, found: &Found) -> Self {
-        let tried = |tried: &Tried, from_best: f64| TriedAnswer {
-            mix: drops_of(&tried.mix),
-            lab: [tried.healed.l, tried.healed.a, tried.healed.b],
-            delta_e_2000: tried.error,
-            from_best,
-        };
+        let tried = TriedAnswer::of;
         let goal = found.goal.lab;
         SearchAnswer {
             mixes: found.ranking.len(),
@@ -158,6 +153,18 @@ impl SearchAnswer {
             miss: found.miss(),
             untouched_delta_e_2000: found.untouched_error(),
             words: words(shelf, found),
+        }
+    }
+}
+
+impl TriedAnswer {
+    /// A mix that was tried, for JSON, with its ΔE00 from the best.
+    pub fn of(tried: &Tried, from_best: f64) -> Self {
+        TriedAnswer {
+            mix: drops_of(&tried.mix),
+            lab: [tried.healed.l, tried.healed.a, tried.healed.b],
+            delta_e_2000: tried.error,
+            from_best,
         }
     }
 }

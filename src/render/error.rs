@@ -104,6 +104,14 @@ pub enum RenderError {
         /// The link as written.
         target: String,
     },
+    /// What the bench takes along could not be written down; a bug of healedhue.
+    #[error("{file}: could not be written down, which is a bug in healedhue: {source}")]
+    Data {
+        /// The file.
+        file: &'static str,
+        /// Why.
+        source: serde_json::Error,
+    },
     /// A template failed; a bug of healedhue.
     #[error("{template}: the template failed, which is a bug in healedhue: {source:#}")]
     Template {

@@ -8,6 +8,7 @@ use serde::Serialize;
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Section {
     Course,
+    Bench,
     Bottles,
     Clients,
     Misconceptions,
@@ -17,8 +18,9 @@ pub(super) enum Section {
 }
 
 /// The navigation, in order.
-const SECTIONS: [(Section, &str, &str); 7] = [
+const SECTIONS: [(Section, &str, &str); 8] = [
     (Section::Course, "Course", plan::HOME),
+    (Section::Bench, "Bench", plan::BENCH),
     (Section::Bottles, "Bottles", plan::BOTTLES),
     (Section::Clients, "Clients", plan::CLIENTS),
     (Section::Misconceptions, "Misconceptions", plan::MISCONCEPTIONS),
@@ -26,6 +28,13 @@ const SECTIONS: [(Section, &str, &str); 7] = [
     (Section::Cautions, "Cautions", plan::CAUTIONS),
     (Section::Model, "Model", plan::MODEL),
 ];
+
+/// What every page may load and run: its own style sheets, scripts and pictures, and nothing from elsewhere.
+const POLICY: &str = "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self' data:; base-uri 'none'; form-action 'none'";
+
+/// The same for a page that runs the engine: it may compile WebAssembly, and start workers out of its own memory, since a page
+/// from a disk may not start one from a file.
+const ENGINE_POLICY: &str = "default-src 'none'; style-src 'self'; script-src 'self' 'wasm-unsafe-eval'; worker-src blob:; img-src 'self' data:; base-uri 'none'; form-action 'none'";
 
 /// A link with its text.
 #[derive(Debug, Clone, Serialize)]
@@ -64,9 +73,12 @@ pub(super) struct Frame {
     /// Whether this is the course's home page.
     is_home: bool,
     description: String,
-    style: String,
-    /// The exercises' script, on pages that hold exercises.
-    script: Option<String>,
+    /// What the page may load and run.
+    policy: &'static str,
+    /// Style sheets, in order.
+    styles: Vec<String>,
+    /// Scripts, in order: none on pages that only want to be read.
+    scripts: Vec<String>,
     home: String,
     cautions: String,
     model: String,
@@ -96,8 +108,9 @@ impl Frame {
             title: title.to_owned(),
             is_home: path == plan::HOME && title == course.title,
             description: course.description.clone(),
-            style: href(path, plan::STYLE),
-            script: None,
+            policy: POLICY,
+            styles: vec![href(path, plan::STYLE)],
+            scripts: Vec::new(),
             home: href(path, plan::HOME),
             cautions: href(path, plan::CAUTIONS),
             model: href(path, plan::MODEL),
@@ -126,7 +139,15 @@ impl Frame {
 
     /// The same with a script.
     pub fn scripted_by(mut self, path: &str, script: &str) -> Self {
-        self.script = Some(href(path, script));
+        self.scripts.push(href(path, script));
+        self
+    }
+
+    /// The same for a page that runs the engine, with these style sheets and scripts of its own.
+    pub fn with_engine(mut self, path: &str, styles: &[&str], scripts: &[&str]) -> Self {
+        self.policy = ENGINE_POLICY;
+        self.styles.extend(styles.iter().map(|style| href(path, style)));
+        self.scripts.extend(scripts.iter().map(|script| href(path, script)));
         self
     }
 }

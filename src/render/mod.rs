@@ -5,11 +5,14 @@
 //! 1. check that the output folder may be replaced (`output`);
 //! 2. render every page in memory: text (`markdown`, with links to the `glossary`), swatches (`swatch`) and exercises (`exercise`)
 //!    go through the embedded `templates`;
+//!    the bench takes the `engine` along as a script, with the shapes it draws (`drawing`);
 //! 3. write everything into a new folder and move it into place.
 //!
 //! The pages decide nothing: whatever they show of colour, marks and proofs was computed by the engine.
 
 mod assignment;
+mod drawing;
+mod engine;
 mod error;
 mod exercise;
 mod figures;

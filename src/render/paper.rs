@@ -5,10 +5,11 @@
 
 use super::RenderError;
 use super::Written;
+use super::drawing::SHAPES;
 use super::exercise::ExerciseView;
 use super::figures::{colour_index, percent, short};
 use super::output::{OutputFolder, PAPERS, SiteFile};
-use super::swatch::{SHAPES, Swatch};
+use super::swatch::Swatch;
 use super::templates::{PAPER_CSS, PAPER_JS, STYLE_CSS, Templates};
 use crate::assess::{Paper, PaperPool, Person};
 use crate::course::Course;

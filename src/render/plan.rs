@@ -24,6 +24,16 @@ pub(super) const CAUTIONS: &str = "cautions.html";
 pub(super) const MODEL: &str = "model.html";
 /// The style sheet.
 pub(super) const STYLE: &str = "style.css";
+/// The bench.
+pub(super) const BENCH: &str = "bench.html";
+/// The bench's own style sheet.
+pub(super) const BENCH_STYLE: &str = "bench.css";
+/// The bench's script.
+pub(super) const BENCH_SCRIPT: &str = "bench.js";
+/// What the bench takes along of the course.
+pub(super) const BENCH_COURSE: &str = "bench-course.js";
+/// The engine as a script.
+pub(super) const ENGINE: &str = "engine.js";
 /// The script of the exercises.
 pub(super) const SCRIPT: &str = "exercise.js";
 /// The script of assignments.

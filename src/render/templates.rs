@@ -22,6 +22,30 @@ pub(super) const PAPER_CSS: &str = include_str!("../../site/paper.css");
 pub(super) const PAPER_JS: &str = include_str!("../../site/paper.js");
 /// The script that saves an assignment's answers.
 pub(super) const SLIP_JS: &str = include_str!("../../site/slip.js");
+/// The bench's own style sheet.
+pub(super) const BENCH_CSS: &str = include_str!("../../site/bench.css");
+
+macro_rules! joined {
+    ($($name:literal),* $(,)?) => {
+        concat!("\"use strict\";\n(() => {\n", $(include_str!(concat!("../../site/bench/", $name)), "\n",)* "})();\n")
+    };
+}
+
+/// The script of the bench: its parts in one scope, each after those it needs. One classic script, since a page from a disk may not
+/// load modules.
+pub(super) const BENCH_JS: &str = joined![
+    "figures.js",
+    "case.js",
+    "address.js",
+    "talk.js",
+    "pool.js",
+    "swatch.js",
+    "planes.js",
+    "words.js",
+    "ranking.js",
+    "controls.js",
+    "start.js",
+];
 
 macro_rules! embedded {
     ($($name:literal),* $(,)?) => {
@@ -39,6 +63,7 @@ const TEMPLATES: &[(&str, &str)] = &embedded![
     "text.html",
     "module.html",
     "lesson.html",
+    "bench.html",
     "bottles.html",
     "clients.html",
     "misconceptions.html",

@@ -62,12 +62,38 @@ impl Search {
         light: Light,
         cores: Cores,
     ) -> Found {
-        let ranking = rank(&scene.trial(placement), &self.grid, self.goal.lab, light, cores);
+        let healed = self.healed(scene, placement, light, cores, 0, 1);
+        self.found(healed, light.lab_of(&scene.existing()))
+    }
+
+    /// Different paints to try.
+    pub fn mixes(&self) -> usize {
+        self.grid.mixes().len()
+    }
+
+    /// The colours that every `of`-th mix heals to, from `place` on: one of `of` shares of the work, which must not be none.
+    pub fn healed<const N: usize>(
+        &self,
+        scene: &Scene<N>,
+        placement: &Placement,
+        light: Light,
+        cores: Cores,
+        place: usize,
+        of: usize,
+    ) -> Vec<Lab> {
+        let mixes = self.grid.mixes().iter().skip(place).step_by(of.max(1));
+        let paints: Vec<_> = mixes.map(|(_, paint)| paint).collect();
+        healed_colours(&scene.trial(placement), &paints, light, cores)
+    }
+
+    /// What is found when all mixes, in their order, heal to these colours, as many as [`Search::mixes`]; `untouched` is the colour
+    /// without any new work.
+    pub fn found(&self, healed: Vec<Lab>, untouched: Lab) -> Found {
         Found {
             goal: self.goal,
-            ranking,
+            ranking: rank::ranked(&self.grid, healed, self.goal.lab),
             possible: self.grid.possible(),
-            untouched: light.lab_of(&scene.existing()),
+            untouched,
         }
     }
 }

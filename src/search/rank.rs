@@ -38,7 +38,11 @@ pub fn rank<const N: usize>(
     cores: Cores,
 ) -> Vec<Tried> {
     let paints: Vec<&Paint> = grid.mixes().iter().map(|(_, paint)| paint).collect();
-    let healed = healed_colours(trial, &paints, light, cores);
+    ranked(grid, healed_colours(trial, &paints, light, cores), goal)
+}
+
+/// The same when the colours that the grid's mixes heal to, in its order, are known.
+pub(super) fn ranked(grid: &Grid, healed: Vec<Lab>, goal: Lab) -> Vec<Tried> {
     let mut tried: Vec<Tried> = grid
         .mixes()
         .iter()

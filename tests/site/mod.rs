@@ -6,6 +6,7 @@ pub use html::{decoded, tags};
 pub mod fixture;
 mod html;
 
+mod bench;
 mod escaping;
 mod folder;
 mod fragments;

@@ -3,6 +3,7 @@
 //! Entry point: [`Pages::all`]. Each kind of page has a file here and a template of the same name.
 
 mod assigned;
+mod bench;
 mod bottles;
 mod clients;
 mod home;
@@ -64,12 +65,14 @@ impl<'a> Pages<'a> {
             SiteFile { path: plan::SCRIPT.to_owned(), content: EXERCISE_JS.as_bytes().to_vec() },
             self.home()?,
             self.bottles()?,
+            self.bench()?,
             self.clients()?,
             self.misconceptions()?,
             self.glossary()?,
             self.cautions()?,
             self.model()?,
         ];
+        files.extend(self.bench_assets()?);
         for asset in &self.course.assets {
             files.push(SiteFile { path: plan::asset_path(&asset.path), content: asset.content.clone() });
         }

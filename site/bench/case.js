@@ -1,0 +1,97 @@
+// The case on the bench: what is chosen and set, and the request that the engine is asked with.
+
+const COURSE = globalThis.healedhueCourse;
+const WORDS = {
+  phototype: ["I", "II", "III", "IV", "V", "VI"],
+  undertone: ["cool", "neutral", "warm", "olive"],
+  redness: ["calm", "rosy", "flushed", "ruddy"],
+  site: ["brow", "eyelid", "lip", "areola", "scalp"],
+  sun: ["sheltered", "everyday", "outdoors"],
+  oil: ["dry", "balanced", "oily"],
+  aftercare: ["followed", "neglected"],
+};
+const MOST_OLD = 4;
+const MOST_DROPS = 30;
+const WORLDS = 256;
+
+function techniqueOf(id) {
+  return COURSE.techniques.find((technique) => technique.id === id);
+}
+
+function clientOf(id) {
+  return COURSE.clients.find((client) => client.id === id);
+}
+
+function bottleOf(id) {
+  return COURSE.shelf.bottles.find((bottle) => bottle.id === id);
+}
+
+// The case a page without an address begins with.
+function freshCase() {
+  const first = COURSE.clients.find((client) => client.existing.length === 0 && client.site === "brow") ?? COURSE.clients[0];
+  const plain = COURSE.shelf.bottles.find((bottle) => !bottle.modifier && !COURSE.restricted.includes(bottle.id));
+  const blank = {
+    client: "",
+    phototype: "III", undertone: "neutral", redness: "calm", site: "brow",
+    melanin: null, blood: null, background: null,
+    existing: [],
+    technique: "both",
+    placement: { ...techniqueOf("both").placement },
+    mix: plain ? { [plain.id]: 4 } : {},
+    goal: COURSE.goals[0]?.id ?? "",
+    ownGoal: { lab: [45, 8, 12], tolerance: 4 },
+    sun: "everyday", oil: "balanced", aftercare: "followed",
+    months: 1.5, light: "D65",
+    mostBottles: 2, mostDrops: 6,
+  };
+  return first ? withClient(blank, first.id) : blank;
+}
+
+// The same case on another client; an empty id keeps the skin and describes it.
+function withClient(state, id) {
+  const client = clientOf(id);
+  if (!client) return { ...state, client: "" };
+  const { phototype, undertone, redness, site, goal } = client;
+  const existing = client.existing.map(({ work }) => structuredClone(work));
+  return { ...state, client: id, phototype, undertone, redness, site, goal, existing, melanin: null, blood: null, background: null };
+}
+
+function goalOf(state) {
+  return COURSE.goals.find((goal) => goal.id === state.goal) ?? { name: "a colour of my own", ...state.ownGoal };
+}
+
+function skinOf(state) {
+  const skin = { phototype: state.phototype, undertone: state.undertone, redness: state.redness };
+  for (const name of ["melanin", "blood", "background"]) if (state[name] !== null) skin[name] = state[name];
+  return skin;
+}
+
+// The request, as `healedhue foresee` reads it.
+function requestOf(state) {
+  const { site, light, months, placement, existing, sun, oil, aftercare } = state;
+  const mix = Object.fromEntries(Object.entries(state.mix).filter(([, count]) => count > 0));
+  return { skin: skinOf(state), site, light, months, mix, placement, existing, sun, oil, aftercare, worlds: WORLDS };
+}
+
+function surveyRequestOf(state) {
+  const { lab, tolerance } = goalOf(state);
+  return { case: { ...requestOf(state), worlds: 0 }, goal: { lab, tolerance } };
+}
+
+function searchRequestOf(state) {
+  const { lab, tolerance } = goalOf(state);
+  const search = { goal: lab, tolerance, bottles: state.mostBottles, drops: state.mostDrops };
+  return { ...requestOf(state), worlds: 0, search };
+}
+
+function hasMix(state) {
+  return Object.values(state.mix).some((count) => count > 0);
+}
+
+// What old work is made of, in words.
+function oldInWords(work) {
+  const of = (amounts, name) => Object.entries(amounts).map(([id, amount]) => name(id, amount)).join(", ");
+  if (work.mix) return of(work.mix, (id, count) => `${drops(count)} ${bottleOf(id)?.name ?? id}`);
+  const named = (id) => COURSE.shelf.colourants.find((colourant) => colourant.id === id && !colourant.of_bottle)?.name;
+  return of(work.colourants, (id) => (named(id) ? `${named(id)} (${id})` : id));
+}

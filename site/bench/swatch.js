@@ -1,0 +1,73 @@
+// Swatches as on the other pages: grey, the client's skin on it, the work on that, words and L*a*b* below. Made once and then only
+// repainted, so that a slider is answered within a frame.
+
+const WIDE = Boolean(globalThis.matchMedia?.("(color-gamut: p3)").matches && globalThis.CSS?.supports("color", "color(display-p3 0 0 0)"));
+
+// The colour for this screen, as CSS writes it.
+function paintOf({ srgb, in_gamut, display_p3 }) {
+  if (!in_gamut && WIDE) return `color(display-p3 ${display_p3.rgb.map((part) => part.toFixed(4)).join(" ")})`;
+  return `#${srgb.map((part) => part.toString(16).padStart(2, "0")).join("")}`;
+}
+
+// Whether this screen shows the colour as it is.
+function isShown({ in_gamut, display_p3 }) {
+  return in_gamut || (WIDE && display_p3.in_gamut);
+}
+
+// Decoration where words stand beside it anyway; a picture with a name otherwise.
+class Drawing {
+  constructor() {
+    this.svg = drawn("svg", { viewBox: "0 0 240 144", role: "img", focusable: "false" });
+    this.skin = drawn("rect", { x: 14, y: 14, width: 212, height: 116 });
+    this.work = drawn("g");
+    this.svg.append(drawn("rect", { width: 240, height: 144, fill: COURSE.surround }), this.skin, this.work);
+  }
+
+  // `work` is null for bare skin.
+  paint(skin, work, site, technique) {
+    const shape = work ? `${site} ${technique}` : "";
+    if (shape !== this.shape) {
+      const manner = techniqueOf(technique).manner;
+      this.work.replaceChildren(...(work ? COURSE.drawings[site][manner] : []).map((d) => drawn("path", { d })));
+      this.shape = shape;
+    }
+    this.skin.setAttribute("fill", paintOf(skin));
+    if (work) this.work.setAttribute("fill", paintOf(work));
+  }
+}
+
+class Swatch {
+  // `brief` stands for the label where there is little room.
+  constructor(label, brief = label) {
+    this.drawing = new Drawing();
+    const part = (name) => made("span", name);
+    this.parts = { label: part("swatch-label"), words: part("swatch-words"), lab: part("swatch-lab"), note: part("swatch-note") };
+    this.numbers = ["L*", "a*", "b*"].map((axis) => {
+      const number = made("span", "swatch-number");
+      this.parts.lab.append(made("span", "swatch-axis", `${axis}\u00a0`, number), " ");
+      return number;
+    });
+    this.label = made("span", "swatch-full", label);
+    const short = made("span", "swatch-brief", brief);
+    short.setAttribute("aria-hidden", "true");
+    this.parts.label.append(this.label, short);
+    this.figure = made("figure", "swatch", this.drawing.svg, made("figcaption", "", ...Object.values(this.parts)));
+  }
+
+  // `colour` is what is seen; `skin` what is around it; both the same where there is no work.
+  paint({ colour, skin, words, site, technique, bare = false, notes = [], name = "" }) {
+    this.drawing.paint(skin, bare ? null : colour, site, technique);
+    const label = name || this.label.textContent;
+    this.drawing.svg.setAttribute("aria-label", `${label}: ${bare ? "bare skin" : words}`);
+    if (name) say(this.label, name);
+    say(this.parts.words, bare ? "" : words);
+    colour.lab.forEach((number, place) => say(this.numbers[place], fixed(number, 1)));
+    this.figure.dataset.lab = JSON.stringify(colour.lab);
+    say(this.parts.note, [...notes, ...outsideNotes(colour, skin)].join("; "));
+  }
+}
+
+function outsideNotes(colour, skin) {
+  if (!isShown(colour) || !isShown(skin)) return ["beyond this screen: the nearest colour it can show"];
+  return colour.in_gamut && skin.in_gamut ? [] : ["beyond sRGB: shown in this screen's wider range"];
+}

@@ -1,0 +1,26 @@
+// Talking with the engine: one buffer, JSON in and out. The same function serves the page and its workers, which get its source.
+
+// Opens the engine with a shelf; gives a function that asks it.
+async function openEngine(bytes, shelf) {
+  const { instance } = await WebAssembly.instantiate(bytes, {});
+  const engine = instance.exports;
+  const ask = (what, question) => {
+    const text = new TextEncoder().encode(JSON.stringify(question));
+    const at = engine.reserve(text.length);
+    new Uint8Array(engine.memory.buffer, at, text.length).set(text);
+    const fine = engine[what]();
+    const from = engine.answer();
+    const answer = JSON.parse(new TextDecoder().decode(new Uint8Array(engine.memory.buffer, from, engine.answer_length())));
+    if (!fine) throw new Error(`${answer.error.field}: ${answer.error.why}`);
+    return answer;
+  };
+  ask("shelf", shelf);
+  return ask;
+}
+
+// The engine's bytes out of the script that holds them.
+async function engineBytes() {
+  const packed = Uint8Array.from(atob(globalThis.healedhueEngine), (letter) => letter.charCodeAt(0));
+  const unpacked = new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
+  return new Response(unpacked).arrayBuffer();
+}

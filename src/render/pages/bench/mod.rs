@@ -1,0 +1,183 @@
+//! The bench: a page on which the engine itself answers what a mix heals to on a client of one's choice.
+//!
+//! Entry points: [`Pages::bench`] for the page, [`Pages::bench_assets`] for what it loads. The page holds the controls, so that its
+//! text is here and in the template; the script (`site/bench/`) holds what moves.
+
+mod data;
+
+use super::Pages;
+use crate::healing::{COVERAGE, DEPTH, LOAD, Placement, THICKNESS};
+use crate::pigment::{Bottle, Mix};
+use crate::quantity::Quantity;
+use crate::render::RenderError;
+use crate::render::drawing::Manner;
+use crate::render::engine::{data_script, engine_script};
+use crate::render::figures::{fixed, light};
+use crate::render::frame::{Frame, Section};
+use crate::render::output::SiteFile;
+use crate::render::plan::{self, href};
+use crate::render::swatch::Swatch;
+use crate::render::templates::{BENCH_CSS, BENCH_JS};
+use crate::skin::{BACKGROUND, BLOOD, MELANIN};
+use serde::Serialize;
+
+#[derive(Serialize)]
+struct BenchPage {
+    frame: Frame,
+    lessons: String,
+    model: String,
+    cautions: String,
+    clients: Vec<Named>,
+    goals: Vec<Named>,
+    bottles: Vec<BottleRow>,
+    modifiers: Vec<BottleRow>,
+    techniques: Vec<Named>,
+    lights: Vec<Named>,
+    sites: Vec<&'static str>,
+    sliders: Sliders,
+}
+
+/// Something to choose, by its id.
+#[derive(Serialize)]
+struct Named {
+    id: String,
+    name: String,
+}
+
+impl Named {
+    fn new(id: impl Into<String>, name: impl Into<String>) -> Self {
+        Named { id: id.into(), name: name.into() }
+    }
+}
+
+/// A bottle that drops can be taken from.
+#[derive(Serialize)]
+struct BottleRow {
+    id: String,
+    name: String,
+    about: String,
+    /// The colour in the bottle.
+    swatch: Swatch,
+}
+
+/// The sliders' ranges.
+#[derive(Serialize)]
+struct Sliders {
+    depth: Slider,
+    thickness: Slider,
+    load: Slider,
+    coverage: Slider,
+}
+
+/// A slider's range, which lies within what the engine takes.
+#[derive(Serialize)]
+struct Slider {
+    least: f64,
+    most: f64,
+    step: f64,
+}
+
+impl Slider {
+    fn within(quantity: &Quantity, least: f64, most: f64, step: f64) -> Self {
+        Slider { least: least.max(quantity.least), most: most.min(quantity.most), step }
+    }
+}
+
+/// A way of placing work, as a starting point for the sliders.
+#[derive(Debug, Clone, Copy, Serialize)]
+struct Technique {
+    id: &'static str,
+    name: &'static str,
+    manner: Manner,
+    placement: Placement,
+}
+
+/// The techniques, as the lesson on load and coverage tells them apart (representative, invented for the demo): strokes carry much
+/// colour on part of the skin, powder carries little on nearly all of it.
+fn techniques() -> [Technique; 3] {
+    let usual = Placement::default();
+    [
+        Technique { id: "both", name: "Powder with strokes", manner: Manner::Both, placement: usual },
+        Technique {
+            id: "strokes",
+            name: "Hair strokes",
+            manner: Manner::Strokes,
+            placement: Placement { coverage: 0.6, ..usual },
+        },
+        Technique {
+            id: "powder",
+            name: "Powder",
+            manner: Manner::Powder,
+            placement: Placement { load: 0.4, coverage: 0.9, ..usual },
+        },
+    ]
+}
+
+impl Pages<'_> {
+    /// The bench.
+    pub(super) fn bench(&self) -> Result<SiteFile, RenderError> {
+        let course = self.course;
+        let path = plan::BENCH;
+        let frame = Frame::new(course, path, "The bench", Section::Bench)
+            .described("Mix drops, place them in a client's skin, and see what they heal to over the years and under four lights.")
+            .with_engine(path, &[plan::BENCH_STYLE], &[plan::ENGINE, plan::BENCH_COURSE, plan::BENCH_SCRIPT]);
+        let (modifiers, bottles): (Vec<&Bottle>, Vec<&Bottle>) =
+            course.shelf.bottles.iter().partition(|bottle| bottle.modifier.is_some());
+        let rows =
+            |bottles: Vec<&Bottle>| bottles.into_iter().map(|bottle| self.bottle_row(bottle)).collect();
+        let context = BenchPage {
+            frame,
+            lessons: href(path, plan::HOME),
+            model: href(path, plan::MODEL),
+            cautions: href(path, plan::CAUTIONS),
+            clients: course.clients.iter().map(|client| Named::new(&client.id, &client.name)).collect(),
+            goals: course
+                .goals
+                .iter()
+                .map(|goal| {
+                    let [l, a, b] = [goal.lab.l, goal.lab.a, goal.lab.b].map(|number| fixed(number, 0));
+                    Named::new(&goal.id, format!("{} (L* {l}, a* {a}, b* {b})", goal.name))
+                })
+                .collect(),
+            bottles: rows(bottles),
+            modifiers: rows(modifiers),
+            techniques: techniques().map(|technique| Named::new(technique.id, technique.name)).into(),
+            lights: crate::colour::Light::ALL.map(|(each, name)| Named::new(name, light(each))).into(),
+            sites: crate::skin::Site::ALL.map(|(site, _)| site.word()).into(),
+            sliders: Sliders {
+                depth: Slider::within(&DEPTH, 0.05, 1.0, 0.01),
+                thickness: Slider::within(&THICKNESS, 0.05, 0.8, 0.01),
+                load: Slider::within(&LOAD, 0.0, 2.5, 0.05),
+                coverage: Slider::within(&COVERAGE, 0.0, 1.0, 0.01),
+            },
+        };
+        self.page(path, "bench.html", context)
+    }
+
+    /// What the bench loads: its style and script, the course's bottles and people, and the engine.
+    pub(super) fn bench_assets(&self) -> Result<Vec<SiteFile>, RenderError> {
+        let course = data_script(&data::BenchCourse::of(self.course))
+            .map_err(|source| RenderError::Data { file: plan::BENCH_COURSE, source })?;
+        let file = |path: &str, content: Vec<u8>| SiteFile { path: path.to_owned(), content };
+        Ok(vec![
+            file(plan::BENCH_STYLE, BENCH_CSS.into()),
+            file(plan::BENCH_SCRIPT, BENCH_JS.into()),
+            file(plan::BENCH_COURSE, course),
+            file(plan::ENGINE, engine_script().to_vec()),
+        ])
+    }
+
+    fn bottle_row(&self, bottle: &Bottle) -> BottleRow {
+        let colour = self.course.shelf.label_colour(&Mix::new([(bottle.id.clone(), 1)]));
+        BottleRow {
+            id: bottle.id.clone(),
+            name: bottle.name.clone(),
+            about: bottle.about.clone(),
+            swatch: Swatch::bottle(&bottle.name, colour),
+        }
+    }
+}
+
+/// Bounds of the skin's sliders; those of melanin and blood run by ratio, from the least a slider shows.
+const SKIN_SLIDERS: [(&str, f64, &Quantity); 3] =
+    [("melanin", 0.004, &MELANIN), ("blood", 0.002, &BLOOD), ("background", 0.05, &BACKGROUND)];
