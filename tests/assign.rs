@@ -243,7 +243,7 @@ fn nothing_is_overwritten_without_being_told() {
     let other = Desk::new();
     fs::create_dir(other.path("out")).expect("a folder");
     fs::write(other.path("out").join("mine.txt"), "mine").expect("a file");
-    other.hand_out(&["--replace"]).code(1).stderr(contains("no earlier site of healedhue"));
+    other.hand_out(&["--replace"]).code(1).stderr(contains("no earlier assignment of healedhue"));
     assert_eq!(fs::read_to_string(other.path("out").join("mine.txt")).ok().as_deref(), Some("mine"));
 }
 

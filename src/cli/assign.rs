@@ -11,7 +11,7 @@ use crate::assess::assigned::{
     Collected, MOST_BYTES, SlipError, SlipMarked, collect, lesson_pools, practice_sets,
 };
 use crate::course::{Assignment, Course, load, read_assignment};
-use crate::render::{check_output, write_assignment};
+use crate::render::AssignedFolder;
 use std::fs;
 use std::io::Write;
 use std::path::{Path, PathBuf};
@@ -59,17 +59,10 @@ fn hand_out(course: &Course, assignment: &Assignment, arguments: &Arguments) -> 
         None => Path::new("assigned").join(&assignment.id),
     };
     // Before the long work, so that a wrong folder is refused at once.
-    check_output(&out)?;
-    let is_empty = fs::read_dir(&out).map_or(true, |mut entries| entries.next().is_none());
-    if !is_empty && !arguments.replace {
-        return Err(Problem::Input(format!(
-            "{}: an earlier run wrote this folder; give --replace to write it anew, or another --out",
-            out.display()
-        )));
-    }
+    let folder = AssignedFolder::check(&out, arguments.replace)?;
     let pools = lesson_pools(course, assignment).map_err(Problem::Drills)?;
     let sets = practice_sets(course, assignment).map_err(Problem::Drills)?;
-    let written = write_assignment(course, &pools, assignment, &sets, &out)?;
+    let written = folder.write(course, &pools, assignment, &sets)?;
     println!(
         "{}, due {}: {} pages in {}",
         assignment.title,

@@ -79,7 +79,8 @@ impl Exercise {
         let Some(case) = &self.case else { return self.ask.clone() };
         let options: std::collections::BTreeSet<&str> =
             self.form.options().iter().map(|option| option.label.as_str()).collect();
-        format!("{} {} {:?} {options:?}", self.ask, case.client, case.placed)
+        let exhibits: Vec<_> = case.exhibits.iter().map(|exhibit| exhibit.seen.lab).collect();
+        format!("{} {} {:?} {exhibits:?} {options:?}", self.ask, case.client, case.placed)
     }
 }
 

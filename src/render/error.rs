@@ -39,6 +39,9 @@ pub enum RenderError {
         .0.display()
     )]
     HasPapers(PathBuf),
+    /// The folder holds an assignment already.
+    #[error("{}: an earlier run wrote this folder; give --replace to write it anew, or another --out", .0.display())]
+    HasAssignment(PathBuf),
     /// An earlier site has gained a file that healedhue did not write, and that replacing it would delete.
     #[error(
         "{}: this earlier site also holds `{found}`, which healedhue did not write and would have to delete; nothing was \

@@ -90,10 +90,17 @@ pub(super) struct Frame {
 }
 
 impl Frame {
-    /// The frame of the page at `path`.
-    pub fn new(course: &Course, path: &str, title: &str, section: Section) -> Self {
+    /// The frame of the page at `path`. The navigation names the sections that `has` says the site has.
+    pub fn new(
+        course: &Course,
+        path: &str,
+        title: &str,
+        section: Section,
+        has: impl Fn(Section) -> bool,
+    ) -> Self {
         let entries = SECTIONS
             .iter()
+            .filter(|(entry, ..)| has(*entry))
             .map(|&(entry, text, target)| Entry {
                 text,
                 href: href(path, target),

@@ -29,7 +29,7 @@ mod swatch;
 mod templates;
 mod timeline;
 
-pub use assignment::write_assignment;
+pub use assignment::AssignedFolder;
 pub use error::RenderError;
 pub use output::MARKER;
 pub use paper::{PaperFiles, PaperPages, PapersFolder};

@@ -46,7 +46,7 @@ pub(super) const PAPERS: Kind = Kind {
 
 /// Lessons and practice assigned to people.
 pub(super) const ASSIGNED: Kind = Kind {
-    marker: ".healedhue-assigned",
+    marker: ".healedhue-assignment",
     title: "healedhue wrote this folder and replaces it whole when the assignment is made again. Its files:",
 };
 

@@ -108,8 +108,7 @@ impl Pages<'_> {
         let lessons = self.course.lessons().count();
         let all_minutes: u32 = self.course.lessons().map(|(_, lesson)| lesson.minutes).sum();
         let context = AssignmentPage {
-            frame: Frame::new(self.course, path, &assignment.title, Section::Course)
-                .scripted_by(path, plan::SLIP_SCRIPT),
+            frame: self.frame(path, &assignment.title, Section::Course).scripted_by(path, plan::SLIP_SCRIPT),
             title: assignment.title.clone(),
             note: assignment.note.clone(),
             person: person.name.clone(),

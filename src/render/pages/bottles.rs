@@ -75,7 +75,7 @@ impl Pages<'_> {
     /// The bottle library.
     pub(super) fn bottles(&self) -> Result<SiteFile, RenderError> {
         let shelf = &self.course.shelf;
-        let frame = Frame::new(self.course, plan::BOTTLES, "Bottles", Section::Bottles)
+        let frame = self.frame(plan::BOTTLES, "Bottles", Section::Bottles)
             .described("Every bottle of the course: its colour, its colourants by Colour Index name, and where they are restricted.");
         let listed = shelf.colourants.iter().filter(|colourant| colourant.of_bottle.is_none());
         let colourants = listed.map(|colourant| ColourantView {

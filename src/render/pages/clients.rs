@@ -58,7 +58,7 @@ struct ClientView {
 impl Pages<'_> {
     /// The clients.
     pub(super) fn clients(&self) -> Result<SiteFile, RenderError> {
-        let frame = Frame::new(self.course, plan::CLIENTS, "Clients", Section::Clients).described(
+        let frame = self.frame(plan::CLIENTS, "Clients", Section::Clients).described(
             "The invented clients of the course: skin, hair, wishes, health answers and old work.",
         );
         let clients: Vec<(f64, ClientView)> =

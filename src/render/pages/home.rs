@@ -93,7 +93,7 @@ impl Pages<'_> {
             .map(|page| Link::new(&page.title, href(plan::HOME, &text_path(&page.path))))
             .collect();
         let context = HomePage {
-            frame: Frame::new(course, plan::HOME, &course.title, Section::Course),
+            frame: self.frame(plan::HOME, &course.title, Section::Course),
             description: course.description.clone(),
             authors: course.authors.join(", "),
             extent,
@@ -108,7 +108,7 @@ impl Pages<'_> {
 
     /// The page about the model.
     pub(super) fn model(&self) -> Result<SiteFile, RenderError> {
-        let frame = Frame::new(self.course, plan::MODEL, "About the model", Section::Model).described(
+        let frame = self.frame(plan::MODEL, "About the model", Section::Model).described(
             "How the colours in this course are predicted, and what the prediction does not know.",
         );
         let bottles = href_to(plan::MODEL, plan::BOTTLES, "colourants_");

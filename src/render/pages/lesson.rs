@@ -72,7 +72,7 @@ impl Pages<'_> {
         let body = self.body(page, &lesson.drills)?;
         let (previous, next) = self.neighbours(&page.path);
         let way = vec![Link::new(&module.page.title, href(&path, &text_path(&module.page.path)))];
-        let mut frame = Frame::new(self.course, &path, &page.title, Section::Course).below(way);
+        let mut frame = self.frame(&path, &page.title, Section::Course).below(way);
         if body.exercises > 0 {
             frame = frame.scripted(&path);
         }

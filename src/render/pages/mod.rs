@@ -13,7 +13,7 @@ mod words;
 mod worksheet;
 
 use super::RenderError;
-use super::frame::Link;
+use super::frame::{Frame, Link, Section};
 use super::glossary::Glossary;
 use super::output::SiteFile;
 use super::plan::{self, href, text_path};
@@ -56,6 +56,12 @@ impl<'a> Pages<'a> {
         let assets = course.assets.iter().map(|asset| asset.path.clone()).collect();
         let glossary = Glossary::new(&course.terms);
         Ok(Pages { course, whole, whole_texts, pools, templates: Templates::new()?, texts, assets, glossary })
+    }
+
+    /// The frame of the page at `path`. A part of a course has no bench: it would answer the exercises.
+    fn frame(&self, path: &str, title: &str, section: Section) -> Frame {
+        let is_part = !std::ptr::eq(self.course, self.whole);
+        Frame::new(self.course, path, title, section, |entry| !(is_part && entry == Section::Bench))
     }
 
     /// Every file of the site.

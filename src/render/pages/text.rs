@@ -42,7 +42,7 @@ impl Pages<'_> {
         let path = text_path(&page.path);
         let body = self.body(page, &[])?;
         let (previous, next) = self.neighbours(&page.path);
-        let frame = Frame::new(self.course, &path, &page.title, Section::Course);
+        let frame = self.frame(&path, &page.title, Section::Course);
         let (title, anchor) = (page.title.clone(), page.anchor.clone());
         let context = TextPage { frame, title, anchor, body, previous, next };
         self.page(path, "text.html", context)
@@ -55,7 +55,7 @@ impl Pages<'_> {
         let body = self.body(page, &[])?;
         let (previous, next) = self.neighbours(&page.path);
         let context = ModulePage {
-            frame: Frame::new(self.course, &path, &page.title, Section::Course).described(&module.about),
+            frame: self.frame(&path, &page.title, Section::Course).described(&module.about),
             number: place + 1,
             title: page.title.clone(),
             anchor: page.anchor.clone(),

@@ -84,7 +84,8 @@ impl Pages<'_> {
                 }
             }
         }
-        let frame = Frame::new(self.course, plan::GLOSSARY, "Glossary", Section::Glossary)
+        let frame = self
+            .frame(plan::GLOSSARY, "Glossary", Section::Glossary)
             .described("The words of the trade and of this course, each in a sentence or two.");
         self.page(plan::GLOSSARY, "glossary.html", GlossaryPage { frame, letters })
     }
@@ -100,7 +101,7 @@ impl Pages<'_> {
                 Link::new(&lesson.page.title, href(plan::MISCONCEPTIONS, &text_path(&lesson.page.path)))
             }),
         });
-        let frame = Frame::new(self.course, plan::MISCONCEPTIONS, "Misconceptions", Section::Misconceptions)
+        let frame = self.frame(plan::MISCONCEPTIONS, "Misconceptions", Section::Misconceptions)
             .described("Wrong ways of thinking that lead to wrong colours: why each is tempting, and what really happens.");
         let context = MisconceptionsPage { frame, misconceptions: misconceptions.collect() };
         self.page(plan::MISCONCEPTIONS, "misconceptions.html", context)
@@ -119,7 +120,8 @@ impl Pages<'_> {
             refer_to: caution.refer_to.clone(),
             source: caution.source.clone(),
         });
-        let frame = Frame::new(self.course, plan::CAUTIONS, "Cautions", Section::Cautions)
+        let frame = self
+            .frame(plan::CAUTIONS, "Cautions", Section::Cautions)
             .described("What usually asks a practitioner to wait or to refer. Not medical advice.");
         self.page(plan::CAUTIONS, "cautions.html", CautionsPage { frame, cautions: cautions.collect() })
     }

@@ -50,7 +50,7 @@ impl Pages<'_> {
         let bottles = self.course.shelf.bottles.iter().filter(|bottle| used.contains(bottle.id.as_str()));
         let way = vec![Link::new(&module.page.title, href(path, &text_path(&module.page.path)))];
         SheetPage {
-            frame: Frame::new(self.course, path, title, Section::Course).below(way),
+            frame: self.frame(path, title, Section::Course).below(way),
             number: place + 1,
             module: module.page.title.clone(),
             other,

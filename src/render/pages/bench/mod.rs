@@ -118,7 +118,7 @@ impl Pages<'_> {
     pub(super) fn bench(&self) -> Result<SiteFile, RenderError> {
         let course = self.course;
         let path = plan::BENCH;
-        let frame = Frame::new(course, path, "The bench", Section::Bench)
+        let frame = self.frame(path, "The bench", Section::Bench)
             .described("Mix drops, place them in a client's skin, and see what they heal to over the years and under four lights.")
             .with_engine(path, &[plan::BENCH_STYLE], &[plan::ENGINE, plan::BENCH_COURSE, plan::BENCH_SCRIPT]);
         let (modifiers, bottles): (Vec<&Bottle>, Vec<&Bottle>) =
