@@ -1,6 +1,6 @@
 //! Colour against standards and a reference library.
 
-use healedhue::colour::{Lab, Light, Spectrum, Srgb, adapt, difference, inconstancy, metamerism};
+use healedhue::colour::{Deficiency, Lab, Light, Spectrum, Srgb, adapt, difference, inconstancy, metamerism};
 use proptest::prelude::*;
 use serde::Deserialize;
 use std::collections::BTreeMap;
@@ -217,4 +217,25 @@ fn srgb_primaries_come_back() {
 fn a_colour_beyond_srgb_is_flagged() {
     assert!(!Srgb::from_lab(Lab::new(60.0, -90.0, 20.0)).in_gamut);
     assert!(Srgb::from_lab(Lab::new(60.0, 12.0, 20.0)).in_gamut);
+}
+
+/// colour-science 0.4.7: `CVD_MATRICES_MACHADO2010[...][1.0]` applied to linear sRGB, clipped, encoded and rounded.
+#[test]
+fn deficiencies_are_those_of_machado() {
+    use Deficiency::{Deutan, Protan, Tritan};
+    let colour = |[r, g, b]: [u8; 3]| Srgb { r, g, b, in_gamut: true };
+    for (shown, protan, deutan, tritan) in [
+        ([200, 120, 90], [141, 130, 87], [160, 147, 89], [217, 106, 113]),
+        ([124, 88, 63], [98, 91, 61], [107, 99, 63], [134, 81, 82]),
+        ([60, 60, 70], [58, 61, 70], [57, 61, 70], [58, 62, 63]),
+        ([139, 139, 139], [139, 139, 139], [139, 139, 139], [139, 139, 139]),
+        ([205, 92, 80], [120, 112, 78], [148, 136, 77], [224, 71, 90]),
+    ] {
+        for (kind, expected) in [(Protan, protan), (Deutan, deutan), (Tritan, tritan)] {
+            let seen = kind.seen(colour(shown));
+            let off =
+                [seen.r.abs_diff(expected[0]), seen.g.abs_diff(expected[1]), seen.b.abs_diff(expected[2])];
+            assert!(off.iter().all(|off| *off <= 1), "{kind:?} {shown:?}: {seen:?}, not {expected:?}");
+        }
+    }
 }

@@ -5,6 +5,7 @@
 
 mod adaptation;
 mod bands;
+mod deficiency;
 mod difference;
 mod ellipsoid;
 mod lab;
@@ -19,6 +20,7 @@ mod srgb;
 
 pub use adaptation::adapt;
 pub use bands::{BANDS, Spectrum, wavelength_nm};
+pub use deficiency::Deficiency;
 pub use difference::difference;
 pub use ellipsoid::{Axis, Ellipsoid};
 pub use lab::{BLUE_YELLOW, GREEN_RED, LIGHTNESS, Lab, Xyz};

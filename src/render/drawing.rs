@@ -1,7 +1,7 @@
 //! The shapes that swatches are drawn with: what a site and a technique look like on a field of skin.
 //!
-//! Entry point: [`shapes`]. Pages get them as drawings ([`super::swatch`]); the bench takes the same paths along and draws with
-//! them itself.
+//! Entry points: [`shapes`], and [`with_shapes`] for a page that uses some. Pages get them as drawings ([`super::swatch`]) that refer to
+//! each shape by its name, and hold it once; the bench takes the same paths along and draws with them itself.
 
 use crate::skin::Site;
 use serde::Serialize;
@@ -34,8 +34,35 @@ pub(super) fn shapes(site: Site, manner: Manner) -> &'static [&'static str] {
     }
 }
 
-/// Every shape that a swatch may hold, with a name: a page with many swatches holds each shape once.
-pub(super) const SHAPES: [(&str, &str); 9] = [
+/// A shape filled with a colour, by its name: the page holds the shape itself.
+pub(super) fn used(shape: &str, fill: &str) -> String {
+    let name = SHAPES.iter().find(|(_, path)| *path == shape).map_or("", |(name, _)| name);
+    format!(r##"<use href="#shape_{name}" fill="{fill}"/>"##)
+}
+
+/// A page with each shape that its drawings use.
+pub(super) fn with_shapes(html: String) -> String {
+    let mut shapes = String::new();
+    for (name, path) in SHAPES {
+        if html.contains(&format!("\"#shape_{name}\"")) {
+            shapes += &format!(r#"<path id="shape_{name}" d="{path}"/>"#);
+        }
+    }
+    let after = html.find("<body").and_then(|body| html[body..].find('>').map(|end| body + end + 1));
+    match after {
+        Some(at) if !shapes.is_empty() => {
+            format!(
+                "{}\n<svg class=\"shapes\" aria-hidden=\"true\"><defs>{shapes}</defs></svg>{}",
+                &html[..at],
+                &html[at..]
+            )
+        }
+        _ => html,
+    }
+}
+
+/// Every shape that a swatch may hold, with its name.
+const SHAPES: [(&str, &str); 9] = [
     ("brow", BROW),
     ("hairs", HAIRS),
     ("strokes", STROKES),

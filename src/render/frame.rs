@@ -15,10 +15,11 @@ pub(super) enum Section {
     Glossary,
     Cautions,
     Model,
+    Search,
 }
 
 /// The navigation, in order.
-const SECTIONS: [(Section, &str, &str); 8] = [
+const SECTIONS: [(Section, &str, &str); 9] = [
     (Section::Course, "Course", plan::HOME),
     (Section::Bench, "Bench", plan::BENCH),
     (Section::Bottles, "Bottles", plan::BOTTLES),
@@ -27,6 +28,7 @@ const SECTIONS: [(Section, &str, &str); 8] = [
     (Section::Glossary, "Glossary", plan::GLOSSARY),
     (Section::Cautions, "Cautions", plan::CAUTIONS),
     (Section::Model, "Model", plan::MODEL),
+    (Section::Search, "Search", plan::SEARCH),
 ];
 
 /// What every page may load and run: its own style sheets, scripts and pictures, and nothing from elsewhere.
@@ -82,6 +84,8 @@ pub(super) struct Frame {
     home: String,
     cautions: String,
     model: String,
+    /// The check of a screen, where the site has one.
+    display: Option<String>,
     entries: Vec<Entry>,
     /// The way from the home page to this one, without either.
     way: Vec<Link>,
@@ -121,6 +125,7 @@ impl Frame {
             home: href(path, plan::HOME),
             cautions: href(path, plan::CAUTIONS),
             model: href(path, plan::MODEL),
+            display: has(Section::Search).then(|| href(path, plan::DISPLAY)),
             entries,
             way: Vec::new(),
             version: course.version.chars().take(12).collect(),

@@ -5,7 +5,7 @@
 
 use super::RenderError;
 use super::Written;
-use super::drawing::SHAPES;
+use super::drawing::with_shapes;
 use super::exercise::ExerciseView;
 use super::figures::{colour_index, percent, short};
 use super::output::{OutputFolder, PAPERS, SiteFile};
@@ -70,7 +70,6 @@ struct PaperPage<'p> {
     identity: String,
     sections: Vec<SectionView<'p>>,
     bottles: Vec<&'p BottleView>,
-    shapes: Vec<(&'static str, &'static str)>,
 }
 
 #[derive(Serialize)]
@@ -107,10 +106,7 @@ impl<'p> PaperPages<'p> {
                 // What would tell the drill, and by it where the same exercise could be looked up.
                 view.anchor = format!("q{NUMBER}");
                 view.identity = String::new();
-                let part = |part| {
-                    let html = templates.render("paper-question.html", QuestionPage { item: &view, part })?;
-                    Ok::<String, RenderError>(shared_shapes(&html))
-                };
+                let part = |part| templates.render("paper-question.html", QuestionPage { item: &view, part });
                 Ok(Rendered { page: part("page")?, sheet: part("sheet")?, grid: part("grid")? })
             })
             .collect::<Result<_, RenderError>>()?;
@@ -183,17 +179,9 @@ impl<'p> PaperPages<'p> {
             identity,
             sections,
             bottles: bottles.into_iter().map(|place| &self.bottles[place]).collect(),
-            shapes: SHAPES.to_vec(),
         };
-        self.templates.render(template, context)
+        self.templates.render(template, context).map(with_shapes)
     }
-}
-
-/// The same with each shape told once, by the page.
-fn shared_shapes(html: &str) -> String {
-    SHAPES.iter().fold(html.to_owned(), |html, (name, shape)| {
-        html.replace(&format!("<path d=\"{shape}\""), &format!("<use href=\"#shape_{name}\""))
-    })
 }
 
 fn bottle_view(course: &Course, bottle: &Bottle) -> BottleView {

@@ -34,6 +34,14 @@ pub(super) const BENCH_SCRIPT: &str = "bench.js";
 pub(super) const BENCH_COURSE: &str = "bench-course.js";
 /// The engine as a script.
 pub(super) const ENGINE: &str = "engine.js";
+/// Search over the course.
+pub(super) const SEARCH: &str = "search.html";
+/// What can be found.
+pub(super) const SEARCH_DATA: &str = "search-data.js";
+/// The script of the search.
+pub(super) const SEARCH_SCRIPT: &str = "search.js";
+/// The check of a screen.
+pub(super) const DISPLAY: &str = "display.html";
 /// The script of the exercises.
 pub(super) const SCRIPT: &str = "exercise.js";
 /// The script of assignments.

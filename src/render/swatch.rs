@@ -2,7 +2,7 @@
 //!
 //! Entry points: [`Swatch::skin`], [`Swatch::work`] and [`Swatch::bottle`]; the macro in `swatch.html` sets one on a page.
 
-use super::drawing::{Manner, SURROUND, shapes};
+use super::drawing::{Manner, SURROUND, shapes, used};
 use super::figures::fixed;
 use super::templates::write_escaped;
 use crate::colour::{Lab, Light, Srgb};
@@ -109,7 +109,7 @@ fn drawing(label: &str, skin: Option<Srgb>, work: Option<(Site, Srgb)>) -> Strin
     }
     if let (Some(_), Some((site, colour))) = (skin, work) {
         for shape in shapes(site, Manner::Both) {
-            svg += &format!(r#"<path d="{shape}" fill="{}"/>"#, colour.hex());
+            svg += &used(shape, &colour.hex());
         }
     }
     svg += "</svg>";

@@ -22,6 +22,9 @@ pub(super) const PAPER_CSS: &str = include_str!("../../site/paper.css");
 pub(super) const PAPER_JS: &str = include_str!("../../site/paper.js");
 /// The script that saves an assignment's answers.
 pub(super) const SLIP_JS: &str = include_str!("../../site/slip.js");
+/// The search library and the script that uses it.
+pub(super) const SEARCH_JS: &str =
+    concat!(include_str!("../../site/vendor/minisearch.js"), include_str!("../../site/search.js"));
 /// The bench's own style sheet.
 pub(super) const BENCH_CSS: &str = include_str!("../../site/bench.css");
 
@@ -69,6 +72,8 @@ const TEMPLATES: &[(&str, &str)] = &embedded![
     "misconceptions.html",
     "glossary.html",
     "cautions.html",
+    "display.html",
+    "search.html",
     "model.html",
     "sheet-bottles.html",
     "worksheet.html",

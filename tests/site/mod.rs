@@ -7,9 +7,11 @@ pub mod fixture;
 mod html;
 
 mod bench;
+mod display;
 mod escaping;
 mod folder;
 mod fragments;
 mod links;
 mod pictures;
+mod search;
 mod sheets;

@@ -6,13 +6,16 @@ mod assigned;
 mod bench;
 mod bottles;
 mod clients;
+mod display;
 mod home;
 mod lesson;
+mod search;
 mod text;
 mod words;
 mod worksheet;
 
 use super::RenderError;
+use super::drawing::with_shapes;
 use super::frame::{Frame, Link, Section};
 use super::glossary::Glossary;
 use super::output::SiteFile;
@@ -58,10 +61,12 @@ impl<'a> Pages<'a> {
         Ok(Pages { course, whole, whole_texts, pools, templates: Templates::new()?, texts, assets, glossary })
     }
 
-    /// The frame of the page at `path`. A part of a course has no bench: it would answer the exercises.
+    /// The frame of the page at `path`. A part of a course has no bench, which would answer the exercises, and no search.
     fn frame(&self, path: &str, title: &str, section: Section) -> Frame {
         let is_part = !std::ptr::eq(self.course, self.whole);
-        Frame::new(self.course, path, title, section, |entry| !(is_part && entry == Section::Bench))
+        Frame::new(self.course, path, title, section, |entry| {
+            !(is_part && matches!(entry, Section::Bench | Section::Search))
+        })
     }
 
     /// Every file of the site.
@@ -77,8 +82,11 @@ impl<'a> Pages<'a> {
             self.glossary()?,
             self.cautions()?,
             self.model()?,
+            self.display()?,
+            self.search()?,
         ];
         files.extend(self.bench_assets()?);
+        files.extend(self.search_assets()?);
         for asset in &self.course.assets {
             files.push(SiteFile { path: plan::asset_path(&asset.path), content: asset.content.clone() });
         }
@@ -120,7 +128,8 @@ impl<'a> Pages<'a> {
         template: &'static str,
         context: impl Serialize,
     ) -> Result<SiteFile, RenderError> {
-        Ok(SiteFile { path: path.into(), content: self.templates.render(template, context)?.into_bytes() })
+        let html = with_shapes(self.templates.render(template, context)?);
+        Ok(SiteFile { path: path.into(), content: html.into_bytes() })
     }
 
     /// The pool of a drill.

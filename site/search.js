@@ -1,0 +1,84 @@
+"use strict";
+// Search: reads the words, asks the library, and lists what it finds. Everything found is set as text, never as markup.
+(() => {
+  const MOST = 30;
+  const AROUND = 90;
+  const form = document.getElementById("search_form");
+  const field = document.getElementById("search_words");
+  const count = document.getElementById("search_count");
+  const list = document.getElementById("search_findings");
+  const findings = globalThis.healedhueCourse;
+  // Letters with and without accents are the same; an asterisk of L*a*b* is no part of a word.
+  const plain = (word) => word.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
+  const index = new MiniSearch({
+    fields: ["title", "part", "text"],
+    processTerm: (word) => plain(word) || null,
+    searchOptions: {
+      boost: { title: 4, part: 2 },
+      prefix: (word) => word.length > 2,
+      fuzzy: (word) => (word.length > 5 ? 0.2 : 0),
+      combineWith: "AND",
+      boostDocument: (id) => (findings[id].kind === "Lesson" ? 1 : 1.3),
+    },
+  });
+  index.addAll(findings);
+
+  const element = (name, text, kind) => {
+    const made = document.createElement(name);
+    if (text) made.textContent = text;
+    if (kind) made.className = kind;
+    return made;
+  };
+
+  // The words around the first of the terms, the terms marked.
+  const excerpt = (text, terms) => {
+    const said = text.replace(/\s+/g, " ").trim();
+    const words = [...said.matchAll(/[\p{L}\p{N}]+/gu)].filter((word) => terms.has(plain(word[0])));
+    const first = words.length > 0 ? words[0].index : 0;
+    const from = first > AROUND ? said.indexOf(" ", first - AROUND) + 1 : 0;
+    const end = from + 2 * AROUND >= said.length ? said.length : said.lastIndexOf(" ", from + 2 * AROUND);
+    const shown = element("p", "", "finding-text");
+    let at = from;
+    if (from > 0) shown.append("… ");
+    for (const word of words.filter(({ index, 0: found }) => index >= from && index + found.length <= end)) {
+      shown.append(said.slice(at, word.index), element("mark", word[0]));
+      at = word.index + word[0].length;
+    }
+    shown.append(said.slice(at, end), end < said.length ? " …" : "");
+    return shown;
+  };
+
+  const show = () => {
+    const words = field.value.trim();
+    const found = words === "" ? [] : index.search(words);
+    list.replaceChildren(
+      ...found.slice(0, MOST).map(({ id, terms }) => {
+        const { href, kind, title, part, text } = findings[id];
+        const entry = element("li");
+        const head = element("p", "", "finding-title");
+        const link = element("a", part === "" ? title : `${title}: ${part}`);
+        link.href = href;
+        head.append(link, " ", element("span", kind));
+        entry.append(head, excerpt(text, new Set(terms)));
+        return entry;
+      }),
+    );
+    const many = found.length > MOST ? `, the first ${MOST} are shown` : "";
+    if (words === "") count.textContent = "";
+    else if (found.length === 0) count.textContent = "Nothing is found. Try fewer or other words.";
+    else count.textContent = `${found.length} ${found.length === 1 ? "place" : "places"} found${many}.`;
+    // The words stay in the address, so that going back finds them again.
+    history.replaceState(null, "", words === "" ? location.pathname : `#${encodeURIComponent(words)}`);
+  };
+
+  form.hidden = false;
+  form.addEventListener("submit", (event) => event.preventDefault());
+  field.addEventListener("input", show);
+  try {
+    field.value = decodeURIComponent(location.hash.slice(1));
+  } catch {
+    field.value = "";
+  }
+  if (field.value === "") field.focus({ preventScroll: true });
+  else show();
+})();

@@ -1,0 +1,84 @@
+//! What the search can find: every part of the course, each where it says.
+
+use super::fixture::{DEMO, DEMO_SITE, built, pages, tiny};
+use super::html::tags;
+use serde_json::Value;
+use std::collections::{BTreeMap, BTreeSet};
+
+/// What the script of a site holds to be found.
+fn findings(files: &BTreeMap<String, Vec<u8>>) -> Vec<Value> {
+    let script = std::str::from_utf8(&files["search-data.js"]).unwrap();
+    let literal = script.split_once("JSON.parse(").unwrap().1.trim_end().strip_suffix(");").unwrap();
+    let json: String = serde_json::from_str(literal).unwrap();
+    serde_json::from_str(&json).unwrap()
+}
+
+fn text<'v>(finding: &'v Value, key: &str) -> &'v str {
+    finding[key].as_str().unwrap()
+}
+
+#[test]
+fn every_finding_stands_where_it_says() {
+    let pages = pages(&DEMO_SITE);
+    let ids: BTreeMap<&String, BTreeSet<String>> = pages
+        .iter()
+        .map(|(path, html)| {
+            (path, tags(html).iter().filter_map(|tag| tag.get("id").map(str::to_owned)).collect())
+        })
+        .collect();
+    let findings = findings(&DEMO_SITE);
+    for (place, finding) in findings.iter().enumerate() {
+        assert_eq!(finding["id"], place);
+        let href = text(finding, "href");
+        let (path, anchor) = href.split_once('#').unwrap_or((href, ""));
+        let page = ids.get(&path.to_owned()).unwrap_or_else(|| panic!("{href} leads to no page"));
+        assert!(anchor.is_empty() || page.contains(anchor), "{href} leads to no anchor");
+        assert!(!text(finding, "title").is_empty() && !text(finding, "text").trim().is_empty(), "{href}");
+    }
+}
+
+#[test]
+fn every_lesson_term_bottle_client_and_caution_can_be_found() {
+    let (course, _) = &*DEMO;
+    let findings = findings(&DEMO_SITE);
+    let found = |kind: &str| -> BTreeSet<&str> {
+        findings.iter().filter(|one| one["kind"] == kind).map(|one| text(one, "title")).collect()
+    };
+    let lessons = found("Lesson");
+    for (_, lesson) in course.lessons() {
+        assert!(lessons.contains(lesson.page.title.as_str()), "{}", lesson.id);
+    }
+    assert_eq!(found("Term").len(), course.terms.len());
+    assert_eq!(found("Bottle").len(), course.shelf.bottles.len());
+    assert_eq!(found("Client").len(), course.clients.len());
+    assert_eq!(found("Misconception").len(), course.misconceptions.len());
+    assert_eq!(found("Caution").len(), course.cautions.len());
+}
+
+/// A heading's words belong to it, and the words below it to its text.
+#[test]
+fn headings_divide_a_page() {
+    let site = built(&tiny(|text| format!("{text}\n\n## A *heading* of two\n\nWords `below` it.\n")));
+    let all = findings(&site);
+    let below: Vec<_> = all.iter().filter(|one| text(one, "part") == "A heading of two").collect();
+    assert!(!below.is_empty());
+    assert!(text(below[0], "text").contains("Words below it."), "{:?}", below[0]);
+    assert!(text(below[0], "href").ends_with("#a-heading-of-two"), "{:?}", below[0]);
+}
+
+#[test]
+fn the_script_sets_what_it_finds_as_text() {
+    let script = std::str::from_utf8(&DEMO_SITE["search.js"]).unwrap();
+    for way in [
+        "innerHTML",
+        "outerHTML",
+        "insertAdjacentHTML",
+        "document.write",
+        "eval(",
+        "new Function",
+        "XMLHttp",
+        "https:",
+    ] {
+        assert!(!script.contains(way), "{way}");
+    }
+}
