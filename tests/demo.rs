@@ -1,6 +1,9 @@
 //! The demo course, loaded once for all tests.
 
+use healedhue::colour::{Light, difference};
 use healedhue::course::{Course, load};
+use healedhue::healing::{Placement, Scene};
+use healedhue::pigment::Mix;
 use std::path::Path;
 use std::sync::OnceLock;
 
@@ -33,10 +36,59 @@ fn the_demo_course_is_as_large_as_promised() {
     assert!(course.shelf.colourants.len() >= 14);
     let (modifiers, bottles): (Vec<_>, Vec<_>) =
         course.shelf.bottles.iter().partition(|bottle| bottle.modifier.is_some());
-    assert!(bottles.len() >= 12 && modifiers.len() >= 4);
+    assert!(bottles.len() >= 24 && modifiers.len() >= 8);
     let restricted = |id: &str| {
         let place = course.shelf.colourant_place(id).expect("the colourant is on the shelf");
         course.shelf.colourants[place].restrictions.iter().any(|rule| rule.since == "2023-01-04")
     };
     assert!(restricted("PB15:3") && restricted("PG7"), "REACH Annex XVII entry 75");
+}
+
+/// Two lines, one of oxides and one of carbon and organics, whose sisters heal alike and age apart.
+#[test]
+fn sisters_of_the_two_lines_heal_alike_and_age_apart() {
+    let shelf = &course().shelf;
+    let classes = |line: &str| -> std::collections::BTreeSet<&str> {
+        let bottles = shelf.bottles.iter().filter(|bottle| bottle.line.as_deref() == Some(line));
+        let used =
+            bottles.flat_map(|bottle| bottle.recipe.iter().map(|&(place, _)| &shelf.colourants[place]));
+        used.map(|colourant| colourant.class.words()).collect()
+    };
+    assert_eq!(
+        shelf.lines.iter().map(|line| line.id.as_str()).collect::<Vec<_>>(),
+        ["loamgate", "cindermarsh"]
+    );
+    assert!(shelf.bottles.iter().all(|bottle| bottle.line.is_some()), "every bottle belongs to a line");
+    assert!(!classes("cindermarsh").contains("iron oxide") && classes("loamgate").contains("iron oxide"));
+    let sisters = [
+        ("dunmere", "linnetford"),
+        ("tolcarn", "thrushcote"),
+        ("quernstow", "rookhanger"),
+        ("brindlefold", "siskinholt"),
+        ("corrick", "robinscote"),
+    ];
+    // 1 ΔE00 is just visible side by side. Melanin veils what the years do, the more the deeper the skin.
+    for (client, least) in [("tovi", 3.5), ("brisel", 3.5), ("delphen", 2.0)] {
+        let client = course().client(client).expect("a client of the demo");
+        let seen = |bottle: &str, months: f64| {
+            let mix = Mix::new([(bottle.to_owned(), 6)]);
+            let scene = Scene::new(shelf, &client.skin, client.site, &[], months);
+            let reflectance = scene.with(&shelf.paint_of(&mix), &Placement::default());
+            Light::D65.lab_of(&reflectance)
+        };
+        for (one, other) in sisters {
+            let apart = [1.5, 60.0].map(|months| difference(seen(one, months), seen(other, months)));
+            assert!(apart[0] < 0.5 && apart[1] > least, "{one} and {other} on {}: {apart:?}", client.id);
+        }
+    }
+}
+
+/// What may be drawn where a drill names no bottles is meant for the place where the client wants it.
+#[test]
+fn no_drill_draws_a_bottle_for_another_site_by_itself() {
+    let (_, drill) = course().drill("foresee-six-weeks").expect("a drill that names no bottles");
+    for lips_alone in ["orrindale", "pellowick", "stannerby", "merlehurst"] {
+        assert!(!drill.limits.bottles.iter().any(|id| id == lips_alone), "{lips_alone} on a brow");
+    }
+    assert!(drill.limits.bottles.iter().any(|id| id == "thrushcote"));
 }

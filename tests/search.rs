@@ -5,7 +5,7 @@ use assert_cmd::Command;
 use healedhue::Cores;
 use healedhue::colour::{JUST_VISIBLE, Lab, Light, Sense, difference};
 use healedhue::healing::{HEALED_MONTHS, Placement, Scene};
-use healedhue::pigment::Mix;
+use healedhue::pigment::{Bottle, Mix};
 use healedhue::search::{Found, Goal, MOST_MIXES, Palette, Search};
 use healedhue::skin::{Phototype, Redness, Site, Skin, Undertone};
 use predicates::str::{contains, is_empty};
@@ -302,4 +302,29 @@ fn wrong_searches_in_a_request_are_refused_with_their_field() {
     foresee(&[], r#"{"skin": {"phototype": "II"}, "worlds": 7}"#)
         .code(1)
         .stderr(contains("worlds: `worlds` is 7, outside 16 to 16384"));
+}
+
+#[test]
+fn a_search_without_a_palette_mixes_what_is_meant_for_the_site() {
+    let best = |site: &str| {
+        let request = format!(
+            r#"{{"skin": {{"phototype": "II"}}, "site": "{site}", "worlds": 0,
+                "search": {{"goal": [54, 30, 10], "bottles": 1, "drops": 1}}}}"#
+        );
+        json(&request)["search"].clone()
+    };
+    let (brow, lip) = (best("brow"), best("lip"));
+    let meant = |site: Site| {
+        let shelf = &course().shelf;
+        let free =
+            |bottle: &&Bottle| bottle.is_meant_for(site) && shelf.restrictions_in(&bottle.recipe).is_empty();
+        shelf.bottles.iter().filter(free).count()
+    };
+    assert_eq!(brow["possible"], meant(Site::Brow));
+    assert_eq!(lip["possible"], meant(Site::Lip));
+    assert!(
+        lip["best"]["mix"].as_object().expect("a mix").contains_key("merlehurst"),
+        "a coral for lips: {lip}"
+    );
+    assert!(!brow["best"]["mix"].as_object().expect("a mix").contains_key("merlehurst"), "{brow}");
 }

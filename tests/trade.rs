@@ -193,8 +193,7 @@ fn the_same_bottle_heals_differently_from_phototype_i_to_vi() {
 fn a_bottle_usually_heals_cooler_and_softer_than_on_the_day() {
     let skin = skin(Phototype::III, Redness::Calm);
     // Lip colours are made to heal pink, which gains yellow as the redness of the day goes.
-    let for_lips = ["orrindale", "pellowick", "stannerby"];
-    let for_brows = |bottle: &&Bottle| bottle.modifier.is_none() && !for_lips.contains(&bottle.id.as_str());
+    let for_brows = |bottle: &&Bottle| bottle.modifier.is_none() && bottle.is_meant_for(Site::Brow);
     for bottle in course().shelf.bottles.iter().filter(for_brows) {
         let paint = mix(&[(&bottle.id, 6)]);
         let day = lab(scene(&skin, &[], 0.0).with(&paint, &Placement::default()));
@@ -210,7 +209,8 @@ fn half_lives_keep_the_order_of_the_trade() {
         let place = course().shelf.colourant_place(id).expect("the colourant is on the shelf");
         course().shelf.colourants[place].half_life_months
     };
-    let organics = ["PY154", "PY83", "PO13", "PR170", "PR122", "PV23"];
+    let organics =
+        ["PY154", "PY83", "PO13", "PR170", "PR122", "PV23", "PY151", "PO73", "PR254", "PBr25", "PB60"];
     let oxides = ["PY42", "PR101", "PBk11", "PG17"];
     let lasting = ["PBk7", "PW6"];
     for organic in organics {

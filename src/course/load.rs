@@ -239,7 +239,7 @@ impl Loading<'_> {
         shared
     }
 
-    /// Colourants and bottles: of their two files, and of any other file in the same folder.
+    /// Colourants, bottles and lines: of their two files, and of any other file in the same folder.
     fn shelf(&mut self, shared: &mut Shared) {
         const COLOURANTS: &str = "pigments/colourants.yaml";
         const BOTTLES: &str = "pigments/bottles.yaml";
@@ -247,18 +247,19 @@ impl Loading<'_> {
         roots.extend(
             self.shared_file(COLOURANTS, &[Thing::Colourant]).map(|root| (root, &["colourants"][..])),
         );
-        roots.extend(self.shared_file(BOTTLES, &[Thing::Bottle]).map(|root| (root, &["bottles"][..])));
+        let of_bottles = self.shared_file(BOTTLES, &[Thing::Bottle, Thing::Line]);
+        roots.extend(of_bottles.map(|root| (root, &["bottles", "lines"][..])));
         let own = [COLOURANTS, BOTTLES].map(|name| format!("{}/{name}", self.top));
         let mut paths = self.files_in("pigments");
         paths.retain(|path| !own.contains(path));
         for path in &paths {
-            let root = self.yaml(path, &[Thing::Colourant, Thing::Bottle], None);
-            roots.extend(root.map(|root| (root, &["colourants", "bottles"][..])));
+            let root = self.yaml(path, &[Thing::Colourant, Thing::Bottle, Thing::Line], None);
+            roots.extend(root.map(|root| (root, &["colourants", "bottles", "lines"][..])));
         }
         let bottles: Vec<&Node> = roots
             .iter()
             .flat_map(|(root, holds)| {
-                pigment::read_colourants_of(root, holds, &mut shared.shelf, self.reader)
+                pigment::read_colourants_and_lines_of(root, holds, &mut shared.shelf, self.reader)
             })
             .collect();
         for node in bottles {

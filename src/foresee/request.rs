@@ -153,7 +153,7 @@ impl Request {
         Ok(Task {
             worlds: self.worlds,
             spread: self.skin.spread(),
-            search: self.search.as_ref().map(|search| search.resolve(shelf)).transpose()?,
+            search: self.search.as_ref().map(|search| search.resolve(shelf, self.site)).transpose()?,
             skin: self.skin.resolve(self.site)?,
             site: self.site,
             light: self.light,

@@ -6,6 +6,7 @@ use crate::Cores;
 use crate::colour::{JUST_VISIBLE, Lab};
 use crate::pigment::{Mix, Shelf};
 use crate::search::{Found, Goal, Miss, Palette, Search, SearchError, Tried};
+use crate::skin::Site;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
@@ -18,7 +19,7 @@ pub struct SearchRequest {
     /// ΔE00 within which the goal counts as reached; 4 by default, as most goals of the demo course have it.
     #[serde(default = "tolerance")]
     pub tolerance: f64,
-    /// Ids of the bottles to mix from; by default all that hold nothing restricted.
+    /// Ids of the bottles to mix from; by default all that are meant for the site and hold nothing restricted.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub palette: Option<Vec<String>>,
     /// Different bottles in one mix, at most; 2 by default.
@@ -84,17 +85,18 @@ pub struct TriedAnswer {
 }
 
 impl SearchRequest {
-    /// Checks what is searched for against what is on the shelf.
+    /// Checks what is searched for at this site against what is on the shelf.
     ///
     /// # Errors
     /// [`RequestError`] names the first field that holds an unknown bottle, one named twice or none, a number outside its bounds, or
     /// limits that allow too many mixes.
-    pub fn resolve(&self, shelf: &Shelf) -> Result<Search, RequestError> {
+    pub fn resolve(&self, shelf: &Shelf, site: Site) -> Result<Search, RequestError> {
         let [l, a, b] = self.goal;
         let goal = Goal { lab: Lab::new(l, a, b), tolerance: self.tolerance };
         let plain = || {
-            let plain =
-                shelf.bottles.iter().filter(|bottle| shelf.restrictions_in(&bottle.recipe).is_empty());
+            let plain = shelf.bottles.iter().filter(|bottle| {
+                bottle.is_meant_for(site) && shelf.restrictions_in(&bottle.recipe).is_empty()
+            });
             plain.map(|bottle| bottle.id.clone()).collect()
         };
         let palette = Palette {

@@ -1,5 +1,6 @@
 //! Bottles and mixes of them.
 
+use crate::skin::Site;
 use serde::{Deserialize, Serialize};
 
 /// What a modifier does to a mix.
@@ -28,6 +29,18 @@ impl Modifier {
     }
 }
 
+/// A line of bottles: those that one maker builds on the same chemistry.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Line {
+    /// Unique id.
+    pub id: String,
+    /// Name on every label of the line.
+    pub name: String,
+    /// What its bottles have in common, in a sentence or two.
+    pub about: String,
+}
+
 /// What one buys: a recipe of colourants.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -43,6 +56,19 @@ pub struct Bottle {
     pub recipe: Paint,
     /// What it modifies, for a modifier.
     pub modifier: Option<Modifier>,
+    /// Id of the line it belongs to, if any.
+    #[serde(default)]
+    pub line: Option<String>,
+    /// Sites it is meant for; none stands for every site.
+    #[serde(default)]
+    pub sites: Vec<Site>,
+}
+
+impl Bottle {
+    /// Whether it is meant for this site.
+    pub fn is_meant_for(&self, site: Site) -> bool {
+        self.sites.is_empty() || self.sites.contains(&site)
+    }
 }
 
 /// Amounts of colourants, by their place on the shelf, in rising order of place, none zero.

@@ -12,7 +12,7 @@ pub mod measure;
 mod measured;
 mod shelf;
 
-pub use bottle::{Bottle, Mix, Modifier, Paint};
+pub use bottle::{Bottle, Line, Mix, Modifier, Paint};
 pub use ci_name::{CI_NAME_FORM, is_ci_name, meant_ci_name};
 pub use colourant::{Basis, Colourant, ColourantClass, Restriction};
 pub use curve::{AbsorptionCurve, Edge, Peak, ScatteringCurve};

@@ -1,11 +1,11 @@
 //! Everything there is to mix from.
 
-use super::{Bottle, Colourant, Mix, Paint, Restriction};
+use super::{Bottle, Colourant, Line, Mix, Paint, Restriction};
 use crate::colour::Lab;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
-/// Colourants and bottles.
+/// Colourants, bottles, and the lines that bottles belong to.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Shelf {
@@ -13,6 +13,9 @@ pub struct Shelf {
     pub colourants: Vec<Colourant>,
     /// Bottles.
     pub bottles: Vec<Bottle>,
+    /// Lines of bottles.
+    #[serde(default)]
+    pub lines: Vec<Line>,
 }
 
 impl Shelf {
@@ -24,6 +27,14 @@ impl Shelf {
     /// The bottle with this id.
     pub fn bottle(&self, id: &str) -> Option<&Bottle> {
         self.bottles.iter().find(|bottle| bottle.id == id)
+    }
+
+    /// Bottles in groups: each line with its bottles, then, without a line, those that belong to none; no group is empty.
+    pub fn by_line(&self) -> Vec<(Option<&Line>, Vec<&Bottle>)> {
+        let of =
+            |id: Option<&str>| self.bottles.iter().filter(|bottle| bottle.line.as_deref() == id).collect();
+        let lines = self.lines.iter().map(|line| (Some(line), of(Some(&line.id))));
+        lines.chain([(None, of(None))]).filter(|(_, bottles): &(_, Vec<_>)| !bottles.is_empty()).collect()
     }
 
     /// What a mix is made of: amounts of colourants, averaged over its drops. Bottles that are not on the shelf count as

@@ -6,6 +6,8 @@ use insta::assert_snapshot;
 const LIGHT: &str = "lessons/first-steps/light.yaml";
 const CHOOSING: &str = "lessons/first-steps/choosing.yaml";
 const CORRECTING: &str = "lessons/first-steps/correcting.yaml";
+const BOTTLES: &str = "lessons/pigments/bottles.yaml";
+const SILKA: &str = "lessons/clients/silka.yaml";
 
 #[test]
 fn keys_of_another_family() {
@@ -61,6 +63,43 @@ fn nobody_and_nothing_to_choose_from() {
         lessons/first-steps/correcting.yaml:7:5: the key `clients` is missing in a drill
         lessons/first-steps/light.yaml:13:16: `questions` of a drill is empty
     ");
+}
+
+/// The bottles of the valid course, for these sites.
+fn bottles_for(umberly: &str, tawnell: &str) -> Fixture {
+    Fixture::minimal()
+        .replace(BOTTLES, "{id: umberly,", &format!("{{id: umberly, sites: [{umberly}],"))
+        .replace(BOTTLES, "{id: tawnell,", &format!("{{id: tawnell, sites: [{tawnell}],"))
+        .replace(CHOOSING, "    bottles: [umberly, tawnell]\n", "")
+}
+
+#[test]
+fn a_drill_that_names_no_bottles_draws_those_for_the_sites_of_its_clients() {
+    let bottles = |fixture: &Fixture| {
+        let course = fixture.load().course.expect("a valid course");
+        ["first-choice", "old-brows"]
+            .map(|id| course.drill(id).expect("the drill").1.limits.bottles.join(" "))
+    };
+    // `first-choice` is about ruvan and `old-brows` about silka; both come for the brow.
+    assert_eq!(bottles(&bottles_for("brow", "lip, brow")), ["umberly tawnell", "umberly tawnell"]);
+    assert_eq!(bottles(&bottles_for("brow", "lip")), ["umberly", "umberly"]);
+    let lips = bottles_for("brow", "lip").replace(SILKA, "hair: brown", "site: lip\nhair: brown");
+    assert_eq!(bottles(&lips), ["umberly", "tawnell"]);
+    // What is named may be meant for any site.
+    let named =
+        bottles_for("brow", "lip").replace(CHOOSING, "    drops:", "    bottles: [tawnell]\n    drops:");
+    assert_eq!(bottles(&named), ["tawnell", "umberly"]);
+}
+
+#[test]
+fn a_drill_without_a_bottle_for_the_sites_of_its_clients() {
+    assert_snapshot!(bottles_for("areola", "lip").told_briefly());
+    let two = bottles_for("brow", "lip").replace(SILKA, "hair: brown", "site: lip\nhair: brown").replace(
+        CORRECTING,
+        "clients: [silka]",
+        "clients: [silka, ruvan]",
+    );
+    assert_snapshot!(two.told_briefly());
 }
 
 #[test]

@@ -1,6 +1,7 @@
 //! Colourants and bottles.
 
 use super::fixture::Fixture;
+use healedhue::skin::Site;
 use insta::assert_snapshot;
 
 const COLOURANTS: &str = "lessons/pigments/colourants.yaml";
@@ -127,4 +128,62 @@ fn measured_bottles() {
     let told: Vec<String> =
         cases.iter().map(|(from, to)| format!("{to:?}\n{}", measured(from, to))).collect();
     assert_snapshot!(told.join("\n"));
+}
+
+/// Bottles of a line, and for sites.
+const LINED: &str = "lines:
+  - {id: earthen, name: Earthen, about: Built on oxides.}
+  - {id: sooty, name: Sooty, about: Built on carbon.}
+bottles:
+  - {id: umberly, name: Umberly, about: Medium brown., recipe: {PY42: 3, PR101: 1}, line: earthen, sites: [brow, eyelid]}
+  - {id: tawnell, name: Tawnell, about: Warm brown., recipe: {PR101: 1, PY42: 1}, line: earthen, sites: [lip]}
+  - {id: glowen, name: Glowen, about: Warms a mix., recipe: {PR101: 2, PY42: 4}, modifier: warmer}
+";
+
+#[test]
+fn lines_and_sites() {
+    let course = Fixture::minimal().with(BOTTLES, LINED).load().course.expect("a valid course");
+    let told: Vec<String> = course
+        .shelf
+        .by_line()
+        .iter()
+        .map(|(line, bottles)| {
+            let name = line.map_or("none", |line| &line.name);
+            let bottles: Vec<String> =
+                bottles.iter().map(|bottle| format!("{} {:?}", bottle.id, bottle.sites)).collect();
+            format!("{name}: {}", bottles.join(", "))
+        })
+        .collect();
+    // A line without bottles is no group.
+    assert_eq!(told, ["Earthen: umberly [Brow, Eyelid], tawnell [Lip]", "none: glowen []"]);
+    let meant = |id: &str, site| course.shelf.bottle(id).expect("the bottle").is_meant_for(site);
+    assert!(meant("umberly", Site::Brow) && !meant("umberly", Site::Lip));
+    assert!(Site::ALL.iter().all(|(site, _)| meant("glowen", *site)), "no sites are all sites");
+}
+
+#[test]
+fn lines_and_sites_that_are_wrong() {
+    let wrong = LINED
+        .replace(
+            "{id: sooty, name: Sooty, about: Built on carbon.}",
+            "{id: earthen, name: Sooty, abot: Built.}",
+        )
+        .replace("line: earthen, sites: [brow, eyelid]", "line: earthn, sites: [brow, eyelids, brow]")
+        .replace("line: earthen, sites: [lip]", "line: umberly, sites: []")
+        .replace("modifier: warmer", "modifier: warmer, site: lip, sites: lip");
+    assert_snapshot!(Fixture::minimal().with(BOTTLES, wrong).told());
+}
+
+#[test]
+fn lines_stand_in_any_file_of_pigments_but_that_of_colourants() {
+    let lines = "lines:\n  - {id: earthen, name: Earthen, about: Built on oxides.}\n";
+    let of_a_line = "{id: umberly, line: earthen,";
+    let fixture = Fixture::minimal().with("lessons/pigments/further.yaml", lines).replace(
+        BOTTLES,
+        "{id: umberly,",
+        of_a_line,
+    );
+    assert_eq!(fixture.told_briefly(), "");
+    let fixture = Fixture::minimal().append(COLOURANTS, lines).replace(BOTTLES, "{id: umberly,", of_a_line);
+    assert_snapshot!(fixture.told_briefly());
 }

@@ -75,14 +75,20 @@ fn proofs_hold_for_exactly_the_content_they_were_made_for() {
     other.terms.clear();
     other.clients.retain(|client| drill.clients.contains(&client.id) || client.id == "gaura");
     other.clients.iter_mut().find(|client| client.id == "gaura").expect("a client").age += 1;
+    other.shelf.lines.clear();
     assert!(uses_kept(&other, "first-bottle"));
     // What it does.
-    let changes: [&dyn Fn(&mut healedhue::course::Course); 6] = [
+    let changes: [&dyn Fn(&mut healedhue::course::Course); 7] = [
         &|course| course.seed += 1,
         &|course| course.clients.iter_mut().for_each(|client| client.skin.blood *= 1.001),
         &|course| course.goals.iter_mut().for_each(|goal| goal.tolerance += 0.1),
         &|course| course.shelf.colourants[0].half_life_months += 1.0,
         &|course| course.shelf.bottles.iter_mut().for_each(|bottle| bottle.recipe[0].1 *= 1.01),
+        &|course| {
+            // What loading a course with another bottle for the clients' site comes to.
+            let drills = course.modules.iter_mut().flat_map(|m| &mut m.lessons).flat_map(|l| &mut l.drills);
+            drills.for_each(|d| _ = d.limits.bottles.pop());
+        },
         &|course| {
             course
                 .modules

@@ -9,7 +9,7 @@ use healedhue::exercise::{
     Action, Case, CaseGoal, Choice, Exercise, Form, Mark, OneOf, Placed, Pools, Proof, pools,
 };
 use healedhue::healing::{Appearance, Placement, Reading, Tone, Work};
-use healedhue::pigment::{Basis, Bottle, Colourant, ColourantClass, Mix, Restriction, Shelf};
+use healedhue::pigment::{Basis, Bottle, Colourant, ColourantClass, Line, Mix, Restriction, Shelf};
 use healedhue::render::build_site;
 use healedhue::skin::{Phototype, Redness, Site, Skin, Undertone};
 use std::collections::BTreeMap;
@@ -198,8 +198,11 @@ fn shelf(say: &dyn Fn(&str) -> String) -> Shelf {
         about: say("Brown."),
         recipe: vec![(0, 1.0)],
         modifier: None,
+        line: Some("hedge".into()),
+        sites: vec![Site::Brow, Site::Scalp],
     };
-    Shelf { colourants: vec![colourant], bottles: vec![bottle] }
+    let line = Line { id: "hedge".into(), name: say("Hedge"), about: say("Plain.") };
+    Shelf { colourants: vec![colourant], bottles: vec![bottle], lines: vec![line] }
 }
 
 fn client(say: &dyn Fn(&str) -> String) -> Client {

@@ -12,8 +12,10 @@ use super::suggest::{counted, quoted};
 use crate::colour::Light;
 use crate::course::shared::Shared;
 use crate::course::source::At;
-use crate::course::{Asked, Drill, Family, Judged, Limits, Rule, SkinAsks, bounds};
+use crate::course::{Asked, Client, Drill, Family, Judged, Limits, Rule, SkinAsks, bounds};
 use crate::healing::{HEALED_MONTHS, MONTHS};
+use crate::pigment::Bottle;
+use crate::skin::Site;
 
 /// Keys of every drill.
 const COMMON_KEYS: [&str; 5] = ["id", "family", "skill", "exercises", "options"];
@@ -85,10 +87,10 @@ pub(crate) fn read_drill(node: &Node, shared: &Shared, reader: &mut Reader) -> O
         if asks_questions {
             read_questions(&mut fields, shared, &mut drill);
         } else {
+            read_cases(&mut fields, shared, &mut drill);
             if keys_of(family).contains(&"drops") {
                 read_limits(&mut fields, shared, &mut drill);
             }
-            read_cases(&mut fields, shared, &mut drill);
             read_tempts(&mut fields, shared, &mut drill);
         }
     }
@@ -166,7 +168,7 @@ fn read_questions(fields: &mut Fields<'_, '_>, shared: &Shared, drill: &mut Dril
     drill.questions = values(questions);
 }
 
-/// The drop grid.
+/// The drop grid; the drill's clients are known.
 fn read_limits(fields: &mut Fields<'_, '_>, shared: &Shared, drill: &mut Drill) {
     if fields.node("bottles").is_some() {
         fields.some("bottles");
@@ -209,17 +211,7 @@ fn read_limits(fields: &mut Fields<'_, '_>, shared: &Shared, drill: &mut Drill) 
     drill.limits.modifiers = values(modifiers);
     drill.limits.bottles = match fields.node("bottles") {
         Some(_) => values(bottles),
-        None => {
-            // What is restricted somewhere is offered only where it is named, and then warned of.
-            let plain = shared.shelf.bottles.iter().filter(|bottle| {
-                bottle.modifier.is_none() && shared.shelf.restrictions_in(&bottle.recipe).is_empty()
-            });
-            let plain: Vec<String> = plain.map(|bottle| bottle.id.clone()).collect();
-            if plain.is_empty() && !shared.shelf_is_broken {
-                fields.reader.error(&fields.place, "there are no bottles to choose from");
-            }
-            plain
-        }
+        None => plain_bottles(fields, shared, &drill.clients),
     };
     let mixes = drill.limits.mixes();
     if mixes > bounds::MOST_MIXES {
@@ -228,6 +220,45 @@ fn read_limits(fields: &mut Fields<'_, '_>, shared: &Shared, drill: &mut Drill) 
         let place = fields.key("modifier_drops").unwrap_or(&fields.place).clone();
         fields.reader.error(&place, message).help("allow fewer `modifier_drops`, `modifiers` or `bottles`");
     }
+}
+
+/// What may be taken where a drill names no bottles: every bottle that is no modifier, holds nothing restricted and is meant for the
+/// site of each client. What is restricted somewhere, or meant for another site, is offered only where it is named.
+fn plain_bottles(fields: &mut Fields<'_, '_>, shared: &Shared, clients: &[String]) -> Vec<String> {
+    let plain: Vec<&Bottle> = shared
+        .shelf
+        .bottles
+        .iter()
+        .filter(|bottle| bottle.modifier.is_none() && shared.shelf.restrictions_in(&bottle.recipe).is_empty())
+        .collect();
+    let sites: Vec<Site> = Site::ALL
+        .iter()
+        .map(|(site, _)| *site)
+        .filter(|site| {
+            let here = |client: &Client| client.site == *site && clients.contains(&client.id);
+            shared.clients.iter().any(here)
+        })
+        .collect();
+    let meant: Vec<String> = plain
+        .iter()
+        .filter(|bottle| sites.iter().all(|site| bottle.is_meant_for(*site)))
+        .map(|bottle| bottle.id.clone())
+        .collect();
+    if meant.is_empty() && !shared.shelf_is_broken {
+        if plain.is_empty() {
+            fields.reader.error(&fields.place, "there are no bottles to choose from");
+        } else {
+            let sites: Vec<&str> = sites.iter().map(|site| site.word()).collect();
+            let message = format!("no bottle to choose from is meant for {}", and(&sites));
+            let help = if sites.len() > 1 {
+                "name `bottles`, or draw from clients with one site"
+            } else {
+                "name `bottles`, or give a bottle this site under `sites`"
+            };
+            fields.reader.error(&fields.place, message).help(help);
+        }
+    }
+    meant
 }
 
 /// Whose skin, which goals, and when it is judged.

@@ -211,6 +211,16 @@ impl<'n, 'r> Fields<'n, 'r> {
     pub fn word_or_none<T: Copy>(&mut self, key: &'static str, words: &[(T, &'static str)]) -> Option<T> {
         let node = self.node(key)?;
         let text = self.reader.text(key, node);
+        self.word_of(key, &text, words)
+    }
+
+    /// The value of a word out of a few; any other word is reported.
+    fn word_of<T: Copy>(
+        &mut self,
+        key: &'static str,
+        text: &At<String>,
+        words: &[(T, &'static str)],
+    ) -> Option<T> {
         let found = words.iter().find(|(_, word)| *word == text.value).map(|(value, _)| *value);
         if found.is_none() && !text.value.is_empty() {
             let all = || words.iter().map(|(_, word)| *word);
@@ -230,6 +240,21 @@ impl<'n, 'r> Fields<'n, 'r> {
     pub fn word<T: Copy>(&mut self, key: &'static str, words: &[(T, &'static str)]) -> Option<T> {
         self.required(key)?;
         self.word_or_none(key, words)
+    }
+
+    /// Words out of a few, each once, in a list that must be there and not be empty; their values, in the order of the list.
+    pub fn words<T: Copy + PartialEq>(&mut self, key: &'static str, words: &[(T, &'static str)]) -> Vec<T> {
+        let mut values = Vec::new();
+        for node in self.some(key) {
+            let text = self.reader.text(key, node);
+            let Some(value) = self.word_of(key, &text, words) else { continue };
+            if values.contains(&value) {
+                self.reader.problems.error(&text.place, format!("{} is here twice", quoted(&text.value)));
+            } else {
+                values.push(value);
+            }
+        }
+        values
     }
 
     /// `true` or `false`; an absent key is `false`. `None` if it is neither.

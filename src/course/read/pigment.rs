@@ -1,4 +1,6 @@
-//! The files in `pigments/`: colourants and bottles.
+//! The files in `pigments/`: colourants, bottles and lines of them.
+//!
+//! Entry points: [`read_colourants_and_lines_of`], then [`read_bottle`] for each bottle that it gives.
 
 use super::Reader;
 use super::fields::Fields;
@@ -11,10 +13,11 @@ use crate::course::bounds;
 use crate::healing::Placement;
 use crate::pigment::measure::Optics;
 use crate::pigment::{
-    AbsorptionCurve, Basis, Bottle, CI_NAME_FORM, Colourant, ColourantClass, Edge, Fading, Measured,
+    AbsorptionCurve, Basis, Bottle, CI_NAME_FORM, Colourant, ColourantClass, Edge, Fading, Line, Measured,
     Modifier, Peak, Restriction, ScatteringCurve, Shelf, is_ci_name, meant_ci_name,
 };
 use crate::quantity::Quantity;
+use crate::skin::Site;
 
 const COLOURANT_KEYS: [&str; 11] = [
     "id",
@@ -29,7 +32,8 @@ const COLOURANT_KEYS: [&str; 11] = [
     "note",
     "restricted",
 ];
-const BOTTLE_KEYS: [&str; 7] = ["id", "name", "about", "recipe", "strength", "measured", "modifier"];
+const BOTTLE_KEYS: [&str; 9] =
+    ["id", "name", "about", "recipe", "strength", "measured", "modifier", "line", "sites"];
 
 const CLASSES: [(ColourantClass, &str); 6] = [
     (ColourantClass::White, "white"),
@@ -51,9 +55,10 @@ const MODIFIERS: [(Modifier, &str); 4] = [
     (Modifier::Lighter, "lighter"),
 ];
 
-/// Reads the colourants of a file in `pigments/` onto the shelf, and gives its bottles, which are read when every colourant is
-/// there. `colourants.yaml` and `bottles.yaml` each hold what their name says; any other file holds either or both.
-pub(crate) fn read_colourants_of<'n>(
+/// Reads the colourants and lines of a file in `pigments/` onto the shelf, and gives its bottles, which are read when every
+/// colourant is there. `colourants.yaml` holds colourants, `bottles.yaml` bottles and perhaps lines; any other file holds any of the
+/// three.
+pub(crate) fn read_colourants_and_lines_of<'n>(
     root: &'n Node,
     holds: &[&'static str],
     shelf: &mut Shelf,
@@ -61,20 +66,36 @@ pub(crate) fn read_colourants_of<'n>(
 ) -> &'n [Node] {
     let what = match holds {
         ["colourants"] => "the file of colourants",
-        ["bottles"] => "the file of bottles",
+        ["bottles", "lines"] => "the file of bottles",
         _ => "a file of pigments",
     };
     let Some(mut file) = Fields::of(root, what, holds, reader) else { return &[] };
-    let has = |key, file: &Fields<'_, '_>| holds == [key] || file.key(key).is_some();
+    // What a file is named after must be in it.
+    let own = if holds.contains(&"colourants") && holds.contains(&"bottles") { None } else { holds.first() };
+    let has = |key, file: &Fields<'_, '_>| own == Some(&key) || file.key(key).is_some();
     if has("colourants", &file) {
         for node in file.some("colourants") {
             shelf.colourants.extend(read_colourant(node, file.reader));
+        }
+    }
+    if has("lines", &file) {
+        for node in file.some("lines") {
+            shelf.lines.extend(read_line(node, file.reader));
         }
     }
     if holds.iter().all(|key| !has(key, &file)) {
         file.required("bottles");
     }
     if has("bottles", &file) { file.some("bottles") } else { &[] }
+}
+
+fn read_line(node: &Node, reader: &mut Reader) -> Option<Line> {
+    let mut fields = Fields::of(node, "a line", &["id", "name", "about"], reader)?;
+    Some(Line {
+        id: fields.id(Thing::Line).value,
+        name: fields.text("name").value,
+        about: fields.text("about").value,
+    })
 }
 
 fn read_colourant(node: &Node, reader: &mut Reader) -> Option<Colourant> {
@@ -213,7 +234,9 @@ pub(crate) fn read_bottle(node: &Node, shelf: &mut Shelf, reader: &mut Reader) {
     // A misspelt modifier is still a modifier.
     let modifier =
         fields.word_or_none("modifier", &MODIFIERS).or(fields.node("modifier").map(|_| Modifier::Warmer));
-    shelf.bottles.push(Bottle { id, name, about, recipe, modifier });
+    let line = fields.node("line").map(|_| fields.reference("line", Thing::Line).value);
+    let sites = if fields.node("sites").is_some() { fields.words("sites", &Site::ALL) } else { Vec::new() };
+    shelf.bottles.push(Bottle { id, name, about, recipe, modifier, line, sites });
 }
 
 const MEASURED_KEYS: [&str; 8] = [

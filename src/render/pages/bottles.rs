@@ -1,7 +1,7 @@
 //! The bottle library: what is in each bottle, how long it stays, and where it is restricted.
 
 use super::Pages;
-use crate::pigment::{Bottle, Colourant, ColourantClass, Mix};
+use crate::pigment::{Bottle, Colourant, ColourantClass, Line, Mix};
 use crate::render::RenderError;
 use crate::render::figures::{basis, colour_index, percent, short};
 use crate::render::frame::{Frame, Link, Section};
@@ -13,9 +13,27 @@ use serde::Serialize;
 #[derive(Serialize)]
 struct BottlesPage {
     frame: Frame,
-    bottles: Vec<BottleView>,
+    groups: Vec<GroupView>,
     colourants: Vec<ColourantView>,
     model: String,
+}
+
+/// Bottles of one line, or those of none.
+#[derive(Serialize)]
+struct GroupView {
+    /// Nothing where no bottle of the course belongs to a line.
+    heading: Option<HeadingView>,
+    bottles: Vec<BottleView>,
+}
+
+/// What stands above a group.
+#[derive(Serialize)]
+struct HeadingView {
+    anchor: String,
+    name: String,
+    about: Option<String>,
+    /// "12 bottles and 3 modifiers".
+    size: String,
 }
 
 /// A bottle.
@@ -26,6 +44,8 @@ pub(super) struct BottleView {
     about: String,
     /// "warmer", for a modifier.
     modifier: Option<&'static str>,
+    /// "brow and eyelid"; nothing for a bottle that is meant for every site.
+    sites: Option<String>,
     swatch: Swatch,
     contents: Vec<ContentView>,
     /// "PR 170, PV 23".
@@ -104,11 +124,31 @@ impl Pages<'_> {
         });
         let context = BottlesPage {
             frame,
-            bottles: shelf.bottles.iter().map(|bottle| self.bottle_view(bottle)).collect(),
+            groups: self.groups(),
             colourants: colourants.collect(),
             model: href(plan::BOTTLES, plan::MODEL),
         };
         self.page(plan::BOTTLES, "bottles.html", context)
+    }
+
+    /// Bottles line by line, modifiers last in each.
+    fn groups(&self) -> Vec<GroupView> {
+        let groups = self.course.shelf.by_line();
+        let plain = groups.iter().all(|(line, _)| line.is_none());
+        let group = |(line, bottles): &(Option<&Line>, Vec<&Bottle>)| GroupView {
+            heading: (!plain).then(|| HeadingView {
+                anchor: line.map_or(NO_LINE.to_owned(), |line| format!("line_{}", line.id)),
+                name: line.map_or("Without a line", |line| &line.name).to_owned(),
+                about: line.map(|line| line.about.clone()),
+                size: size_of(bottles),
+            }),
+            bottles: {
+                let (modifiers, plain): (Vec<&Bottle>, Vec<&Bottle>) =
+                    bottles.iter().partition(|bottle| bottle.modifier.is_some());
+                plain.into_iter().chain(modifiers).map(|bottle| self.bottle_view(bottle)).collect()
+            },
+        };
+        groups.iter().map(group).collect()
     }
 
     /// A bottle as the library and the worksheets show it.
@@ -140,6 +180,7 @@ impl Pages<'_> {
             name: bottle.name.clone(),
             about: bottle.about.clone(),
             modifier: bottle.modifier.map(|modifier| modifier.word()),
+            sites: (!bottle.sites.is_empty()).then(|| sites_of(bottle)),
             swatch: Swatch::bottle(&bottle.name, colour),
             contents: contents.collect(),
             contents_in_short: recipe
@@ -157,6 +198,32 @@ impl Pages<'_> {
 
 /// Content of a bottle that was measured as it is.
 const WHOLE: &str = "the paint as a whole";
+
+/// Anchor of the bottles that belong to no line; no line's anchor equals it.
+const NO_LINE: &str = "line_";
+
+/// "12 bottles and 3 modifiers".
+fn size_of(bottles: &[&Bottle]) -> String {
+    let modifiers = bottles.iter().filter(|bottle| bottle.modifier.is_some()).count();
+    let counted = |count: usize, what: &str| match count {
+        1 => format!("1 {what}"),
+        _ => format!("{count} {what}s"),
+    };
+    match (bottles.len() - modifiers, modifiers) {
+        (plain, 0) => counted(plain, "bottle"),
+        (0, modifiers) => counted(modifiers, "modifier"),
+        (plain, modifiers) => format!("{} and {}", counted(plain, "bottle"), counted(modifiers, "modifier")),
+    }
+}
+
+/// "brow, eyelid and scalp".
+fn sites_of(bottle: &Bottle) -> String {
+    let words: Vec<&str> = bottle.sites.iter().map(|site| site.word()).collect();
+    match &words[..] {
+        [first @ .., last] if !first.is_empty() => format!("{} and {last}", first.join(", ")),
+        _ => words.concat(),
+    }
+}
 
 /// An anchor that no bottle's id equals.
 fn colourant_anchor(colourant: &Colourant) -> String {
