@@ -15,3 +15,4 @@ mod links;
 mod pictures;
 mod search;
 mod sheets;
+mod weight;
