@@ -107,7 +107,7 @@ impl Templates {
         });
         for &(template, source) in TEMPLATES {
             let failed = |source| RenderError::Template { template, source };
-            environment.add_template(template, source).map_err(failed)?;
+            environment.add_template_owned(template, without_indents(source)).map_err(failed)?;
         }
         Ok(Templates(environment))
     }
@@ -118,6 +118,11 @@ impl Templates {
         let value = Value::from(Serde(context));
         self.0.get_template(template).and_then(|found| found.render(value)).map_err(failed)
     }
+}
+
+/// A template without the spaces its lines begin with, which are for whoever reads the template. No template holds preformatted text.
+fn without_indents(source: &str) -> String {
+    source.lines().flat_map(|line| [line.trim_start(), "\n"]).collect()
 }
 
 /// Writes text so that it is text in HTML, in quoted attributes too.
