@@ -114,6 +114,9 @@ fn outcome(c: &mut Criterion) {
 fn door(c: &mut Criterion) {
     let course = demo();
     let shelf = serde_json::to_string(&course.shelf).expect("a shelf is JSON");
+    // For benches/browser.mjs, which asks the kept WebAssembly file the same.
+    let kept = concat!(env!("CARGO_TARGET_TMPDIR"), "/shelf.json");
+    std::fs::write(kept, &shelf).unwrap_or_else(|error| panic!("{kept}: {error}"));
     let request = r#"{"skin": {"phototype": "II"}, "mix": {"tolcarn": 4, "emberlow": 2}, "worlds": 0}"#;
     c.bench_function("one request through the browser's door, native", |b| {
         b.iter_batched_ref(

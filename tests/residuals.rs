@@ -31,7 +31,7 @@ const FAMILIES: [Family; 13] = [
     Family { name: "carbon black", colourants: &[("PBk7", 0.3)], fair: BLACKS, deep: &[Tone::Grey, Tone::Ashy], least: 0.95 },
     Family { name: "black iron oxide", colourants: &[("PBk11", 0.6)], fair: BLACKS, deep: &[Tone::Grey, Tone::Ashy], least: 0.95 },
     Family { name: "red iron oxide", colourants: &[("PR101", 0.4)], fair: &[Tone::Salmon, Tone::Red, Tone::Orange], deep: &[Tone::Salmon, Tone::Red, Tone::Orange], least: 0.95 },
-    Family { name: "red with a rest of yellow", colourants: &[("PR101", 0.25), ("PY42", 0.7)], fair: &[Tone::Orange, Tone::Salmon, Tone::Red], deep: &[Tone::Orange, Tone::Salmon, Tone::Red, Tone::Warm, Tone::Neutral], least: 0.95 },
+    Family { name: "red with a rest of yellow", colourants: &[("PR101", 0.25), ("PY42", 0.7)], fair: &[Tone::Orange, Tone::Salmon, Tone::Red], deep: &[Tone::Orange, Tone::Salmon, Tone::Red, Tone::Warm, Tone::Neutral], least: 0.94 },
     Family { name: "organic orange", colourants: &[("PO13", 0.4)], fair: &[Tone::Orange, Tone::Salmon], deep: &[Tone::Salmon, Tone::Orange, Tone::Red], least: 0.95 },
     Family { name: "organic red", colourants: &[("PR170", 0.5)], fair: &[Tone::Red, Tone::Salmon, Tone::PinkViolet], deep: &[Tone::Red, Tone::Salmon], least: 0.95 },
     Family { name: "organic magenta", colourants: &[("PR122", 0.5)], fair: &[Tone::Red, Tone::Salmon, Tone::PinkViolet], deep: &[Tone::Red, Tone::Salmon], least: 0.95 },

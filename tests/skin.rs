@@ -71,27 +71,54 @@ fn skin_of_an_angle_has_that_angle() {
     assert!(refused.to_string().contains("`ita` is 89"), "{refused}");
 }
 
-/// 4 angles against 24, over every bottle and every demo client, each client with every fourth bottle: within 0.35 ΔE00.
-#[test]
-fn four_angles_are_enough() {
+/// Greatest ΔE00 between 4 and 24 angles over every bottle of the shelf, neat, in this skin with this work.
+fn four_angles_off(skin: &Skin, site: Site, works: &[Work]) -> f64 {
     let shelf = &course().shelf;
     let placement = Placement::default();
-    let worst = course()
+    let few = Scene::<4>::with_angles(shelf, skin, site, works, 1.5);
+    let many = Scene::<24>::with_angles(shelf, skin, site, works, 1.5);
+    let apart = |one: &Spectrum, other: &Spectrum| {
+        healedhue::colour::difference(Light::D65.lab_of(one), Light::D65.lab_of(other))
+    };
+    let bare = apart(&few.bare(), &many.bare());
+    let (few, many) = (few.trial(&placement), many.trial(&placement));
+    let of = |bottle: &Bottle| apart(&few.with(&bottle.recipe), &many.with(&bottle.recipe));
+    shelf.bottles.iter().map(of).fold(bare, f64::max)
+}
+
+/// 4 angles against 24, over every bottle and bare skin, on every demo client with their old work: within an eighth of 1 ΔE00, which is
+/// about the least difference an eye can see. It was 0.083 when this was written.
+#[test]
+fn four_angles_are_enough_on_every_client() {
+    let off: Vec<(f64, &str)> = course()
         .clients
         .par_iter()
-        .map(|client| {
-            let works = client.works();
-            let few = Scene::<4>::with_angles(shelf, &client.skin, client.site, &works, 1.5);
-            let many = Scene::<24>::with_angles(shelf, &client.skin, client.site, &works, 1.5);
-            let (few, many) = (few.trial(&placement), many.trial(&placement));
-            let apart = |bottle: &Bottle| {
-                let (one, other) = (few.with(&bottle.recipe), many.with(&bottle.recipe));
-                healedhue::colour::difference(Light::D65.lab_of(&one), Light::D65.lab_of(&other))
-            };
-            shelf.bottles.iter().map(apart).fold(0.0, f64::max)
-        })
-        .reduce(|| 0.0, f64::max);
-    assert!(worst < 0.35, "{worst}");
+        .map(|client| (four_angles_off(&client.skin, client.site, &client.works()), client.id.as_str()))
+        .collect();
+    for (off, client) in off {
+        assert!(off < 0.125, "{client}: {off}");
+    }
+}
+
+/// The same on typical people of every phototype at every site, calm and otherwise, with each undertone in turn, some of them scarred.
+/// It was 0.090 when this was written, on a scarred eyelid; the limit leaves room for further bottles.
+#[test]
+fn four_angles_are_enough_on_anybody() {
+    let mut people = Vec::new();
+    for (phototype, _) in Phototype::ALL {
+        for (site, _) in Site::ALL {
+            for redness in [Redness::Calm, Redness::ALL[1 + people.len() / 2 % 3].0] {
+                let undertone = Undertone::ALL[people.len() % 4].0;
+                let skin = site.skin_of(Skin::from_evidence(phototype, undertone, redness));
+                let scarred = redness == Redness::Calm && phototype >= Phototype::IV;
+                people.push((if scarred { skin.scarred() } else { skin }, site));
+            }
+        }
+    }
+    let off: Vec<f64> = people.par_iter().map(|(skin, site)| four_angles_off(skin, *site, &[])).collect();
+    for (off, person) in off.iter().zip(&people) {
+        assert!(*off < 0.125, "{person:?}: {off}");
+    }
 }
 
 fn any_skin() -> impl Strategy<Value = Skin> {

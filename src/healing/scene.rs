@@ -21,7 +21,7 @@ struct Region {
     reflectance: Spectrum,
 }
 
-/// Skin and existing work at one time. `N` is the number of angles; 4 stays within about 0.3 ΔE00 of 24.
+/// Skin and existing work at one time. `N` is the number of angles; 4 stays within about 0.1 ΔE00 of 24.
 pub struct Scene<'a, const N: usize = 4> {
     shelf: &'a Shelf,
     canvas: Canvas<N>,

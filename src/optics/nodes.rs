@@ -6,17 +6,34 @@ use std::f64::consts::PI;
 ///
 /// Cosines lie in (0, 1], the last is 1 (normal incidence). With an index step the range is split at the critical angle:
 /// Gauss below it, where light is totally reflected, Radau above it, as in iad (Prahl); without one, Radau over the whole.
+///
+/// Four directions with an index step, the everyday number, are set right in two places where more of them are right by
+/// themselves. The two above the critical angle would let out 2.8% too much diffuse light at an index of 1.4: the surface of the
+/// oblique one reflects so much more that exactly the right share leaves (Walsh). And the forward peak is cut off at a power
+/// between the orders, 3.73, found by trying: it brings tattooed skin nearest to 24 directions.
 #[derive(Debug, Clone)]
 pub struct Nodes<const N: usize> {
     /// Cosines of the angles to the normal, rising.
     pub cosine: [f64; N],
     /// Quadrature weights over cosine, sum 1.
     pub weight: [f64; N],
-    /// Fresnel reflection of unpolarised light at the surface, from inside.
+    /// Fresnel reflection of unpolarised light at the surface, from inside; of four directions, the third makes up for the rest.
     pub fresnel: [f64; N],
     /// Fresnel reflection at normal incidence from outside.
     pub specular: f64,
+    /// Power of the anisotropy that counts as unscattered (delta-M).
+    pub peak_order: f64,
 }
+
+/// The number of directions that needs setting right.
+const FEW: usize = 4;
+/// [`Nodes::peak_order`] of four directions with an index step. A sweep of every bottle and six mixes over 510 skins (each
+/// phototype, undertone, redness and site, and scars), and over other depths, loads and ages on 60 of them, has its least worst
+/// case between 3.72 and 3.74; `tests/skin.rs` repeats a part of it.
+const FEW_PEAK_ORDER: f64 = 3.73;
+/// Index up to which a surface is left as it is: nearer to 1 the formula of [`diffuse_escape`] loses its digits, and four
+/// directions are off by less than 4e-5 there.
+const HARDLY_A_STEP: f64 = 1.0001;
 
 /// Scattering between the directions of [`Nodes`] for one anisotropy, in the form [`Slab`](super::Slab) needs: with y =
 /// √(cosine·weight)·radiance, sum and difference of the upward and downward field obey u' = -E·v and v' = -F·u.
@@ -37,7 +54,13 @@ pub struct Scatter<const N: usize> {
 impl<const N: usize> Nodes<N> {
     /// Directions for this refractive index, at least 1. `N` is even.
     pub fn new(refractive_index: f64) -> Self {
-        let mut nodes = Nodes { cosine: [0.0; N], weight: [0.0; N], fresnel: [0.0; N], specular: 0.0 };
+        let mut nodes = Nodes {
+            cosine: [0.0; N],
+            weight: [0.0; N],
+            fresnel: [0.0; N],
+            specular: 0.0,
+            peak_order: N as f64,
+        };
         let mut points = Vec::with_capacity(N);
         if refractive_index > 1.0 {
             let critical = libm::sqrt(1.0 - 1.0 / (refractive_index * refractive_index));
@@ -52,6 +75,14 @@ impl<const N: usize> Nodes<N> {
             nodes.fresnel[i] = fresnel_from_inside(refractive_index, cosine);
         }
         nodes.specular = nodes.fresnel[N - 1];
+        if N == FEW && refractive_index > 1.0 {
+            nodes.peak_order = FEW_PEAK_ORDER;
+        }
+        if N == FEW && refractive_index > HARDLY_A_STEP {
+            let flux: [f64; N] = std::array::from_fn(|i| nodes.cosine[i] * nodes.weight[i]);
+            let oblique = 0.5 * diffuse_escape(refractive_index) - flux[N - 1] * (1.0 - nodes.specular);
+            nodes.fresnel[N - 2] = (1.0 - oblique / flux[N - 2]).clamp(0.0, TOTAL);
+        }
         nodes
     }
 
@@ -74,7 +105,7 @@ impl<const N: usize> Nodes<N> {
 impl<const N: usize> Scatter<N> {
     /// Henyey-Greenstein scattering of anisotropy g, -1 < g < 1, delta-M scaled (Wiscombe 1977).
     pub fn new(nodes: &Nodes<N>, anisotropy: f64) -> Self {
-        let forward = libm::pow(anisotropy.abs(), N as f64);
+        let forward = libm::pow(anisotropy.abs(), nodes.peak_order);
         let kept = 1.0 - forward;
         let slant = nodes.cosine.map(|cosine| 1.0 / cosine);
         let mut even = [[0.0; N]; N];
@@ -115,6 +146,20 @@ fn fresnel_from_inside(index: f64, cosine: f64) -> f64 {
     let s = (index * cosine - outside) / (index * cosine + outside);
     let p = (cosine - index * outside) / (cosine + index * outside);
     0.5 * (s * s + p * p)
+}
+
+/// Share of evenly diffuse light from inside that a surface lets out, index above 1: one less the mean reflection of diffuse
+/// light from outside (J. W. T. Walsh 1926, from memory; a test integrates Fresnel's formula), over the index squared.
+fn diffuse_escape(index: f64) -> f64 {
+    let n = index;
+    let n2 = n * n;
+    let (above, n4_less) = (n2 + 1.0, n2 * n2 - 1.0);
+    let reflected = 0.5
+        + (n - 1.0) * (3.0 * n + 1.0) / (6.0 * (n + 1.0) * (n + 1.0))
+        + n2 * (n2 - 1.0) * (n2 - 1.0) / (above * above * above) * libm::log((n - 1.0) / (n + 1.0))
+        - 2.0 * n2 * n * (n2 + 2.0 * n - 1.0) / (above * n4_less)
+        + 8.0 * n2 * n2 * (n2 * n2 + 1.0) / (above * n4_less * n4_less) * libm::log(n);
+    (1.0 - reflected) / n2
 }
 
 /// Legendre polynomial of this order and the one below it.
@@ -186,6 +231,28 @@ mod tests {
             (r[1].0 - 0.289_897_948_556_636).abs() < 1e-14 && (r[1].1 - 1.024_971_652_376_843).abs() < 1e-13
         );
         assert_eq!(r[2].0, 1.0);
+    }
+
+    /// Against Fresnel's formula integrated by 200 points between the critical angle and the normal; the square in the variable
+    /// takes away the root with which transmission begins.
+    #[test]
+    fn four_directions_let_out_exactly_the_diffuse_light_that_leaves() {
+        for index in [1.000_100_1, 1.01, 1.2, 1.33, 1.4, 1.5, 2.0, 3.0] {
+            let critical = libm::sqrt(1.0 - 1.0 / (index * index));
+            let exact: f64 = scaled(gauss(200), 0.0, 1.0)
+                .map(|(t, weight)| {
+                    let cosine = critical + (1.0 - critical) * t * t;
+                    let width = 2.0 * t * (1.0 - critical) * weight;
+                    2.0 * cosine * (1.0 - fresnel_from_inside(index, cosine)) * width
+                })
+                .sum();
+            let escape = Nodes::<4>::new(index).escape();
+            assert!((escape - exact).abs() < 1e-7, "{index}: {escape} instead of {exact}");
+        }
+        assert_eq!(Nodes::<4>::new(1.0).escape(), 1.0);
+        for step in [1e-4, 1e-7, 1e-12] {
+            assert!(Nodes::<4>::new(1.0 + step).escape() > 0.999, "{step}");
+        }
     }
 
     #[test]
