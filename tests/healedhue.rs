@@ -2,6 +2,7 @@
 
 mod assess;
 mod colour;
+mod coverage;
 mod demo;
 mod door;
 mod exercises;
@@ -17,5 +18,6 @@ mod search;
 mod site;
 mod skin;
 mod snapshots;
+mod spelling;
 mod time;
 mod trade;

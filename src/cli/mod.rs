@@ -6,6 +6,7 @@
 mod build;
 mod cache;
 mod check;
+mod coverage;
 mod foresee;
 mod layers;
 mod mark;

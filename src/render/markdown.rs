@@ -20,6 +20,8 @@ use std::collections::BTreeSet;
 pub(super) struct TextWriter<'a> {
     /// The page, as in the summary, without `.md`.
     page: &'a str,
+    /// Where the text is shown, in the site.
+    here: String,
     /// Every page of the course's text.
     pages: &'a BTreeSet<String>,
     /// Every picture and download of the course.
@@ -33,8 +35,10 @@ pub(super) struct TextWriter<'a> {
 }
 
 impl<'a> TextWriter<'a> {
-    /// A writer for a page of a course with these pages of text, pictures and downloads, and terms.
+    /// A writer for a page that is shown at `here` in the site, of a course with these pages of text, pictures and downloads, and
+    /// terms.
     pub fn new(
+        here: String,
         page: &'a Page,
         pages: &'a BTreeSet<String>,
         assets: &'a BTreeSet<String>,
@@ -45,7 +49,8 @@ impl<'a> TextWriter<'a> {
             pages,
             assets,
             ids: HeadingIds::below(&page.anchor),
-            mentions: glossary.mentions(&text_path(&page.path)),
+            mentions: glossary.mentions(&here),
+            here,
             outline: Vec::new(),
         }
     }
@@ -162,9 +167,9 @@ impl<'a> TextWriter<'a> {
         if path.contains(':') || path.starts_with(['/', '\\']) {
             return Ok(None);
         }
-        let here = text_path(self.page);
+        let here = &self.here;
         if path.is_empty() {
-            return Ok(Some(href_to(&here, &here, &decoded(anchor))));
+            return Ok(Some(href_to(here, here, &decoded(anchor))));
         }
         let broken = || RenderError::BrokenLink { page: self.page.to_owned(), target: link.to_owned() };
         let path = path.split('?').next().unwrap_or_default();
@@ -176,7 +181,7 @@ impl<'a> TextWriter<'a> {
             return Ok(Some(if is_kept { format!("{target}#{anchor}") } else { target }));
         };
         let page = resolve(self.page, &page).filter(|page| self.pages.contains(page)).ok_or_else(broken)?;
-        let mut target = href_to(&here, &text_path(&page), &decoded(anchor));
+        let mut target = href_to(here, &text_path(&page), &decoded(anchor));
         if target.ends_with('#') {
             target.pop();
         }
@@ -197,7 +202,7 @@ impl<'a> TextWriter<'a> {
     /// The way to a picture or a download of the course.
     fn asset(&self, path: &str) -> Option<String> {
         let path = resolve(self.page, &decoded(path)).filter(|path| self.assets.contains(path))?;
-        Some(href(&text_path(self.page), &asset_path(&path)))
+        Some(href(&self.here, &asset_path(&path)))
     }
 }
 
@@ -299,7 +304,7 @@ mod tests {
         let assets = ["a/brow.png", "d/hand out.pdf"].map(str::to_owned).into();
         let term = Term { id: "hue".into(), term: "hue".into(), means: String::new(), see: Vec::new() };
         let page = Page { title: "B".into(), path: "a/b".into(), anchor: "b".into(), blocks: Vec::new() };
-        TextWriter::new(&page, &pages, &assets, &Glossary::new(&[term])).html(text)
+        TextWriter::new(text_path("a/b"), &page, &pages, &assets, &Glossary::new(&[term])).html(text)
     }
 
     #[test]

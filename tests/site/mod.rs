@@ -9,5 +9,6 @@ mod fragments;
 mod links;
 mod pictures;
 mod sheets;
+mod teaching;
 
 pub use fixture::files;

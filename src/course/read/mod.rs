@@ -6,6 +6,7 @@
 pub(crate) mod asset;
 pub(crate) mod bank;
 pub(crate) mod client;
+pub(crate) mod computed;
 pub(crate) mod drill;
 pub(crate) mod fields;
 pub(crate) mod foresee;
@@ -19,6 +20,7 @@ pub(crate) mod node;
 pub(crate) mod number;
 pub(crate) mod paper;
 pub(crate) mod pigment;
+pub(crate) mod sources;
 pub(crate) mod suggest;
 pub(crate) mod summary;
 pub(crate) mod words;

@@ -22,6 +22,7 @@ pub(crate) enum Thing {
     Lesson,
     Drill,
     Blueprint,
+    Source,
 }
 
 impl Thing {
@@ -41,6 +42,7 @@ impl Thing {
             Thing::Lesson => "lesson",
             Thing::Drill => "drill",
             Thing::Blueprint => "blueprint",
+            Thing::Source => "source",
         }
     }
 
@@ -59,6 +61,7 @@ impl Thing {
             Thing::Module | Thing::Lesson => "the YAML files beside the pages of the summary",
             Thing::Drill => "the YAML file beside the lesson",
             Thing::Blueprint => "the folder `papers`",
+            Thing::Source => "`sources.yaml`",
         }
     }
 }
@@ -123,6 +126,12 @@ impl Names {
     /// Notes that the file which names this one thing could not be read.
     pub fn excuse_one(&mut self, thing: Thing, id: &str) {
         self.kinds.entry(thing).or_default().perhaps.insert(id.to_owned());
+    }
+
+    /// Every name with its kind and its place.
+    pub fn places(&self) -> impl Iterator<Item = (Thing, &str, &Place)> {
+        let all = self.kinds.iter();
+        all.flat_map(|(thing, kind)| kind.known.iter().map(move |(id, place)| (*thing, id.as_str(), place)))
     }
 
     /// Whether this name was given.

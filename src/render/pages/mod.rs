@@ -2,10 +2,13 @@
 //!
 //! Entry point: [`Pages::all`]. Each kind of page has a file here and a template of the same name.
 
+mod blanks;
 mod bottles;
 mod clients;
 mod home;
 mod lesson;
+mod sources;
+mod teaching;
 mod text;
 mod words;
 mod worksheet;
@@ -55,6 +58,11 @@ impl<'a> Pages<'a> {
             self.glossary()?,
             self.cautions()?,
             self.model()?,
+            self.syllabus()?,
+            self.swatch_book()?,
+            self.consultation()?,
+            self.correction_planner()?,
+            self.sources()?,
         ];
         for asset in &self.course.assets {
             files.push(SiteFile { path: plan::asset_path(&asset.path), content: asset.content.clone() });
@@ -77,7 +85,7 @@ impl<'a> Pages<'a> {
     }
 
     fn module_files(&self, place: usize, module: &Module) -> Result<Vec<SiteFile>, RenderError> {
-        let mut files = vec![self.module(place, module)?];
+        let mut files = vec![self.module(place, module)?, self.note(place, module)?];
         let lessons: Vec<Result<SiteFile, RenderError>> = module
             .lessons
             .par_iter()
