@@ -26,6 +26,8 @@ pub mod colour;
 pub mod course;
 #[cfg(feature = "program")]
 pub mod exercise;
+#[cfg(feature = "program")]
+pub mod figure;
 pub mod foresee;
 pub mod healing;
 pub mod optics;

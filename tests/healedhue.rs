@@ -3,6 +3,7 @@
 mod assess;
 mod assign;
 mod colour;
+mod coverage;
 mod demo;
 mod door;
 mod exercises;
@@ -20,6 +21,7 @@ mod search;
 mod site;
 mod skin;
 mod snapshots;
+mod spelling;
 mod survey;
 mod time;
 mod trade;

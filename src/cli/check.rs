@@ -1,4 +1,4 @@
-//! `healedhue check`: reads a course and proves every drill, without writing anything.
+//! `healedhue check`: reads a course, proves every drill and says what it does not cover, without writing anything.
 
 use super::CourseFolder;
 use super::build::{seconds, slowest};
@@ -6,6 +6,7 @@ use super::cache::CacheFolder;
 use super::problem::Problem;
 use super::progress::prove;
 use super::terminal::Painter;
+use crate::course::coverage::Coverage;
 use crate::course::{Course, Diagnostic, Severity, load, report};
 use crate::exercise::{Exercise, GenerateError, Pools};
 use std::io::Write;
@@ -15,9 +16,15 @@ use std::io::Write;
 pub(super) struct Arguments {
     #[command(flatten)]
     folder: CourseFolder,
-    /// Print the problems as a JSON array of {file, line, column, severity, message, help}.
+    /// Print the problems as a JSON array of {file, line, column, severity, message, help}; gaps are among them.
     #[arg(long)]
     json: bool,
+    /// Show everything that was counted for the coverage, not only the gaps; with --json, print {problems, coverage}.
+    #[arg(long)]
+    coverage: bool,
+    /// Gaps in what the course covers are errors, as with `strict = true` in book.toml.
+    #[arg(long)]
+    strict: bool,
     #[command(flatten)]
     cache: CacheFolder,
 }
@@ -33,9 +40,21 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
             Err(other) => return Err(other),
         }
     }
+    let covered = loaded.course.as_ref().map(|course| (course, Coverage::of(course)));
+    let gaps = covered.as_ref().map(|(_, coverage)| coverage.gaps()).unwrap_or_default();
+    let strict = arguments.strict || loaded.course.as_ref().is_some_and(|course| course.strict);
     let mut out = std::io::stdout().lock();
     if arguments.json {
-        serde_json::to_writer_pretty(&mut out, &diagnostics).map_err(std::io::Error::from)?;
+        let severity = if strict { Severity::Error } else { Severity::Warning };
+        diagnostics.extend(gaps.iter().map(|gap| gap.diagnostic(severity, &loaded.stands)));
+        let coverage = covered.as_ref().map(|(_, coverage)| coverage);
+        let written = if arguments.coverage {
+            let all = serde_json::json!({ "problems": diagnostics, "coverage": coverage });
+            serde_json::to_writer_pretty(&mut out, &all)
+        } else {
+            serde_json::to_writer_pretty(&mut out, &diagnostics)
+        };
+        written.map_err(std::io::Error::from)?;
         writeln!(out)?;
     } else {
         write!(out, "{}", report(&diagnostics, Painter::for_stderr().has_colour()))?;
@@ -43,8 +62,16 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
             write!(out, "{}", table(course, pools))?;
             writeln!(out, "proved in {}; {}", seconds(timing.wall), slowest(timing))?;
         }
+        if let Some((course, coverage)) = &covered {
+            writeln!(out)?;
+            if arguments.coverage {
+                writeln!(out, "{}", super::coverage::full(course, coverage))?;
+            }
+            write!(out, "{}", super::coverage::gaps(&gaps, &loaded.stands))?;
+        }
     }
-    if diagnostics.iter().any(|diagnostic| diagnostic.severity == Severity::Error) {
+    let has_error = diagnostics.iter().any(|diagnostic| diagnostic.severity == Severity::Error);
+    if has_error || strict && !gaps.is_empty() {
         return Err(Problem::Reported);
     }
     Ok(())

@@ -8,6 +8,7 @@ mod belief;
 mod build;
 mod cache;
 mod check;
+mod coverage;
 mod foresee;
 mod layers;
 mod mark;

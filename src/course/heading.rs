@@ -7,7 +7,15 @@ use pulldown_cmark::Event;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Ids that the site's own markup uses on pages with text.
-const TAKEN: [&str; 5] = ["page_top", "page_main", "outline_title", "brief_objectives", "module_lessons"];
+const TAKEN: [&str; 7] = [
+    "page_top",
+    "page_main",
+    "outline_title",
+    "brief_objectives",
+    "module_lessons",
+    "note_title",
+    "note_misconceptions",
+];
 
 /// Gives the title and the headings of one page their ids, in order.
 #[derive(Debug, Clone)]

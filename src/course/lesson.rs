@@ -36,6 +36,8 @@ pub struct Module {
     pub about: String,
     /// The module's own page.
     pub page: Page,
+    /// What instructors are told about the module, from `teaching.md` beside its page.
+    pub teaching: Option<Page>,
     /// Lessons in teaching order.
     pub lessons: Vec<Lesson>,
 }

@@ -15,9 +15,10 @@ use super::read::names::Thing;
 use super::read::node::Node;
 use super::read::suggest::{nearest_path, quoted};
 use super::read::summary::{Summary, read_summary};
-use super::read::{Reader, bank, client, paper, pigment, words, yaml};
+use super::read::{Reader, bank, client, paper, pigment, sources, words, yaml};
 use super::shared::Shared;
 use super::source::{At, Source};
+use super::stands::Stands;
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 use std::sync::Arc;
@@ -29,15 +30,18 @@ pub struct Loaded {
     pub course: Option<Course>,
     /// Every problem, by file, line and column.
     pub diagnostics: Vec<Diagnostic>,
+    /// Where everything that has an id is written.
+    pub stands: Stands,
 }
 
 /// Files that hold one list, below the folder of lessons.
-const SHARED_FILES: [&str; 7] = [
+const SHARED_FILES: [&str; 8] = [
     "skills.yaml",
     "goals.yaml",
     "cautions.yaml",
     "misconceptions.yaml",
     "glossary.yaml",
+    "sources.yaml",
     "pigments/colourants.yaml",
     "pigments/bottles.yaml",
 ];
@@ -59,9 +63,10 @@ pub fn load(root: &Path) -> Loaded {
         };
         loading.course()
     });
+    let stands = Stands::of_names(&reader.names);
     let diagnostics = reader.problems.into_sorted();
     let sound = diagnostics.iter().all(|diagnostic| diagnostic.severity == Severity::Warning);
-    Loaded { course: course.filter(|_| sound), diagnostics }
+    Loaded { course: course.filter(|_| sound), diagnostics, stands }
 }
 
 /// A course while it is loaded.
@@ -119,6 +124,7 @@ impl Loading<'_> {
             authors: manifest.authors,
             language: manifest.language,
             seed: manifest.seed,
+            strict: manifest.strict,
             version: self.folder.version(),
             prefix,
             modules,
@@ -131,6 +137,7 @@ impl Loading<'_> {
             terms: shared.terms,
             questions: shared.questions,
             blueprints,
+            sources: shared.sources,
             assets,
         })
     }
@@ -220,6 +227,10 @@ impl Loading<'_> {
         if let Some(root) = self.shared_file("glossary.yaml", &[Thing::Term]) {
             shared.terms = words::read_list(&root, "the glossary", "terms", words::read_term, self.reader);
             shared.terms.sort_by_cached_key(|term| (term.term.to_lowercase(), term.id.clone()));
+        }
+        if let Some(root) = self.shared_file("sources.yaml", &[Thing::Source]) {
+            let (what, read) = ("the file of sources", sources::read_source);
+            shared.sources = words::read_list(&root, what, "sources", read, self.reader);
         }
         self.shelf(&mut shared);
         for path in self.files_in("clients") {

@@ -7,15 +7,20 @@ pub mod assignment;
 mod blueprint;
 pub mod bounds;
 pub mod client;
+pub mod coverage;
 pub mod diagnostic;
 pub mod drill;
 mod files;
+mod foreseen;
 mod heading;
 pub mod lesson;
 mod load;
 mod read;
 mod shared;
 mod source;
+mod sources;
+mod stands;
+mod terms;
 pub mod words;
 
 pub use assignment::{Assignment, Date, Person, read_assignment};
@@ -23,11 +28,15 @@ pub use blueprint::{Band, Blueprint, Judge, Section, Standard};
 pub use client::{Client, Goal, HealthNote, OldWork};
 pub use diagnostic::{Diagnostic, Severity, report};
 pub use drill::{Drill, Family, Judged, Limits, Rule, SkinAsks};
+pub use foreseen::{Foreseen, foresee_on};
 pub use heading::{HeadingIds, plain_text};
 pub use lesson::{Asset, Block, Foresee, Lesson, Module, Page, Show};
 pub use load::{Loaded, load};
 pub use read::markdown::options as markdown_options;
 pub(crate) use read::slug;
+pub use sources::{SourceBasis, SourceEntry, SourceKind};
+pub use stands::Stands;
+pub use terms::{TermFinder, is_of_word};
 pub use words::{
     Asked, Caution, CautionAction, Misconception, Question, QuestionOption, QuestionStep, Skill, Term,
 };
@@ -47,6 +56,8 @@ pub struct Course {
     pub language: String,
     /// Seed of all randomness in the course.
     pub seed: u64,
+    /// Whether gaps in what the course covers are errors, not warnings.
+    pub strict: bool,
     /// SHA-256 of every course file's path and content, in hexadecimal: the course's version.
     pub version: String,
     /// Pages before the first module.
@@ -71,6 +82,8 @@ pub struct Course {
     pub questions: Vec<Question>,
     /// Recipes of assessments, by id.
     pub blueprints: Vec<Blueprint>,
+    /// What the course and the engine lean on, in the order of the file.
+    pub sources: Vec<SourceEntry>,
     /// Files that pages show or offer, by path.
     pub assets: Vec<Asset>,
 }

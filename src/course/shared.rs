@@ -1,7 +1,9 @@
 //! What the lessons of a course draw on, read before them.
 
-use super::{Caution, Client, Goal, Misconception, Question, Skill, Term};
+use super::read::computed::Computed;
+use super::{Caution, Client, Goal, Misconception, Question, Skill, SourceEntry, Term};
 use crate::pigment::Shelf;
+use std::sync::OnceLock;
 
 /// Skills, goals, cautions, pigments, clients, misconceptions, terms and questions.
 #[derive(Debug, Default)]
@@ -22,6 +24,18 @@ pub(crate) struct Shared {
     pub misconceptions: Vec<Misconception>,
     /// Terms, in alphabetical order.
     pub terms: Vec<Term>,
+    /// What the course and the engine lean on, in the order of the file.
+    pub sources: Vec<SourceEntry>,
     /// Questions, by file and in the order of each file.
     pub questions: Vec<Question>,
+    /// What calls in the text may ask, made when the first page is read.
+    computed: OnceLock<Computed>,
+}
+
+impl Shared {
+    /// What calls in the text may ask; everything else has been read by then.
+    pub fn computed(&self) -> &Computed {
+        self.computed
+            .get_or_init(|| Computed::new(&self.shelf, &self.clients, &self.goals, self.shelf_is_broken))
+    }
 }

@@ -1,15 +1,9 @@
 //! Numbers and names as people read them.
 
 use crate::colour::Light;
+pub(super) use crate::figure::fixed;
 use crate::healing::HEALED_MONTHS;
 use crate::pigment::Basis;
-
-/// A number with so many decimals, with a true minus sign and without a negative zero.
-pub(super) fn fixed(value: f64, decimals: usize) -> String {
-    let text = format!("{:.decimals$}", value.abs());
-    let is_zero = text.bytes().all(|byte| matches!(byte, b'0' | b'.'));
-    if value < 0.0 && !is_zero { format!("\u{2212}{text}") } else { text }
-}
 
 /// A share between 0 and 1 in whole percent.
 pub(super) fn percent(share: f64) -> String {

@@ -5,26 +5,17 @@
 //! term where several begin. Links, headings, code and pictures are left as they are.
 
 use super::plan::{self, href_to};
-use crate::course::Term;
+use crate::course::{Term, TermFinder, is_of_word};
 use pulldown_cmark::{CowStr, Event, Tag, TagEnd};
-use std::collections::{BTreeSet, HashMap};
+use std::collections::BTreeSet;
 
 /// The terms of a course, ready to be found.
 #[derive(Debug, Default)]
 pub(super) struct Glossary {
     /// Ids of the terms.
     ids: Vec<String>,
-    /// What to look for by its first word, the longest first.
-    phrases: HashMap<String, Vec<Phrase>>,
-}
-
-/// A way to write a term.
-#[derive(Debug, PartialEq, Eq)]
-struct Phrase {
-    /// Its characters in lower case; a space stands for any white space.
-    characters: Vec<char>,
-    /// Index of the term.
-    term: usize,
+    /// Where they are mentioned.
+    finder: TermFinder,
 }
 
 /// The terms of a page that have been mentioned.
@@ -40,72 +31,13 @@ pub(super) struct Mentions<'g> {
 impl Glossary {
     /// Prepares the terms of a course.
     pub fn new(terms: &[Term]) -> Self {
-        let mut glossary = Glossary::default();
-        for (place, term) in terms.iter().enumerate() {
-            glossary.ids.push(term.id.clone());
-            for written in ways_to_write(&term.term) {
-                let characters: Vec<char> = written.to_lowercase().chars().collect();
-                let first = first_word(&written);
-                // What does not begin with a word cannot be found by one.
-                if !first.is_empty() {
-                    glossary
-                        .phrases
-                        .entry(first.to_lowercase())
-                        .or_default()
-                        .push(Phrase { characters, term: place });
-                }
-            }
-        }
-        for phrases in glossary.phrases.values_mut() {
-            phrases.sort_by(|one, other| {
-                other.characters.len().cmp(&one.characters.len()).then(one.term.cmp(&other.term))
-            });
-        }
-        glossary
+        let ids = terms.iter().map(|term| term.id.clone()).collect();
+        Glossary { ids, finder: TermFinder::new(terms) }
     }
 
     /// Nothing is mentioned yet on the page at this path of the site.
     pub fn mentions(&self, page: &str) -> Mentions<'_> {
         Mentions { glossary: self, page: page.to_owned(), seen: BTreeSet::new() }
-    }
-
-    /// The longest term at the beginning of `text`, and its length there; `after` follows the text.
-    fn term_at(&self, text: &str, after: Option<char>) -> Option<(usize, usize)> {
-        let first = first_word(text).to_lowercase();
-        let singular = first.strip_suffix('s').unwrap_or(&first);
-        [first.as_str(), singular]
-            .into_iter()
-            .filter_map(|word| {
-                let phrases = self.phrases.get(word)?;
-                phrases.iter().find_map(|phrase| Some((phrase.end_in(text, after)?, phrase.term)))
-            })
-            .max_by_key(|&(end, _)| end)
-    }
-}
-
-impl Phrase {
-    /// Where this phrase, or its plural, ends if `text` begins with it; `after` follows the text.
-    fn end_in(&self, text: &str, after: Option<char>) -> Option<usize> {
-        let mut rest = text.chars();
-        let mut wanted = self.characters.iter().copied().peekable();
-        while let Some(&next) = wanted.peek() {
-            let found = rest.next()?;
-            if next == ' ' {
-                if !found.is_whitespace() {
-                    return None;
-                }
-                rest = rest.as_str().trim_start().chars();
-                wanted.next();
-            } else if !found.to_lowercase().all(|c| wanted.next() == Some(c)) {
-                return None;
-            }
-        }
-        let is_end = |rest: &str| !rest.chars().next().or(after).is_some_and(is_of_word);
-        let ends_in_letter = self.characters.last().is_some_and(|c| c.is_alphabetic());
-        let rest = rest.as_str();
-        let plural = rest.strip_prefix(['s', 'S']).filter(|_| ends_in_letter);
-        let rest = [Some(rest), plural].into_iter().flatten().find(|rest| is_end(rest))?;
-        Some(text.len() - rest.len())
     }
 }
 
@@ -144,7 +76,7 @@ impl Mentions<'_> {
         let mut before = before;
         while let Some(next) = text[at..].chars().next() {
             let begins_word = is_of_word(next) && !before.is_some_and(is_of_word);
-            let found = self.glossary.term_at(&text[at..], after).filter(|_| begins_word);
+            let found = self.glossary.finder.term_at(&text[at..], after).filter(|_| begins_word);
             let length = found.map_or(next.len_utf8(), |(length, _)| length);
             if let Some((length, term)) = found
                 && self.seen.insert(term)
@@ -167,27 +99,6 @@ impl Mentions<'_> {
             linked.push(Event::Text(text[done..].to_owned().into()));
         }
     }
-}
-
-/// A term as it is given; one like "individual typology angle (ITA)" also without the brackets, and what they hold.
-fn ways_to_write(term: &str) -> Vec<String> {
-    let whole = term.split_whitespace().collect::<Vec<_>>().join(" ");
-    let mut ways = Vec::new();
-    if let Some((long, short)) = whole.strip_suffix(')').and_then(|whole| whole.split_once(" (")) {
-        ways.extend([long.to_owned(), short.to_owned()]);
-    }
-    ways.push(whole);
-    ways
-}
-
-/// Whether a character can be part of a word; `blue-grey` is one.
-fn is_of_word(c: char) -> bool {
-    c.is_alphanumeric() || c == '_' || c == '-'
-}
-
-/// The word at the beginning of a text, which may be none.
-fn first_word(text: &str) -> &str {
-    &text[..text.find(|c| !is_of_word(c)).unwrap_or(text.len())]
 }
 
 fn is_left_alone(tag: &TagEnd) -> bool {

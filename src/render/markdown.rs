@@ -20,6 +20,8 @@ use std::collections::BTreeSet;
 pub(super) struct TextWriter<'a> {
     /// The page, as in the summary, without `.md`.
     page: &'a str,
+    /// Where the text is shown, in the site.
+    here: String,
     /// Every page of text that is part of the site.
     pages: &'a BTreeSet<String>,
     /// Every page of the course's text: a link to one that is not part of the site stays text.
@@ -35,8 +37,10 @@ pub(super) struct TextWriter<'a> {
 }
 
 impl<'a> TextWriter<'a> {
-    /// A writer for a page of a site with these pages of text (of the course's whole), pictures and downloads, and terms.
+    /// A writer for a page that is shown at `here` in a site with these pages of text (of the course's whole), pictures and downloads,
+    /// and terms.
     pub fn new(
+        here: String,
         page: &'a Page,
         (pages, whole): (&'a BTreeSet<String>, &'a BTreeSet<String>),
         assets: &'a BTreeSet<String>,
@@ -48,7 +52,8 @@ impl<'a> TextWriter<'a> {
             whole,
             assets,
             ids: HeadingIds::below(&page.anchor),
-            mentions: glossary.mentions(&text_path(&page.path)),
+            mentions: glossary.mentions(&here),
+            here,
             outline: Vec::new(),
         }
     }
@@ -165,9 +170,9 @@ impl<'a> TextWriter<'a> {
         if path.contains(':') || path.starts_with(['/', '\\']) {
             return Ok(None);
         }
-        let here = text_path(self.page);
+        let here = &self.here;
         if path.is_empty() {
-            return Ok(Some(href_to(&here, &here, &decoded(anchor))));
+            return Ok(Some(href_to(here, here, &decoded(anchor))));
         }
         let broken = || RenderError::BrokenLink { page: self.page.to_owned(), target: link.to_owned() };
         let path = path.split('?').next().unwrap_or_default();
@@ -182,7 +187,7 @@ impl<'a> TextWriter<'a> {
         if !self.pages.contains(&page) {
             return Ok(None);
         }
-        let mut target = href_to(&here, &text_path(&page), &decoded(anchor));
+        let mut target = href_to(here, &text_path(&page), &decoded(anchor));
         if target.ends_with('#') {
             target.pop();
         }
@@ -203,7 +208,7 @@ impl<'a> TextWriter<'a> {
     /// The way to a picture or a download of the course.
     fn asset(&self, path: &str) -> Option<String> {
         let path = resolve(self.page, &decoded(path)).filter(|path| self.assets.contains(path))?;
-        Some(href(&text_path(self.page), &asset_path(&path)))
+        Some(href(&self.here, &asset_path(&path)))
     }
 }
 
@@ -305,7 +310,8 @@ mod tests {
         let assets = ["a/brow.png", "d/hand out.pdf"].map(str::to_owned).into();
         let term = Term { id: "hue".into(), term: "hue".into(), means: String::new(), see: Vec::new() };
         let page = Page { title: "B".into(), path: "a/b".into(), anchor: "b".into(), blocks: Vec::new() };
-        TextWriter::new(&page, (&pages, &pages), &assets, &Glossary::new(&[term])).html(text)
+        TextWriter::new(text_path("a/b"), &page, (&pages, &pages), &assets, &Glossary::new(&[term]))
+            .html(text)
     }
 
     #[test]

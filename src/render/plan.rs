@@ -22,6 +22,16 @@ pub(super) const GLOSSARY: &str = "glossary.html";
 pub(super) const CAUTIONS: &str = "cautions.html";
 /// About the model.
 pub(super) const MODEL: &str = "model.html";
+/// The syllabus.
+pub(super) const SYLLABUS: &str = "teaching/syllabus.html";
+/// The blank sheet of a swatch book.
+pub(super) const SWATCH_BOOK: &str = "teaching/swatch-book.html";
+/// The sheet for a consultation.
+pub(super) const CONSULTATION: &str = "teaching/consultation.html";
+/// The sheet on which a correction is planned.
+pub(super) const CORRECTION_PLANNER: &str = "teaching/correction-planner.html";
+/// What the course and the engine lean on.
+pub(super) const SOURCES: &str = "teaching/sources.html";
 /// The style sheet.
 pub(super) const STYLE: &str = "style.css";
 /// The bench.
@@ -66,6 +76,11 @@ pub(super) fn worksheet_path(module: &Module) -> SitePath {
 /// Path of the key to a module's worksheet.
 pub(super) fn key_path(module: &Module) -> SitePath {
     format!("worksheets/{}-key.html", module.id)
+}
+
+/// Path of the teaching note to a module.
+pub(super) fn note_path(module: &Module) -> SitePath {
+    format!("teaching/notes/{}.html", module.id)
 }
 
 /// Every page of the course's text in reading order: prefix pages, then each module's page and its lessons.

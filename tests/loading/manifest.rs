@@ -24,7 +24,7 @@ fn unknown_keys() {
         16 | sed = 7
            | ^^^
            |
-           = help: did you mean `seed`? The keys here are `optional`, `seed`
+           = help: did you mean `seed`? The keys here are `optional`, `seed`, `strict`
 
         2 errors, 0 warnings
     "#);

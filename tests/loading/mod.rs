@@ -4,6 +4,7 @@
 pub mod fixture;
 
 mod bank;
+mod calls;
 mod drills;
 mod files;
 mod keys;
@@ -16,5 +17,6 @@ mod property;
 mod reports;
 mod shelf;
 mod summary;
+mod teaching;
 mod valid;
 mod yaml;

@@ -3,7 +3,8 @@
 use healedhue::colour::{BANDS, Lab, Light};
 use healedhue::course::{
     Block, Caution, CautionAction, Client, Course, Drill, Family, Foresee, Goal, HealthNote, Judged, Lesson,
-    Limits, Misconception, Module, OldWork, Page, Rule, Show, Skill, SkinAsks, Term, load,
+    Limits, Misconception, Module, OldWork, Page, Rule, Show, Skill, SkinAsks, SourceBasis, SourceEntry,
+    SourceKind, Term, load,
 };
 use healedhue::exercise::{
     Action, Case, CaseGoal, Choice, Exercise, Form, Mark, OneOf, Placed, Pools, Proof, pools,
@@ -78,6 +79,7 @@ pub fn tiny(say: impl Fn(&str) -> String) -> (Course, Pools) {
         authors: vec![say("The Academy")],
         language: "en".into(),
         seed: 1,
+        strict: false,
         version: "0123456789abcdef".into(),
         prefix: vec![page(
             &say("Welcome"),
@@ -113,6 +115,14 @@ pub fn tiny(say: impl Fn(&str) -> String) -> (Course, Pools) {
         }],
         questions: Vec::new(),
         blueprints: Vec::new(),
+        sources: vec![SourceEntry {
+            id: "rule".into(),
+            title: say("An invented rule"),
+            by: say("Nobody, 2020"),
+            kind: SourceKind::Regulation,
+            took: say("What may not be used."),
+            basis: SourceBasis::Representative,
+        }],
         assets: Vec::new(),
     };
     let pools = Pools::from([("brow".to_owned(), vec![exercise(say)])]);
@@ -168,6 +178,14 @@ fn module(say: &dyn Fn(&str) -> String) -> Module {
         id: "one".into(),
         about: say("All there is."),
         page: page(&say("The only module"), "one/module", vec![Block::Text(say("Begin."))]),
+        teaching: Some(page(
+            &say("Teaching note"),
+            "one/teaching",
+            vec![Block::Text(format!(
+                "{}\n\nSee [the lesson](first.md#why).\n",
+                say("Let them look first.")
+            ))],
+        )),
         lessons: vec![lesson],
     }
 }

@@ -15,4 +15,5 @@ mod links;
 mod pictures;
 mod search;
 mod sheets;
+mod teaching;
 mod weight;

@@ -23,7 +23,9 @@ impl Loading<'_> {
         self.used.insert(entry.path.clone());
         let text = self.markdown(entry).map(|source| {
             let pages = Some(pages).filter(|_| self.summary_is_sound);
-            let around = Surroundings { folder: &self.folder, top: &self.top, pages, shelf: &shared.shelf };
+            let (folder, top) = (&self.folder, self.top.as_str());
+            let around =
+                Surroundings { folder, top, pages, shelf: &shared.shelf, computed: shared.computed() };
             read_page(&source, &around, self.reader)
         });
         let is_read = text.is_some();
@@ -140,6 +142,17 @@ impl Loading<'_> {
         None
     }
 
+    /// The teaching note beside a module's page, unless it is a page of the summary.
+    fn teaching(&mut self, module: &Entry, pages: &[String], shared: &Shared) -> Option<Page> {
+        let folder = module.path.rsplit_once('/').map_or("", |(folder, _)| folder);
+        let path = format!("{folder}/teaching.md");
+        if !self.folder.has(&path) || pages.contains(&path) {
+            return None;
+        }
+        let title = format!("Teaching note: {}", module.title);
+        Some(self.plain_page(&Entry { title, path, place: module.place.clone() }, pages, shared))
+    }
+
     pub(super) fn modules(&mut self, summary: &Summary, pages: &[String], shared: &Shared) -> Vec<Module> {
         let mut notes: Vec<LessonNotes> = Vec::new();
         let mut texts: Vec<(usize, Vec<At<Block>>)> = Vec::new();
@@ -173,7 +186,8 @@ impl Loading<'_> {
                 texts.push((notes.len(), blocks));
                 notes.push(lesson);
             }
-            modules.push(Module { id, about, page, lessons: taught });
+            let teaching = self.teaching(entry, pages, shared);
+            modules.push(Module { id, about, page, teaching, lessons: taught });
         }
         // Only now every drill of every lesson is known.
         for (lesson, blocks) in &texts {

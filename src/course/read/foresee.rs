@@ -2,6 +2,7 @@
 
 use super::Reader;
 use super::fields::Fields;
+use super::markdown::Surroundings;
 use super::mix::{PLACEMENT_KEYS, read_mix, read_placement, warn_of_restrictions};
 use super::names::Thing;
 use super::node::Node;
@@ -11,9 +12,16 @@ use crate::healing::{HEALED_MONTHS, MONTHS};
 use crate::pigment::Shelf;
 
 /// Reads a block of swatches.
-pub(crate) fn read_foresee(root: &Node, shelf: &Shelf, reader: &mut Reader) -> Option<Foresee> {
-    let mut fields = Fields::of(root, "a foresee block", &["caption", "show"], reader)?;
+pub(crate) fn read_foresee(root: &Node, around: &Surroundings<'_>, reader: &mut Reader) -> Option<Foresee> {
+    let shelf = around.shelf;
+    let mut fields = Fields::of(root, "a foresee block", &["caption", "show", "holds"], reader)?;
     let caption = fields.text("caption").value;
+    for node in fields.list("holds") {
+        let claim = fields.reader.text("holds", node);
+        if !claim.value.is_empty() {
+            around.computed.holds(&claim, fields.reader);
+        }
+    }
     let show = fields.some("show").iter().filter_map(|node| read_show(node, shelf, fields.reader)).collect();
     Some(Foresee { caption, show })
 }

@@ -33,6 +33,8 @@ pub(crate) struct Manifest {
     pub top: Option<At<String>>,
     /// Seed of all randomness.
     pub seed: u64,
+    /// Whether gaps in what the course covers are errors.
+    pub strict: bool,
 }
 
 /// Reads the manifest. What cannot be read is as if it were not there.
@@ -45,6 +47,7 @@ pub(crate) fn read_manifest(source: &Arc<Source>, reader: &mut Reader) -> Manife
         language: "en".to_owned(),
         top: None,
         seed: 0,
+        strict: false,
     };
     let (table, errors) = DeTable::parse_recoverable(&source.text);
     for error in &errors {
@@ -120,8 +123,11 @@ fn read_outputs(outputs: &[(At<String>, Node)], manifest: &mut Manifest, reader:
     for (name, node) in outputs {
         if name.value == "healedhue" {
             let what = "the table `[output.healedhue]`";
-            let Some(mut fields) = Fields::of(node, what, &["optional", "seed"], reader) else { continue };
+            let Some(mut fields) = Fields::of(node, what, &["optional", "seed", "strict"], reader) else {
+                continue;
+            };
             fields.flag("optional");
+            manifest.strict = fields.flag("strict").unwrap_or_default();
             if let Some(seed) = fields.node("seed") {
                 manifest.seed = read_seed(seed, fields.reader);
             }

@@ -1,8 +1,9 @@
-//! A page's Markdown: its title taken off, its fenced blocks `drill` and `foresee` taken out, its links checked.
+//! A page's Markdown: its title taken off, its fenced blocks `drill` and `foresee` taken out, its calls answered, its links checked.
 //!
 //! Entry points: [`read_page`]; [`options`] is the one place that says which Markdown the course is written in.
 
 use super::asset::{Use, check_name};
+use super::computed::{Answers, Computed};
 use super::link::{Target, anchor_of, follow};
 use super::suggest::{nearest, nearest_path, quoted};
 use super::{Reader, foresee, yaml};
@@ -30,6 +31,8 @@ pub(crate) struct Surroundings<'c> {
     pub pages: Option<&'c [String]>,
     /// Bottles and colourants.
     pub shelf: &'c Shelf,
+    /// What calls in the text may ask.
+    pub computed: &'c Computed,
 }
 
 /// What a page says and what it refers to.
@@ -49,7 +52,8 @@ pub(crate) struct PageText {
 
 /// Reads a page.
 pub(crate) fn read_page(source: &Arc<Source>, around: &Surroundings<'_>, reader: &mut Reader) -> PageText {
-    let mut page = Page { source, around, reader, text: PageText::default(), cursor: 0 };
+    let answers = around.computed.calls_of(source, reader);
+    let mut page = Page { source, around, reader, text: PageText::default(), answers, cursor: 0 };
     let parser = Parser::new_ext(&source.text, options());
     let mut definitions: Vec<Range<usize>> =
         parser.reference_definitions().iter().map(|(_, definition)| definition.span.clone()).collect();
@@ -73,6 +77,8 @@ struct Page<'p> {
     around: &'p Surroundings<'p>,
     reader: &'p mut Reader,
     text: PageText,
+    /// What the calls in it come to.
+    answers: Answers,
     /// Where the text begins that belongs to no block yet.
     cursor: usize,
 }
@@ -220,8 +226,8 @@ impl Page<'_> {
             }
             Fence::Foresee => {
                 let root = yaml::parse(self.source, body, &mut self.reader.problems);
-                let shelf = self.around.shelf;
-                let foresee = root.and_then(|root| foresee::read_foresee(&root, shelf, self.reader));
+                let around = self.around;
+                let foresee = root.and_then(|root| foresee::read_foresee(&root, around, self.reader));
                 let Some(foresee) = foresee else { return };
                 At::new(Block::Foresee(foresee), Place::new(self.source, range))
             }
@@ -231,7 +237,7 @@ impl Page<'_> {
 
     /// Makes a block of the text from the cursor to `end`.
     fn text_until(&mut self, end: usize) {
-        let text = self.source.text.get(self.cursor..end).unwrap_or_default();
+        let text = self.answers.fill(&self.source.text, self.cursor..end);
         if !text.trim().is_empty() {
             // A first line may be indented code: only whole empty lines are taken off.
             let text = text.replace("\r\n", "\n");

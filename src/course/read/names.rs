@@ -25,6 +25,7 @@ pub(crate) enum Thing {
     Blueprint,
     Assignment,
     Person,
+    Source,
 }
 
 impl Thing {
@@ -47,6 +48,7 @@ impl Thing {
             Thing::Blueprint => "blueprint",
             Thing::Assignment => "assignment",
             Thing::Person => "person",
+            Thing::Source => "source",
         }
     }
 
@@ -66,6 +68,7 @@ impl Thing {
             Thing::Drill => "the YAML file beside the lesson",
             Thing::Blueprint => "the folder `papers`",
             Thing::Assignment | Thing::Person => "the assignment",
+            Thing::Source => "`sources.yaml`",
         }
     }
 }
@@ -130,6 +133,12 @@ impl Names {
     /// Notes that the file which names this one thing could not be read.
     pub fn excuse_one(&mut self, thing: Thing, id: &str) {
         self.kinds.entry(thing).or_default().perhaps.insert(id.to_owned());
+    }
+
+    /// Every name with its kind and its place.
+    pub fn places(&self) -> impl Iterator<Item = (Thing, &str, &Place)> {
+        let all = self.kinds.iter();
+        all.flat_map(|(thing, kind)| kind.known.iter().map(move |(id, place)| (*thing, id.as_str(), place)))
     }
 
     /// Whether this name was given.

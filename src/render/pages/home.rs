@@ -24,6 +24,7 @@ struct HomePage {
     welcome: Vec<Link>,
     example: Option<Example>,
     modules: Vec<ModuleEntry>,
+    instructors: Vec<Link>,
     cautions: String,
     model: String,
 }
@@ -100,6 +101,7 @@ impl Pages<'_> {
             welcome,
             example: self.example(),
             modules,
+            instructors: self.instructor_links(plan::HOME),
             cautions: href(plan::HOME, plan::CAUTIONS),
             model: href(plan::HOME, plan::MODEL),
         };

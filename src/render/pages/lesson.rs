@@ -105,9 +105,18 @@ impl Pages<'_> {
     ///
     /// Drills of the page that its text does not place stand at its end.
     pub(super) fn body(&self, page: &Page, drills: &[Drill]) -> Result<Body, RenderError> {
-        let path = text_path(&page.path);
-        let mut writer =
-            TextWriter::new(page, (&self.texts, &self.whole_texts), &self.assets, &self.glossary);
+        self.body_at(text_path(&page.path), page, drills)
+    }
+
+    /// The same for a page that is shown at another place of the site.
+    pub(super) fn body_at(&self, path: String, page: &Page, drills: &[Drill]) -> Result<Body, RenderError> {
+        let mut writer = TextWriter::new(
+            path.clone(),
+            page,
+            (&self.texts, &self.whole_texts),
+            &self.assets,
+            &self.glossary,
+        );
         let mut exercises = 0;
         let placed =
             |id: &str| page.blocks.iter().any(|block| matches!(block, Block::Drill(placed) if placed == id));

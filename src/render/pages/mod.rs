@@ -4,12 +4,15 @@
 
 mod assigned;
 mod bench;
+mod blanks;
 mod bottles;
 mod clients;
 mod display;
 mod home;
 mod lesson;
 mod search;
+mod sources;
+mod teaching;
 mod text;
 mod words;
 mod worksheet;
@@ -61,9 +64,14 @@ impl<'a> Pages<'a> {
         Ok(Pages { course, whole, whole_texts, pools, templates: Templates::new()?, texts, assets, glossary })
     }
 
+    /// Whether this is a part of a course only: then it is for learners, and for reading.
+    fn is_part(&self) -> bool {
+        !std::ptr::eq(self.course, self.whole)
+    }
+
     /// The frame of the page at `path`. A part of a course has no bench, which would answer the exercises, and no search.
     fn frame(&self, path: &str, title: &str, section: Section) -> Frame {
-        let is_part = !std::ptr::eq(self.course, self.whole);
+        let is_part = self.is_part();
         Frame::new(self.course, path, title, section, |entry| {
             !(is_part && matches!(entry, Section::Bench | Section::Search))
         })
@@ -84,6 +92,11 @@ impl<'a> Pages<'a> {
             self.model()?,
             self.display()?,
             self.search()?,
+            self.syllabus()?,
+            self.swatch_book()?,
+            self.consultation()?,
+            self.correction_planner()?,
+            self.sources()?,
         ];
         files.extend(self.bench_assets()?);
         files.extend(self.search_assets()?);
@@ -109,6 +122,9 @@ impl<'a> Pages<'a> {
 
     fn module_files(&self, place: usize, module: &Module) -> Result<Vec<SiteFile>, RenderError> {
         let mut files = vec![self.module(place, module)?];
+        if !self.is_part() {
+            files.push(self.note(place, module)?);
+        }
         let lessons: Vec<Result<SiteFile, RenderError>> =
             module.lessons.par_iter().map(|lesson| self.lesson(module, lesson)).collect();
         for lesson in lessons {
