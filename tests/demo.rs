@@ -37,11 +37,25 @@ fn the_demo_course_is_as_large_as_promised() {
     let (modifiers, bottles): (Vec<_>, Vec<_>) =
         course.shelf.bottles.iter().partition(|bottle| bottle.modifier.is_some());
     assert!(bottles.len() >= 24 && modifiers.len() >= 8);
-    let restricted = |id: &str| {
+    let since = |id: &str, day: &str| {
         let place = course.shelf.colourant_place(id).expect("the colourant is on the shelf");
-        course.shelf.colourants[place].restrictions.iter().any(|rule| rule.since == "2023-01-04")
+        course.shelf.colourants[place].restrictions.iter().any(|rule| rule.since == day)
     };
-    assert!(restricted("PB15:3") && restricted("PG7"), "REACH Annex XVII entry 75");
+    assert!(["PB15:3", "PG7"].iter().all(|id| since(id, "2023-01-04")), "REACH Annex XVII entry 75");
+    assert!(["PY83", "PV23", "PR122", "PO13"].iter().all(|id| since(id, "2022-01-04")), "the same entry");
+}
+
+/// One bottle holds a restricted colourant, to be taught with; nothing else in the lines does.
+#[test]
+fn netherquill_alone_holds_something_restricted() {
+    let shelf = &course().shelf;
+    let holding: Vec<&str> = shelf
+        .bottles
+        .iter()
+        .filter(|bottle| !shelf.restrictions_in(&bottle.recipe).is_empty())
+        .map(|bottle| bottle.id.as_str())
+        .collect();
+    assert_eq!(holding, ["netherquill"]);
 }
 
 /// Two lines, one of oxides and one of carbon and organics, whose sisters heal alike and age apart.

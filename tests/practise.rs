@@ -9,7 +9,7 @@ use std::process::{Child, ChildStdout, Stdio};
 use tempfile::TempDir;
 
 /// The arguments of a session whose exercises cost nothing to make.
-const QUICK: [&str; 6] = ["practise", "--skill", "work-safely", "--seed", "5", "--now"];
+const QUICK: [&str; 6] = ["practise", "--lesson", "colour-in-scar-tissue", "--seed", "5", "--now"];
 const NOW: &str = "1700000000";
 
 fn healedhue() -> Command {
@@ -47,7 +47,7 @@ fn entered(told: &str) -> String {
 
 /// One line for every form of answer; those that do not fit are asked again.
 fn any_answer(times: usize) -> String {
-    "a\na6\na b c d e\na b c d\n41\n".repeat(times)
+    "a\na6\na b c d e\na b c d\na b c d e f\na b c\n41\n".repeat(times)
 }
 
 #[test]
@@ -66,10 +66,10 @@ fn progress_goes_on_where_it_was_left() {
     let (_folder, path) = folder();
     let first = text(kept(&path).args(["--count", "2"]), "a\nb\n");
     assert!(!first.contains("So far") && first.contains("Your progress is kept in"), "{first}");
-    assert_eq!(record(&path)["skills"]["work-safely"]["answers"], 2);
+    assert_eq!(record(&path)["skills"]["adapt-to-site"]["answers"], 2);
     let second = text(kept(&path).args(["--count", "1"]), "a\n");
     assert!(second.contains("So far: 2 answers in one skill."), "{second}");
-    assert_eq!(record(&path)["skills"]["work-safely"]["answers"], 3);
+    assert_eq!(record(&path)["skills"]["adapt-to-site"]["answers"], 3);
     // Nothing answered, nothing written.
     let before = fs::read(&path).expect("a record");
     assert!(text(&mut kept(&path), "q\n").contains("No exercise was answered."));
@@ -146,7 +146,7 @@ fn what_cannot_be_used_in_a_record_is_told_and_kept() {
     let after = record(&path);
     assert_eq!(after["skills"]["read-skin"]["known"], 7);
     assert_eq!(after["skills"]["whistling"]["answers"], 2);
-    assert_eq!(after["skills"]["work-safely"]["answers"], 1);
+    assert_eq!(after["skills"]["adapt-to-site"]["answers"], 1);
     assert_eq!(after["mine"][0], 1);
 }
 
@@ -216,7 +216,7 @@ fn a_kill_at_any_moment_loses_at_most_the_question_in_hand() {
         }
         session.kill();
         let answers = match fs::read_to_string(&path) {
-            Ok(_) => record(&path)["skills"]["work-safely"]["answers"].as_u64().expect("a number"),
+            Ok(_) => record(&path)["skills"]["adapt-to-site"]["answers"].as_u64().expect("a number"),
             Err(_) => 0,
         };
         assert!((sure..=sure + in_hand as u64).contains(&answers), "round {round}: {answers}, {sure} sure");
@@ -299,7 +299,7 @@ fn drops_orders_and_numbers_are_asked_and_answered_by_keyboard() {
         assert!(told.contains(words) && told.contains("Summary"), "{told}");
     };
     asked("red-skin-and-warmth", "Your answer (drops by letter, such as a5 d1, q to end):");
-    asked("colour-lighten-or-refer", "Your answer (a to e in their order, q to end):");
+    asked("order-and-waiting", "Your answer (a to e in their order, q to end):");
     asked("reading-skin", "Your answer (a number in °, q to end):");
 }
 

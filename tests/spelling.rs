@@ -137,6 +137,7 @@ fn own_words() -> BTreeSet<String> {
     let mut add = |text: &str| own.extend(words(text).map(str::to_lowercase));
     course.clients.iter().for_each(|client| add(&client.name));
     course.shelf.bottles.iter().for_each(|bottle| add(&bottle.name));
+    course.shelf.lines.iter().for_each(|line| add(&format!("{} {}", line.name, line.id)));
     course.shelf.colourants.iter().for_each(|colourant| add(&colourant.name));
     course.terms.iter().for_each(|term| add(&term.term));
     own

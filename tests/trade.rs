@@ -209,8 +209,9 @@ fn half_lives_keep_the_order_of_the_trade() {
         let place = course().shelf.colourant_place(id).expect("the colourant is on the shelf");
         course().shelf.colourants[place].half_life_months
     };
-    let organics =
-        ["PY154", "PY83", "PO13", "PR170", "PR122", "PV23", "PY151", "PO73", "PR254", "PBr25", "PB60"];
+    let organics = [
+        "PY154", "PY83", "PO13", "PR170", "PR122", "PV23", "PY151", "PO73", "PR254", "PBr25", "PB60", "PR202",
+    ];
     let oxides = ["PY42", "PR101", "PBk11", "PG17"];
     let lasting = ["PBk7", "PW6"];
     for organic in organics {

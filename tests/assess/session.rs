@@ -37,13 +37,17 @@ fn right(exercise: &Exercise) -> Answer {
     exercise.form.key()
 }
 
-/// An answer that is not right, of a choice or an order.
+/// An answer that is not right, of choices or an order.
 fn wrong(exercise: &Exercise) -> Answer {
     match exercise.form.key() {
         Answer::One(key) => Answer::One(usize::from(key == 0)),
         Answer::Order(mut places) => {
             places.reverse();
             Answer::Order(places)
+        }
+        Answer::Several(right) => {
+            let all = exercise.form.options().len();
+            Answer::Several((0..all).filter(|place| !right.contains(place)).collect())
         }
         other => panic!("{other:?} is not asked here"),
     }
@@ -151,8 +155,7 @@ fn every_form_of_answer_is_marked_and_noted() {
             Progress::new().knowledge("x", &plain).answered(&plain, AnswerForm::Choice(2).guess(), 1.0, NOW);
         assert!(trace.known >= guessed.known, "{}", exercise.drill);
     }
-    // The demo has no question with several right options.
-    assert_eq!(seen, BTreeSet::from(["drops", "number", "one", "order"]));
+    assert_eq!(seen, BTreeSet::from(["drops", "number", "one", "order", "several"]));
 }
 
 #[test]

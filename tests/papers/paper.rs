@@ -48,7 +48,7 @@ fn the_program_prints_the_same_bytes_every_time_and_the_key_apart() {
     run(&["paper", "nothing"])
         .assert()
         .code(2)
-        .stderr(contains("there is no blueprint `nothing`; there are: module-"));
+        .stderr(contains("there is no blueprint `nothing`; there are: diagnostic, module-"));
 }
 
 #[test]

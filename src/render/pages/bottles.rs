@@ -58,10 +58,8 @@ pub(super) struct BottleView {
 struct ContentView {
     colourant: Link,
     name: String,
-    ci_number: String,
     share: String,
     half_life: String,
-    basis: &'static str,
 }
 
 /// A colourant.
@@ -169,10 +167,8 @@ impl Pages<'_> {
             } else {
                 colourant.name.clone()
             },
-            ci_number: colourant.ci_number.clone(),
             share: percent(share),
             half_life: short(colourant.half_life_months),
-            basis: basis(colourant.basis),
         });
         let colour = shelf.label_colour(&Mix::new([(bottle.id.clone(), 1)]));
         BottleView {
