@@ -34,6 +34,16 @@ pub(super) const BENCH_SCRIPT: &str = "bench.js";
 pub(super) const BENCH_COURSE: &str = "bench-course.js";
 /// The engine as a script.
 pub(super) const ENGINE: &str = "engine.js";
+/// Practice.
+pub(super) const PRACTICE: &str = "practice.html";
+/// Practice's own style sheet.
+pub(super) const PRACTICE_STYLE: &str = "practice.css";
+/// The script of practice.
+pub(super) const PRACTICE_SCRIPT: &str = "practice.js";
+/// What practice takes along of the course.
+pub(super) const PRACTICE_COURSE: &str = "practice-course.js";
+/// What makes, proves and marks exercises, as a script.
+pub(super) const PRACTICE_MAKER: &str = "practice-maker.js";
 /// The script of the exercises.
 pub(super) const SCRIPT: &str = "exercise.js";
 /// The script of assignments.

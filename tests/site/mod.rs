@@ -12,4 +12,5 @@ mod folder;
 mod fragments;
 mod links;
 mod pictures;
+mod practice;
 mod sheets;

@@ -8,6 +8,7 @@ mod bottles;
 mod clients;
 mod home;
 mod lesson;
+mod practice;
 mod text;
 mod words;
 mod worksheet;
@@ -58,10 +59,17 @@ impl<'a> Pages<'a> {
         Ok(Pages { course, whole, whole_texts, pools, templates: Templates::new()?, texts, assets, glossary })
     }
 
-    /// The frame of the page at `path`. A part of a course has no bench: it would answer the exercises.
+    /// Whether this is only a part of a course. It has no bench, which would answer the exercises, and no practice but what it sets.
+    fn is_part(&self) -> bool {
+        !std::ptr::eq(self.course, self.whole)
+    }
+
+    /// The frame of the page at `path`.
     fn frame(&self, path: &str, title: &str, section: Section) -> Frame {
-        let is_part = !std::ptr::eq(self.course, self.whole);
-        Frame::new(self.course, path, title, section, |entry| !(is_part && entry == Section::Bench))
+        let only_whole = [Section::Practice, Section::Bench];
+        Frame::new(self.course, path, title, section, |entry| {
+            !(self.is_part() && only_whole.contains(&entry))
+        })
     }
 
     /// Every file of the site.
@@ -72,6 +80,7 @@ impl<'a> Pages<'a> {
             self.home()?,
             self.bottles()?,
             self.bench()?,
+            self.practice()?,
             self.clients()?,
             self.misconceptions()?,
             self.glossary()?,
@@ -79,6 +88,7 @@ impl<'a> Pages<'a> {
             self.model()?,
         ];
         files.extend(self.bench_assets()?);
+        files.extend(self.practice_assets()?);
         for asset in &self.course.assets {
             files.push(SiteFile { path: plan::asset_path(&asset.path), content: asset.content.clone() });
         }
@@ -139,7 +149,7 @@ impl<'a> Pages<'a> {
 
     /// Whether there is anything to put on a worksheet of this module.
     fn has_exercises(&self, module: &Module) -> bool {
-        std::ptr::eq(self.course, self.whole)
+        !self.is_part()
             && module
                 .lessons
                 .iter()
