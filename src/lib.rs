@@ -10,6 +10,7 @@
 //!                drill + seed ▼
 //!  colour ─ optics ─ skin ─ pigment ─ healing ─ search ─ foresee ──▶ exercise (generate, prove, mark)
 //!  └─────────────── the engine ────────────────────────┘         │
+//!                                                              ├──▶ practice (in a browser)
 //!                                                              ├──▶ assess (papers, slips, marks, mark book)
 //!                                                              ├──▶ render (site, worksheets, papers)
 //!                                                              └──▶ cli (terminal)
@@ -17,14 +18,16 @@
 //!
 //! The physics knows nothing of courses, the teaching knows nothing of HTML, and the faces decide nothing.
 
-#[cfg(feature = "program")]
+#[cfg(feature = "practice")]
 pub mod assess;
 #[cfg(feature = "program")]
 pub mod cli;
 pub mod colour;
-#[cfg(feature = "program")]
+#[cfg(feature = "practice")]
 pub mod course;
-#[cfg(feature = "program")]
+#[cfg(target_arch = "wasm32")]
+mod desk;
+#[cfg(feature = "practice")]
 pub mod exercise;
 #[cfg(feature = "program")]
 pub mod figure;
@@ -33,6 +36,8 @@ pub mod healing;
 pub mod optics;
 mod parallel;
 pub mod pigment;
+#[cfg(feature = "practice")]
+pub mod practice;
 pub mod quantity;
 #[cfg(feature = "program")]
 pub mod render;

@@ -130,39 +130,26 @@ fn written(answer: &impl Serialize) -> String {
         .unwrap_or_else(|error| format!("{{\"error\":{{\"field\":\"answer\",\"why\":\"{error}\"}}}}"))
 }
 
-#[cfg(target_arch = "wasm32")]
+// The browser's practice is a module of its own, with a door of its own.
+#[cfg(all(target_arch = "wasm32", not(feature = "practice")))]
 #[allow(unsafe_code)] // Exported names only; nothing here reads or writes through a pointer.
 mod exports {
     use super::Door;
+    use crate::desk::Desk;
     use std::sync::{LazyLock, Mutex, MutexGuard, PoisonError};
 
-    struct Desk {
-        door: Door,
-        question: Vec<u8>,
-        answer: String,
-    }
-
-    fn desk() -> MutexGuard<'static, Desk> {
-        static DESK: LazyLock<Mutex<Desk>> = LazyLock::new(|| {
-            Mutex::new(Desk { door: Door::default(), question: Vec::new(), answer: String::new() })
-        });
+    fn desk() -> MutexGuard<'static, Desk<Door>> {
+        static DESK: LazyLock<Mutex<Desk<Door>>> = LazyLock::new(|| Mutex::new(Desk::new(Door::default())));
         DESK.lock().unwrap_or_else(PoisonError::into_inner)
     }
 
     fn ask(how: impl FnOnce(&mut Door, &str) -> Result<String, String>) -> u32 {
-        let mut desk = desk();
-        let question = std::mem::take(&mut desk.question);
-        let answer = how(&mut desk.door, &String::from_utf8_lossy(&question));
-        let fine = u32::from(answer.is_ok());
-        desk.answer = answer.unwrap_or_else(|refusal| refusal);
-        fine
+        desk().ask(how)
     }
 
     #[unsafe(no_mangle)]
     extern "C" fn reserve(length: usize) -> *mut u8 {
-        let mut desk = desk();
-        desk.question = vec![0; length];
-        desk.question.as_mut_ptr()
+        desk().reserve(length)
     }
 
     #[unsafe(no_mangle)]
@@ -202,11 +189,11 @@ mod exports {
 
     #[unsafe(no_mangle)]
     extern "C" fn answer() -> *const u8 {
-        desk().answer.as_ptr()
+        desk().answer().as_ptr()
     }
 
     #[unsafe(no_mangle)]
     extern "C" fn answer_length() -> usize {
-        desk().answer.len()
+        desk().answer().len()
     }
 }

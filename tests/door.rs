@@ -9,7 +9,7 @@ use serde_json::{Value, json};
 use wasmi::{Engine, Instance, Linker, Memory, Module, Store};
 
 /// The kept WebAssembly file in an interpreter.
-struct Browser {
+pub struct Browser {
     store: Store<()>,
     instance: Instance,
     memory: Memory,
@@ -17,8 +17,14 @@ struct Browser {
 
 impl Browser {
     fn open() -> Self {
+        Browser::with("engine.wasm")
+    }
+
+    /// One of the kept modules.
+    pub fn with(name: &str) -> Self {
         let engine = Engine::default();
-        let file = std::fs::read(concat!(env!("CARGO_MANIFEST_DIR"), "/site/engine/engine.wasm")).unwrap();
+        let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/site/engine/");
+        let file = std::fs::read(format!("{folder}{name}")).unwrap();
         let module = Module::new(&engine, &file).unwrap();
         assert_eq!(module.imports().len(), 0, "the engine asks nothing of its host");
         let mut store = Store::new(&engine, ());
@@ -33,7 +39,7 @@ impl Browser {
     }
 
     /// What an exported function answers to a text.
-    fn ask(&mut self, name: &str, question: &str) -> Result<String, String> {
+    pub fn ask(&mut self, name: &str, question: &str) -> Result<String, String> {
         let reserve = self.instance.get_typed_func::<u32, u32>(&self.store, "reserve").unwrap();
         let at = reserve.call(&mut self.store, question.len() as u32).unwrap();
         self.memory.write(&mut self.store, at as usize, question.as_bytes()).unwrap();

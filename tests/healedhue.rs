@@ -12,6 +12,7 @@ mod optics;
 mod outcome;
 mod papers;
 mod pigment;
+mod practice;
 mod practise;
 mod program;
 mod readme;

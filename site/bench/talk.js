@@ -1,7 +1,7 @@
 // Talking with the engine: one buffer, JSON in and out. The same function serves the page and its workers, which get its source.
 
-// Opens the engine with a shelf; gives a function that asks it.
-async function openEngine(bytes, shelf) {
+// Opens the engine with what it is to know first, a shelf as a rule; gives a function that asks it.
+async function openEngine(bytes, known, taker = "shelf") {
   const { instance } = await WebAssembly.instantiate(bytes, {});
   const engine = instance.exports;
   const ask = (what, question) => {
@@ -14,7 +14,7 @@ async function openEngine(bytes, shelf) {
     if (!fine) throw new Error(`${answer.error.field}: ${answer.error.why}`);
     return answer;
   };
-  ask("shelf", shelf);
+  ask(taker, known);
   return ask;
 }
 

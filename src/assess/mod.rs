@@ -9,35 +9,61 @@
 //! practice that adapts, [`session`] for a session of it, [`assigned`] for practice that an instructor assigns: pure functions of
 //! typed answers.
 
+#[cfg(feature = "program")]
 pub mod assigned;
+#[cfg(feature = "program")]
 mod book;
 pub mod cohort;
+#[cfg(feature = "program")]
 mod difficulty;
+#[cfg(feature = "program")]
 pub mod items;
+#[cfg(feature = "program")]
 mod key;
 pub mod knowledge;
+#[cfg(feature = "program")]
 mod marking;
+#[cfg(feature = "program")]
 mod paper;
+#[cfg(feature = "program")]
 mod pool;
+#[cfg(feature = "program")]
 mod question;
+#[cfg(feature = "program")]
 mod register;
+#[cfg(feature = "program")]
 pub mod report;
 pub mod session;
+#[cfg(feature = "program")]
 mod slip;
+#[cfg(feature = "program")]
 pub mod standard;
+#[cfg(feature = "program")]
 mod survey;
+#[cfg(feature = "program")]
 mod table;
 
+#[cfg(feature = "program")]
 pub use book::{BookError, MarkBook, Recorded};
+#[cfg(feature = "program")]
 pub use difficulty::{engine_difficulty, written_difficulty};
+#[cfg(feature = "program")]
 pub use key::{Key, KeyError, KeySection, MarkTables};
+#[cfg(feature = "program")]
 pub use marking::{AnswerMarks, MarkingError, SectionMarks, SlipMarks, mark_slip, mark_table};
+#[cfg(feature = "program")]
 pub use paper::{AssembleError, Paper, PaperId, Picked};
+#[cfg(feature = "program")]
 pub use pool::{PaperPool, PoolError, PoolQuestion};
+#[cfg(feature = "program")]
 pub use question::QuestionAsked;
+#[cfg(feature = "program")]
 pub use register::{Person, Register, RegisterError};
+#[cfg(feature = "program")]
 pub use slip::{Slip, SlipError};
+#[cfg(feature = "program")]
 pub use survey::{Survey, survey};
+#[cfg(feature = "program")]
 pub use table::MarkTable;
 
 use crate::quantity::Quantity;

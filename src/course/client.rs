@@ -4,9 +4,10 @@ use crate::colour::Lab;
 use crate::healing::{Placement, Work};
 use crate::pigment::Mix;
 use crate::skin::{Phototype, Redness, Site, Skin, Undertone};
+use serde::{Deserialize, Serialize};
 
 /// An invented person who comes to be tattooed.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
 pub struct Client {
     /// Unique id.
     pub id: String,
@@ -46,7 +47,7 @@ impl Client {
 }
 
 /// A health answer of a client.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
 pub struct HealthNote {
     /// Id of the caution it raises.
     pub caution: String,
@@ -55,7 +56,7 @@ pub struct HealthNote {
 }
 
 /// Older work in a client's skin.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
 pub struct OldWork {
     /// What it is in the skin, as the engine takes it.
     pub work: Work,
@@ -68,7 +69,7 @@ pub struct OldWork {
 }
 
 /// A wished healed colour.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
 pub struct Goal {
     /// Unique id.
     pub id: String,

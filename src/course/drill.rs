@@ -1,9 +1,11 @@
 //! Drills: recipes for randomised exercises.
 
 use crate::colour::Light;
+use serde::{Deserialize, Serialize};
 
 /// The family of an exercise: what is asked.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum Family {
     /// Choose the bottle or mix.
     Bottle,
@@ -49,7 +51,8 @@ impl Family {
 }
 
 /// What a `skin` drill asks for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum SkinAsks {
     /// Undertone and redness.
     #[default]
@@ -65,7 +68,7 @@ impl SkinAsks {
 }
 
 /// A recipe for exercises.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
 pub struct Drill {
     /// Unique id.
     pub id: String,
@@ -96,11 +99,12 @@ pub struct Drill {
     /// What is asked of the skin (`skin`).
     pub skin_asks: SkinAsks,
     /// Where the drill stands, for messages: `lessons/module/lesson.yaml:12:5`.
+    #[serde(skip)]
     pub stands_at: String,
 }
 
 /// The drop grid of a drill: one bottle and a few drops of modifiers.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
 pub struct Limits {
     /// Ids of the bottles to choose from.
     pub bottles: Vec<String>,
@@ -131,7 +135,7 @@ impl Limits {
 }
 
 /// When and under which light a result is judged.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, Serialize, Deserialize)]
 pub struct Judged {
     /// Months after the placement; 1.5 is healed.
     pub months: f64,
@@ -140,7 +144,8 @@ pub struct Judged {
 }
 
 /// How a misconception becomes a wrong answer.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum Rule {
     /// The mix that leans in the bottle as the goal does: nearest in a* and b*.
     MatchLabel,

@@ -4,9 +4,10 @@ use super::Drill;
 use crate::colour::Light;
 use crate::healing::Placement;
 use crate::pigment::Mix;
+use serde::{Deserialize, Serialize};
 
 /// A page without drills: the welcome page, or a module's first page.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
 pub struct Page {
     /// Title, from the summary.
     pub title: String,
@@ -14,7 +15,8 @@ pub struct Page {
     pub path: String,
     /// Id of the title, by which links lead to it.
     pub anchor: String,
-    /// The text.
+    /// The text. Not part of what is written in JSON, which is for practice.
+    #[serde(skip)]
     pub blocks: Vec<Block>,
 }
 
@@ -28,7 +30,7 @@ pub struct Asset {
 }
 
 /// A module: a folder of lessons.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
 pub struct Module {
     /// Unique id.
     pub id: String,
@@ -37,13 +39,14 @@ pub struct Module {
     /// The module's own page.
     pub page: Page,
     /// What instructors are told about the module, from `teaching.md` beside its page.
+    #[serde(skip)]
     pub teaching: Option<Page>,
     /// Lessons in teaching order.
     pub lessons: Vec<Lesson>,
 }
 
 /// A lesson: one page.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
 pub struct Lesson {
     /// Unique id.
     pub id: String,

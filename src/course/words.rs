@@ -1,9 +1,10 @@
 //! Skills, cautions, misconceptions, glossary terms and bank questions.
 
 use super::Rule;
+use serde::{Deserialize, Serialize};
 
 /// One thing to be able to do.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
 pub struct Skill {
     /// Unique id.
     pub id: String,
@@ -12,7 +13,8 @@ pub struct Skill {
 }
 
 /// What a caution asks for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum CautionAction {
     /// Not now.
     Wait,
@@ -21,7 +23,7 @@ pub enum CautionAction {
 }
 
 /// A safety caution.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
 pub struct Caution {
     /// Unique id.
     pub id: String,
@@ -38,7 +40,7 @@ pub struct Caution {
 }
 
 /// A named wrong way of thinking.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
 pub struct Misconception {
     /// Unique id.
     pub id: String,
@@ -68,7 +70,7 @@ pub struct Term {
 }
 
 /// A fixed knowledge question.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
 pub struct Question {
     /// Unique id.
     pub id: String,
@@ -87,7 +89,8 @@ pub struct Question {
 }
 
 /// What a question asks for.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum Asked {
     /// The one right option of three to five.
     One(Vec<QuestionOption>),
@@ -103,7 +106,7 @@ pub enum Asked {
 }
 
 /// A step of a question about an order.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
 pub struct QuestionStep {
     /// What is done.
     pub say: String,
@@ -122,7 +125,7 @@ impl Question {
 }
 
 /// An option of a question.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Serialize, Deserialize)]
 pub struct QuestionOption {
     /// The option.
     pub say: String,

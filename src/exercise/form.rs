@@ -134,7 +134,7 @@ pub enum AnswerError {
     #[error("this exercise asks for {0}")]
     Form(&'static str),
     /// There is no such option.
-    #[error("there is no option {}; there are {count}", place + 1)]
+    #[error("there is no option {}; there are {count}", place.saturating_add(1))]
     NoOption {
         /// Place named, from 0.
         place: usize,

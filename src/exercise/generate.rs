@@ -1,16 +1,13 @@
 //! Making exercises: a drill's numbered pool, each number a pure function of the course's seed, the drill and the number.
 //!
-//! Entry points: [`generate`] for one number, [`pools`] for all that the lessons and the worksheets show. A draw that cannot be proved is thrown
-//! away and the next one tried, up to [`MAX_DRAWS`].
+//! Entry point: [`generate`]. A draw that cannot be proved is thrown away and the next one tried, up to [`MAX_DRAWS`].
 
-use super::proofs::{Finding, Proofs};
 use super::seed::{shuffle, stream};
 use super::worlds::Named;
-use super::{Case, Choice, Exercise, Form, OneOf, Pools, Proof};
+use super::{Case, Choice, Exercise, Form, OneOf, Proof};
 use super::{bank, bottle, drops, foresight, hindsight, light, remedy, skin, triage};
 use crate::course::{Client, Course, Drill, Family, Lesson};
 use rand_chacha::ChaCha8Rng;
-use rayon::prelude::*;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 use thiserror::Error;
@@ -23,10 +20,6 @@ pub(super) const ENGINE: &str = "computed by the engine";
 
 /// Draws tried with one client before the next one's turn.
 const DRAWS_PER_CLIENT: u32 = 12;
-
-/// Exercises made for each one that a lesson shows: the first part of a drill's pool is the lesson's, and as many again are the
-/// worksheet's, so that paper asks what the screen has not answered yet.
-pub const EXERCISES_PER_SHOWN: u32 = 2;
 
 /// Why a draw was thrown away.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -64,6 +57,26 @@ impl Discard {
             Discard::Unresolved => "the drill has no clients, mixes or questions",
         }
     }
+}
+
+/// What proving one number of a drill's pool came to.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Finding {
+    /// A draw was accepted.
+    Accepted {
+        /// The draw.
+        draw: u32,
+        /// Worlds that held, where worlds were tried.
+        held: Option<u32>,
+        /// How often each condition failed before.
+        failed: BTreeMap<Discard, u32>,
+    },
+    /// No draw was.
+    Impossible {
+        /// How often each condition failed.
+        failed: BTreeMap<Discard, u32>,
+    },
 }
 
 /// Why a drill gives no exercise.
@@ -202,6 +215,7 @@ pub(super) fn prove(
     (Err(impossible(drill, number, failed.clone())), Finding::Impossible { failed })
 }
 
+#[cfg(feature = "program")]
 /// The same as [`prove`] gives, from what an earlier proof found; `None` where that does not fit this drill.
 pub(super) fn again(
     course: &Course,
@@ -273,59 +287,4 @@ fn attempt(
         // Their drills have questions.
         Family::Sequence | Family::Recall => Err(Discard::Unresolved),
     }
-}
-
-/// A step of [`pools`], told to its observer on the thread that makes the exercise.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Step {
-    /// Work on an exercise begins.
-    Started,
-    /// It is made, or was found impossible.
-    Done,
-}
-
-/// How many exercises of a drill [`pools`] makes.
-pub fn pool_size(drill: &Drill) -> u32 {
-    drill.exercises * EXERCISES_PER_SHOWN
-}
-
-/// Every exercise that the lessons and the worksheets show, proved on all cores; `observe` is told when each begins and ends.
-///
-/// # Errors
-/// The errors of all exercises that could not be made.
-pub fn pools(course: &Course, observe: impl Fn(&Drill, Step) + Sync) -> Result<Pools, Vec<GenerateError>> {
-    pools_from(course, &Proofs::none(), observe)
-}
-
-/// The same as [`pools`] gives, with earlier proofs taken from `proofs` and new ones added to them.
-///
-/// # Errors
-/// As [`pools`].
-pub fn pools_from(
-    course: &Course,
-    proofs: &Proofs,
-    observe: impl Fn(&Drill, Step) + Sync,
-) -> Result<Pools, Vec<GenerateError>> {
-    let wanted: Vec<(&Lesson, &Drill, u32)> = course
-        .drills()
-        .flat_map(|(lesson, drill)| (0..pool_size(drill)).map(move |number| (lesson, drill, number)))
-        .collect();
-    let made: Vec<Result<Exercise, GenerateError>> = wanted
-        .par_iter()
-        .map(|&(lesson, drill, number)| {
-            observe(drill, Step::Started);
-            let exercise = proofs.generate(course, lesson, drill, number);
-            observe(drill, Step::Done);
-            exercise
-        })
-        .collect();
-    let mut pools = Pools::new();
-    let mut errors = Vec::new();
-    for exercise in made {
-        match exercise {
-            Ok(exercise) => pools.entry(exercise.drill.clone()).or_default().push(exercise),
-            Err(error) => errors.push(error),
-        }
-    }
-    if errors.is_empty() { Ok(pools) } else { Err(errors) }
 }

@@ -1,6 +1,7 @@
 //! Exercises: generated from a drill and a number, proved by the engine, marked by the colour an answer would heal to.
 //!
-//! Entry points: [`generate`] makes and proves one exercise of a drill's pool; [`outcome`] says what follows from an answer to it.
+//! Entry points: [`generate`] makes and proves one exercise of a drill's pool; [`outcome`] says what follows from an answer to it, and
+//! [`over_time`] what its colour comes to with the years.
 
 mod bank;
 mod bottle;
@@ -13,10 +14,14 @@ mod generate;
 mod grid;
 mod hindsight;
 mod judge;
+mod lasting;
 mod light;
 mod marking;
 mod outcome;
+#[cfg(feature = "program")]
+mod pools;
 mod prediction;
+#[cfg(feature = "program")]
 mod proofs;
 mod remedy;
 mod rules;
@@ -31,14 +36,17 @@ pub use foreseen::{Foreseen, foresee};
 pub use form::{
     Answer, AnswerError, DropsOf, Form, NumberOf, OneOf, OrderOf, SeveralOf, Step as OrderStep, WrongNumber,
 };
-pub use generate::{
-    Discard, EXERCISES_PER_SHOWN, GenerateError, MAX_DRAWS, Step, generate, pool_size, pools, pools_from,
-};
+pub use generate::{Discard, Finding, GenerateError, MAX_DRAWS, generate};
 pub use grid::mixes;
+pub use lasting::{LOOKED_AT_MONTHS, Later, over_time};
 pub use marking::WORTHLESS;
 pub use marking::credit;
 pub use outcome::{mark, outcome};
-pub use proofs::{Finding, Proofs, engine_version};
+#[cfg(feature = "program")]
+pub use pools::{EXERCISES_PER_SHOWN, Step, pool_size, pools, pools_from};
+#[cfg(feature = "program")]
+pub use proofs::{Proofs, engine_version};
+#[cfg(feature = "program")]
 pub(crate) use seed::{below, shuffle, stream};
 pub use worlds::{NEEDED_SHARE, WORLDS};
 

@@ -160,8 +160,8 @@ fn check_limits(drops: &DropsOf, mix: &Mix) -> Result<(), AnswerError> {
     }
     if mix.total() != limits.drops {
         return Err(AnswerError::Limits(format!(
-            "{} drops are given; the mix has {}",
-            mix.total(),
+            "{} given; the mix has {}",
+            if mix.total() == 1 { "1 drop is".to_owned() } else { format!("{} drops are", mix.total()) },
             limits.drops
         )));
     }

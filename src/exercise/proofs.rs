@@ -5,7 +5,7 @@
 //! the drill depends on; anything else is proved anew, as if it had never been kept.
 
 use super::generate::{again, prove};
-use super::{Discard, Exercise, GenerateError};
+use super::{Exercise, Finding, GenerateError};
 use crate::course::{Course, Drill, Lesson};
 use include_dir::{Dir, include_dir};
 use serde::{Deserialize, Serialize};
@@ -53,26 +53,6 @@ fn add_sources(folder: &Dir, hash: &mut Sha256) {
 
 /// First word of what is kept, with the version of its form.
 const TITLE: &str = "healedhue-proofs-1";
-
-/// What proving one number of a drill's pool came to.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Finding {
-    /// A draw was accepted.
-    Accepted {
-        /// The draw.
-        draw: u32,
-        /// Worlds that held, where worlds were tried.
-        held: Option<u32>,
-        /// How often each condition failed before.
-        failed: BTreeMap<Discard, u32>,
-    },
-    /// No draw was.
-    Impossible {
-        /// How often each condition failed.
-        failed: BTreeMap<Discard, u32>,
-    },
-}
 
 /// Findings about one drill.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]

@@ -57,7 +57,7 @@ impl Placement {
 }
 
 /// Colour in the skin: what, where, and how old.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Work {
     /// Amounts of colourants as they were placed.
     pub paint: Paint,

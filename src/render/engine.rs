@@ -1,6 +1,6 @@
 //! The engine and the course's bottles as scripts: a page from a disk may not fetch a file, but may load a script.
 //!
-//! Entry points: [`engine_script`], the kept WebAssembly file; [`data_script`], anything that pages take along for it.
+//! Entry points: [`engine_script`] and [`practice_script`], the kept WebAssembly files; [`data_script`], anything that pages take along for it.
 
 use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD;
@@ -10,19 +10,28 @@ use serde::Serialize;
 use std::io::Write as _;
 use std::sync::LazyLock;
 
-/// The engine, built by `site/engine/rebuild`.
+/// The bench's engine, built by `site/engine/rebuild`.
 const ENGINE: &[u8] = include_bytes!("../../site/engine/engine.wasm");
+/// What practice runs on, built by the same.
+const PRACTICE: &[u8] = include_bytes!("../../site/engine/practice.wasm");
 
 /// A script that leaves the engine, compressed and in base64, in `healedhueEngine`.
 pub(super) fn engine_script() -> &'static [u8] {
-    static SCRIPT: LazyLock<Vec<u8>> = LazyLock::new(|| {
-        let mut gzip = GzEncoder::new(Vec::new(), Compression::best());
-        // Writing into memory cannot fail; a script without an engine makes the page say that there is none.
-        let packed = gzip.write_all(ENGINE).and_then(|()| gzip.finish()).unwrap_or_default();
-        format!("\"use strict\";\nglobalThis.healedhueEngine = \"{}\";\n", STANDARD.encode(packed))
-            .into_bytes()
-    });
+    static SCRIPT: LazyLock<Vec<u8>> = LazyLock::new(|| packed(ENGINE));
     &SCRIPT
+}
+
+/// The same for what makes, proves and marks exercises.
+pub(super) fn practice_script() -> &'static [u8] {
+    static SCRIPT: LazyLock<Vec<u8>> = LazyLock::new(|| packed(PRACTICE));
+    &SCRIPT
+}
+
+fn packed(module: &[u8]) -> Vec<u8> {
+    let mut gzip = GzEncoder::new(Vec::new(), Compression::best());
+    // Writing into memory cannot fail; a script without an engine makes the page say that there is none.
+    let packed = gzip.write_all(module).and_then(|()| gzip.finish()).unwrap_or_default();
+    format!("\"use strict\";\nglobalThis.healedhueEngine = \"{}\";\n", STANDARD.encode(packed)).into_bytes()
 }
 
 /// A script that leaves `data` in `healedhueCourse`. It is read as JSON from one string literal, so that no key and no value of it,

@@ -8,6 +8,7 @@ use serde::Serialize;
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Section {
     Course,
+    Practice,
     Bench,
     Bottles,
     Clients,
@@ -19,8 +20,9 @@ pub(super) enum Section {
 }
 
 /// The navigation, in order.
-const SECTIONS: [(Section, &str, &str); 9] = [
+const SECTIONS: [(Section, &str, &str); 10] = [
     (Section::Course, "Course", plan::HOME),
+    (Section::Practice, "Practice", plan::PRACTICE),
     (Section::Bench, "Bench", plan::BENCH),
     (Section::Bottles, "Bottles", plan::BOTTLES),
     (Section::Clients, "Clients", plan::CLIENTS),

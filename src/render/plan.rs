@@ -52,6 +52,16 @@ pub(super) const SEARCH_DATA: &str = "search-data.js";
 pub(super) const SEARCH_SCRIPT: &str = "search.js";
 /// The check of a screen.
 pub(super) const DISPLAY: &str = "display.html";
+/// Practice.
+pub(super) const PRACTICE: &str = "practice.html";
+/// Practice's own style sheet.
+pub(super) const PRACTICE_STYLE: &str = "practice.css";
+/// The script of practice.
+pub(super) const PRACTICE_SCRIPT: &str = "practice.js";
+/// What practice takes along of the course.
+pub(super) const PRACTICE_COURSE: &str = "practice-course.js";
+/// What makes, proves and marks exercises, as a script.
+pub(super) const PRACTICE_MAKER: &str = "practice-maker.js";
 /// The script of the exercises.
 pub(super) const SCRIPT: &str = "exercise.js";
 /// The script of assignments.

@@ -28,26 +28,45 @@ pub(super) const SEARCH_JS: &str =
 /// The bench's own style sheet.
 pub(super) const BENCH_CSS: &str = include_str!("../../site/bench.css");
 
+/// Practice's own style sheet.
+pub(super) const PRACTICE_CSS: &str = include_str!("../../site/practice.css");
+
 macro_rules! joined {
     ($($name:literal),* $(,)?) => {
-        concat!("\"use strict\";\n(() => {\n", $(include_str!(concat!("../../site/bench/", $name)), "\n",)* "})();\n")
+        concat!("\"use strict\";\n(() => {\n", $(include_str!(concat!("../../site/", $name)), "\n",)* "})();\n")
     };
 }
+
+/// The script of practice, made in the same way; what draws and talks is the bench's.
+pub(super) const PRACTICE_JS: &str = joined![
+    "practice/strings.js",
+    "practice/course.js",
+    "bench/figures.js",
+    "bench/talk.js",
+    "bench/swatch.js",
+    "practice/maker.js",
+    "practice/record.js",
+    "practice/question.js",
+    "practice/outcome.js",
+    "practice/standing.js",
+    "practice/session.js",
+    "practice/start.js",
+];
 
 /// The script of the bench: its parts in one scope, each after those it needs. One classic script, since a page from a disk may not
 /// load modules.
 pub(super) const BENCH_JS: &str = joined![
-    "figures.js",
-    "case.js",
-    "address.js",
-    "talk.js",
-    "pool.js",
-    "swatch.js",
-    "planes.js",
-    "words.js",
-    "ranking.js",
-    "controls.js",
-    "start.js",
+    "bench/figures.js",
+    "bench/case.js",
+    "bench/address.js",
+    "bench/talk.js",
+    "bench/pool.js",
+    "bench/swatch.js",
+    "bench/planes.js",
+    "bench/words.js",
+    "bench/ranking.js",
+    "bench/controls.js",
+    "bench/start.js",
 ];
 
 macro_rules! embedded {
@@ -67,6 +86,7 @@ const TEMPLATES: &[(&str, &str)] = &embedded![
     "module.html",
     "lesson.html",
     "bench.html",
+    "practice.html",
     "bottles.html",
     "clients.html",
     "misconceptions.html",

@@ -12,7 +12,7 @@ mod rank;
 
 pub use error::SearchError;
 pub use found::{Found, Miss, NearTie};
-#[cfg(feature = "program")]
+#[cfg(feature = "practice")]
 pub(crate) use grid::with_additions;
 pub use grid::{BOTTLES, DROPS, Grid, MOST_MIXES, Palette};
 pub use rank::{Tried, healed_colours, rank};

@@ -13,6 +13,7 @@ mod folder;
 mod fragments;
 mod links;
 mod pictures;
+mod practice;
 mod search;
 mod sheets;
 mod teaching;

@@ -53,6 +53,23 @@ impl Knowledge {
         (base + (self.known - base) * kept).clamp(0.0, 1.0)
     }
 
+    /// Days from `now` until the chance that the skill is known falls below `least`, without practice; 0 where it is below already, `None`
+    /// where it never falls so far, or nothing was answered yet.
+    pub fn days_above(&self, parameters: &Parameters, least: f64, now: Seconds) -> Option<f64> {
+        let last = self.last?;
+        if self.known_at(parameters, now) < least {
+            return Some(0.0);
+        }
+        let base = self.known.min(parameters.initial);
+        if base >= least {
+            return None;
+        }
+        // known_at solved for the time: known - base halves in every half-life until it is least - base.
+        let after = self.half_life_days(parameters) * libm::log2((self.known - base) / (least - base));
+        let passed = now.saturating_sub(last).max(0) as f64 / DAY as f64;
+        Some((after - passed).max(0.0))
+    }
+
     /// Chance of a right answer at some time, to a question that is guessed with chance `guess`.
     pub fn expected(&self, parameters: &Parameters, guess: f64, now: Seconds) -> f64 {
         let known = self.known_at(parameters, now);

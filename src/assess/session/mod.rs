@@ -101,6 +101,11 @@ impl<'c> Session<'c> {
         &self.progress
     }
 
+    /// Goes on with another record, as where it was changed elsewhere since. What the session has shown so far stays.
+    pub fn take_up(&mut self, progress: Progress) {
+        self.progress = progress;
+    }
+
     /// Answers given so far.
     pub fn answers(&self) -> usize {
         self.given.len()
@@ -116,6 +121,11 @@ impl<'c> Session<'c> {
                 .map(|step| (self.drills[step.offer].drill.skill.as_str(), step))
                 .collect()
         })
+    }
+
+    /// How many drills the session has to draw on.
+    pub fn drills(&self) -> usize {
+        self.drills.len()
     }
 
     /// The exercise most needed now, of those that take at most `minutes`; `None` when there is none. A drill that cannot be

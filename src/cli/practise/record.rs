@@ -5,8 +5,7 @@
 
 use super::super::problem::{Problem, read_text};
 use crate::assess::knowledge::Progress;
-use crate::course::{Course, slug};
-use sha2::{Digest, Sha256};
+use crate::course::Course;
 use std::fs::{self, File, TryLockError};
 use std::io::Write;
 use std::path::{Path, PathBuf};
@@ -110,10 +109,7 @@ fn folder_of(path: &Path) -> &Path {
 /// `healedhue/TITLE-xxxxxxxx.json` in the folder of the user's data. It goes by the course's title, which stays when a course is
 /// updated, moved or unpacked anew.
 fn usual_place(course: &Course) -> Option<PathBuf> {
-    let digest = Sha256::digest(course.title.as_bytes());
-    let mark: String = digest.iter().take(4).map(|byte| format!("{byte:02x}")).collect();
-    let title: String = slug(&course.title).unwrap_or_else(|| "course".to_owned()).chars().take(60).collect();
-    Some(data_folder()?.join("healedhue").join(format!("{title}-{mark}.json")))
+    Some(data_folder()?.join("healedhue").join(format!("{}.json", course.record_name())))
 }
 
 /// Where a user's programs keep their data: XDG_DATA_HOME, or APPDATA on Windows, or what those stand for by default (XDG Base Directory

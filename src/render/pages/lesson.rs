@@ -9,7 +9,7 @@ use crate::render::figures::minutes;
 use crate::render::frame::{Frame, Link, Section};
 use crate::render::markdown::TextWriter;
 use crate::render::output::SiteFile;
-use crate::render::plan::{href, text_path};
+use crate::render::plan::{self, href, text_path};
 use crate::render::swatch::Swatch;
 use crate::skin::Site;
 use rayon::prelude::*;
@@ -25,6 +25,8 @@ struct LessonPage {
     objectives: Vec<String>,
     needs: Vec<Link>,
     skills: Vec<String>,
+    /// Where fresh exercises of this lesson are made.
+    practice: Option<String>,
     body: Body,
     previous: Option<Link>,
     next: Option<Link>,
@@ -94,6 +96,8 @@ impl Pages<'_> {
             objectives: lesson.objectives.clone(),
             needs,
             skills: lesson.skills.iter().map(|id| skill_name(self.course, id)).collect(),
+            practice: (!lesson.drills.is_empty() && !self.is_part())
+                .then(|| format!("{}#lesson={}", href(&path, plan::PRACTICE), lesson.id)),
             body,
             previous,
             next,

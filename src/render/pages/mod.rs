@@ -10,6 +10,7 @@ mod clients;
 mod display;
 mod home;
 mod lesson;
+mod practice;
 mod search;
 mod sources;
 mod teaching;
@@ -64,16 +65,17 @@ impl<'a> Pages<'a> {
         Ok(Pages { course, whole, whole_texts, pools, templates: Templates::new()?, texts, assets, glossary })
     }
 
-    /// Whether this is a part of a course only: then it is for learners, and for reading.
+    /// Whether this is only a part of a course: for learners, and for reading. It has no bench, which would answer the exercises, no
+    /// practice but what it sets, and no search.
     fn is_part(&self) -> bool {
         !std::ptr::eq(self.course, self.whole)
     }
 
-    /// The frame of the page at `path`. A part of a course has no bench, which would answer the exercises, and no search.
+    /// The frame of the page at `path`.
     fn frame(&self, path: &str, title: &str, section: Section) -> Frame {
-        let is_part = self.is_part();
+        let only_whole = [Section::Practice, Section::Bench, Section::Search];
         Frame::new(self.course, path, title, section, |entry| {
-            !(is_part && matches!(entry, Section::Bench | Section::Search))
+            !(self.is_part() && only_whole.contains(&entry))
         })
     }
 
@@ -85,6 +87,7 @@ impl<'a> Pages<'a> {
             self.home()?,
             self.bottles()?,
             self.bench()?,
+            self.practice()?,
             self.clients()?,
             self.misconceptions()?,
             self.glossary()?,
@@ -100,6 +103,7 @@ impl<'a> Pages<'a> {
         ];
         files.extend(self.bench_assets()?);
         files.extend(self.search_assets()?);
+        files.extend(self.practice_assets()?);
         for asset in &self.course.assets {
             files.push(SiteFile { path: plan::asset_path(&asset.path), content: asset.content.clone() });
         }
@@ -164,7 +168,7 @@ impl<'a> Pages<'a> {
 
     /// Whether there is anything to put on a worksheet of this module.
     fn has_exercises(&self, module: &Module) -> bool {
-        std::ptr::eq(self.course, self.whole)
+        !self.is_part()
             && module
                 .lessons
                 .iter()

@@ -1,0 +1,170 @@
+// A question on the page: the case, and what it is answered with. `readers` make the answer that the engine is asked about.
+
+function swatchOf(label, { colour, bare_skin, words, light }, site, { notes = [], bare = false, here = light } = {}) {
+  const swatch = new Swatch(label);
+  const inLight = here === "D65" ? [] : [WORDS.inLight(LIGHT_WORDS[here])];
+  swatch.paint({ colour, skin: bare_skin, words, site, technique: "", bare, notes: [...inLight, ...notes] });
+  return swatch.figure;
+}
+
+function caseOf(view) {
+  const { name, light, site, bare, now: today, goal } = view;
+  const link = made("a", "", `${name}, ${view.age}`);
+  link.href = COURSE.links.clients[view.client];
+  const facts = made("dl", "facts");
+  const fact = (term, text) => facts.append(made("div", "", made("dt", "", term), made("dd", "", text)));
+  if (view.skin) fact(WORDS.facts.skin, WORDS.skin(view.skin));
+  fact(WORDS.facts.hair, view.hair);
+  if (view.placement) fact(WORDS.facts.placement, WORDS.placement(view.placement));
+  if (view.months !== null) fact(WORDS.facts.judged, WORDS.judged(nameOfMonths(view.months), LIGHT_WORDS[light]));
+  for (const old of view.old_work) fact(WORDS.facts.old, WORDS.old(age(old.months), old.note));
+  for (const note of view.health) fact(WORDS.facts.health, note);
+  const swatches = made("div", "swatches");
+  if (today) swatches.append(swatchOf(WORDS.workNow(name), today, site));
+  else swatches.append(swatchOf(WORDS.bareNow(name), { colour: bare, bare_skin: bare, words: "", light }, site, { bare: true }));
+  for (const exhibit of view.exhibits) swatches.append(swatchOf(exhibit.label, exhibit, site));
+  if (goal) {
+    const seen = { ...goal, bare_skin: bare, light };
+    swatches.append(swatchOf(WORDS.goal(goal.name), seen, site, { notes: [WORDS.within(fixed(goal.tolerance, 1))] }));
+  }
+  const wish = view.wish ? [made("p", "case-wish", made("q", "", view.wish))] : [];
+  return made("div", "case", made("p", "case-about", made("strong", "", link, "."), ` ${view.about}`), ...wish, facts, swatches);
+}
+
+function nameOfMonths(months) {
+  return TIMES.find((time) => time.months === months)?.words ?? age(months);
+}
+
+const letterOf = (place) => String.fromCharCode(65 + place);
+
+function optionOf(kind, place, option, site) {
+  const input = Object.assign(made("input"), { type: kind, name: "option", value: place });
+  const label = made("label", "option", input, " ", made("span", "option-letter", letterOf(place)), " ", made("span", "", option.say));
+  if (option.picture) label.append(" ", swatchOf(letterOf(place), option.picture, site));
+  return label;
+}
+
+// For each form: what it is answered with, and how the answer is read; `null` where there is none yet.
+const forms = {
+  one({ options }, site) {
+    const pictured = options.some((option) => option.picture);
+    const list = made("div", pictured ? "options pictured" : "options", ...options.map((option, place) => optionOf("radio", place, option, site)));
+    const read = () => {
+      const chosen = list.querySelector("input:checked");
+      return chosen ? { one: Number(chosen.value) } : null;
+    };
+    return { parts: [list], read };
+  },
+
+  several({ options }, site) {
+    const list = made("div", "options", ...options.map((option, place) => optionOf("checkbox", place, option, site)));
+    const read = () => {
+      const chosen = [...list.querySelectorAll("input:checked")].map((input) => Number(input.value));
+      return chosen.length > 0 ? { several: chosen } : null;
+    };
+    return { parts: [made("p", "how", WORDS.several), list], read };
+  },
+
+  order({ steps }) {
+    const list = made("ol", "steps");
+    const said = made("p", "unseen");
+    said.setAttribute("role", "status");
+    const items = () => [...list.children];
+    const move = (item, by, button) => {
+      const all = items();
+      const to = all.indexOf(item) + by;
+      if (to < 0 || to >= all.length) return;
+      if (by < 0) all[to].before(item);
+      else all[to].after(item);
+      mark();
+      button.focus();
+      say(said, `${steps[item.dataset.place]}: ${WORDS.place(to + 1, all.length)}`);
+    };
+    const mark = () => {
+      const all = items();
+      all.forEach((item, at) => {
+        const [up, down] = item.querySelectorAll("button");
+        up.setAttribute("aria-disabled", at === 0);
+        down.setAttribute("aria-disabled", at === all.length - 1);
+      });
+    };
+    steps.forEach((step, place) => {
+      const button = (text, name, by) => {
+        const made_ = Object.assign(made("button", "step-move", text), { type: "button" });
+        made_.setAttribute("aria-label", name);
+        made_.addEventListener("click", () => move(item, by, made_));
+        return made_;
+      };
+      const item = made("li", "step", made("span", "step-text", step), made("span", "step-moves", button("↑", WORDS.earlier(step), -1), button("↓", WORDS.later(step), 1)));
+      item.dataset.place = place;
+      list.append(item);
+    });
+    mark();
+    return { parts: [made("p", "how", WORDS.order), list, said], read: () => ({ order: items().map((item) => Number(item.dataset.place)) }) };
+  },
+
+  drops({ bottles, drops: count, modifier_drops: most }) {
+    const sum = made("p", "drops-sum");
+    sum.setAttribute("role", "status");
+    const rows = bottles.map((bottle) => {
+      const drawing = new Drawing();
+      drawing.paint(bottle.colour, null);
+      drawing.svg.setAttribute("aria-hidden", "true");
+      const input = Object.assign(made("input"), { type: "number", min: 0, max: count, step: 1, value: 0, inputMode: "numeric" });
+      input.setAttribute("aria-label", WORDS.dropsOf(bottle.name));
+      const button = (text, name, by) => {
+        const made_ = Object.assign(made("button", "", text), { type: "button" });
+        made_.setAttribute("aria-label", name);
+        made_.addEventListener("click", () => {
+          input.value = Math.min(count, Math.max(0, (Number(input.value) || 0) + by));
+          tell();
+        });
+        return made_;
+      };
+      input.addEventListener("input", () => tell());
+      const [l, a, b] = bottle.colour.lab.map((number) => fixed(number, 1));
+      const name = made("p", "", made("strong", "", bottle.name), bottle.modifier ? ` ${WORDS.modifier}` : "");
+      const text = made("div", "drop-text", name, made("p", "small", `L* ${l} a* ${a} b* ${b}`));
+      const counter = made("div", "drop-count", button("−", WORDS.less(bottle.name), -1), input, button("+", WORDS.more(bottle.name), 1));
+      const row = made("li", "drop-row", made("div", "drop-chip", drawing.svg), text, counter);
+      return { row, input, id: bottle.id };
+    });
+    const tell = () => {
+      let counted = 0;
+      for (const { row, input } of rows) {
+        counted += Number(input.value) || 0;
+        row.classList.toggle("is-in", Number(input.value) > 0);
+      }
+      say(sum, WORDS.dropsSum(counted, count));
+    };
+    tell();
+    const read = () => {
+      const given = rows.map(({ id, input }) => [id, Math.min(1000, Math.max(0, Math.round(Number(input.value) || 0)))]).filter(([, taken]) => taken > 0);
+      return given.length > 0 ? { drops: Object.fromEntries(given) } : null;
+    };
+    const list = made("ul", "drops", ...rows.map(({ row }) => row));
+    return { parts: [made("p", "how", WORDS.dropsHow(count, most)), list, sum], read };
+  },
+
+  number({ name, unit }) {
+    const input = Object.assign(made("input"), { type: "text", inputMode: "decimal", size: 8 });
+    const label = made("label", "option", made("span", "", WORDS.number(name, unit)), " ", input, made("span", "", unit));
+    return { parts: [label], read: () => (input.value.trim() ? { written: input.value } : null) };
+  },
+};
+
+// Draws a question into the form; gives the reader of its answer.
+function showQuestion(form, view) {
+  const site = view.case?.site ?? "brow";
+  const { parts, read } = forms[view.form.kind](view.form, site);
+  const answer = made("fieldset", "", made("legend", "", view.ask), ...parts);
+  const content = view.case ? [caseOf(view.case), answer] : [answer];
+  if (view.case) {
+    const [before, word, after] = WORDS.health;
+    const link = made("a", "", word);
+    link.href = COURSE.links.cautions;
+    content.push(made("p", "small", before, link, after));
+  }
+  form.replaceChildren(...content);
+  return { read, close: () => (answer.disabled = true), first: () => answer.querySelector("input, button") };
+}

@@ -1,0 +1,71 @@
+// The record of progress on this device. It is one text, as the engine writes it; nothing in here reads it.
+
+class Record {
+  constructor() {
+    this.text = "";
+    this.keeps = true;
+    try {
+      this.text = localStorage.getItem(COURSE.record) ?? "";
+      // Some browsers give a storage that takes nothing.
+      localStorage.setItem(`${COURSE.record} try`, "1");
+      localStorage.removeItem(`${COURSE.record} try`);
+    } catch {
+      this.keeps = false;
+    }
+  }
+
+  // What another window has written since; nothing where it is still what this one knows.
+  elsewhere() {
+    if (!this.keeps) return undefined;
+    try {
+      const text = localStorage.getItem(COURSE.record) ?? "";
+      return text === this.text ? undefined : text;
+    } catch {
+      return undefined;
+    }
+  }
+
+  // Keeps a new text; says whether the device took it.
+  keep(text) {
+    this.text = text;
+    if (!this.keeps) return false;
+    try {
+      if (text) localStorage.setItem(COURSE.record, text);
+      else localStorage.removeItem(COURSE.record);
+      return true;
+    } catch {
+      return false;
+    }
+  }
+
+  get name() {
+    return `${COURSE.record}.json`;
+  }
+
+  save() {
+    const address = URL.createObjectURL(new Blob([this.text], { type: "application/json" }));
+    const link = made("a");
+    Object.assign(link, { href: address, download: this.name });
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(address), 60_000);
+  }
+}
+
+// Asks a question that is answered with one of two buttons; Escape is no.
+function asked([words, yes, no]) {
+  const dialog = byId("asked");
+  say(byId("asked_words"), words);
+  say(byId("asked_yes"), yes);
+  say(byId("asked_no"), no);
+  return new Promise((fulfil) => {
+    let answer = false;
+    byId("asked_yes").onclick = () => {
+      answer = true;
+      dialog.close();
+    };
+    byId("asked_no").onclick = () => dialog.close();
+    dialog.onclose = () => fulfil(answer);
+    dialog.showModal();
+    byId("asked_no").focus();
+  });
+}

@@ -1,0 +1,114 @@
+// A session: one exercise after another. The next is made while what follows from the last is read.
+
+class Sitting {
+  // `over` is called when the session ends.
+  constructor(maker, record, over) {
+    Object.assign(this, { maker, record, over, running: false });
+    byId("question").addEventListener("submit", (event) => {
+      event.preventDefault();
+      this.mark();
+    });
+    byId("next").addEventListener("click", () => this.show());
+    byId("end").addEventListener("click", () => this.end());
+  }
+
+  // `what` is "", "lesson=ID" or "skill=ID"; `extent` a number of exercises, of minutes, or "".
+  async begin(what, extent) {
+    const [kind, id] = what.split("=");
+    const minutes = extent.endsWith("minutes") ? Number.parseInt(extent, 10) : null;
+    Object.assign(this, { number: 0, count: minutes || !extent ? null : Number(extent), minutes, begun: now(), marking: false });
+    const begun = await this.maker.ask("begin", { progress: this.record.text, seed: anySeed(), now: now(), minutes, ...(kind ? { [kind]: id } : {}) });
+    say(byId("session_plan"), begun.plan.length > 0 ? WORDS.plan(begun.plan.map(({ skill, count }) => `${skill} (${count})`).join("; ")) : "");
+    this.running = true;
+    byId("session").hidden = false;
+    this.prepare();
+    await this.show();
+  }
+
+  left() {
+    return this.minutes === null ? null : Math.max(0, this.minutes - (now() - this.begun) / 60);
+  }
+
+  // Has the next exercise made.
+  prepare() {
+    performance.mark("exercise-asked");
+    this.coming = this.maker.ask("next", { minutes: this.left(), now: now() });
+    this.coming.then(() => performance.measure("exercise-made", "exercise-asked"), () => {});
+  }
+
+  async show() {
+    byId("next").hidden = true;
+    byId("verdict").replaceChildren();
+    byId("outcome").replaceChildren();
+    const slow = setTimeout(() => say(byId("session_wait"), WORDS.making), 200);
+    let view;
+    try {
+      view = await this.coming;
+    } catch (error) {
+      view = null;
+      this.amiss = WORDS.impossible(error.message);
+    }
+    clearTimeout(slow);
+    say(byId("session_wait"), "");
+    if (!this.running) return;
+    if (!view || (this.minutes !== null && view.minutes > this.left())) {
+      this.amiss ??= this.minutes !== null && this.number > 0 ? WORDS.fitsNone : "";
+      await this.end();
+      return;
+    }
+    this.number += 1;
+    this.view = view;
+    this.open = showQuestion(byId("question"), view);
+    byId("question").hidden = false;
+    const title = byId("session_title");
+    const left = this.left();
+    say(title, `${WORDS.title(this.number, this.count, view.skill)}${left === null ? "" : `. ${WORDS.minutesLeft(Math.ceil(left))}`}`);
+    byId("mark").hidden = false;
+    title.focus();
+  }
+
+  async mark() {
+    if (this.marking || byId("mark").hidden) return;
+    const answer = this.open.read();
+    if (!answer) {
+      say(byId("verdict"), WORDS.chooseFirst);
+      this.open.first()?.focus();
+      return;
+    }
+    this.marking = true;
+    const elsewhere = this.record.elsewhere();
+    let told;
+    try {
+      told = await this.maker.ask("reply", { answer, now: now(), ...(elsewhere === undefined ? {} : { progress: elsewhere }) });
+    } catch (error) {
+      // "answer: what is amiss"
+      say(byId("verdict"), `${capitalised(error.message.replace(/^answer: /, ""))}.`);
+      return;
+    } finally {
+      this.marking = false;
+    }
+    const kept = this.record.keep(told.progress);
+    if (this.record.keeps && !kept) say(byId("keep_words"), WORDS.notKeptNow);
+    const last = this.count !== null && this.number >= this.count;
+    if (!last) this.prepare();
+    this.open.close();
+    byId("mark").hidden = true;
+    byId("next").hidden = last;
+    const notes = elsewhere === undefined ? [] : [` ${WORDS.elsewhere}`];
+    byId("verdict").replaceChildren(made("strong", "", verdictOf(told)), ` ${told.consequence}`, ...notes);
+    showOutcome(byId("outcome"), this.view, told).focus();
+  }
+
+  async end() {
+    if (!this.running) return;
+    this.running = false;
+    byId("session").hidden = true;
+    const amiss = this.amiss;
+    this.amiss = undefined;
+    showSummary(await this.maker.ask("summary", { now: now() }));
+    if (amiss) byId("summary_parts").prepend(made("p", "note", amiss));
+    byId("summary").hidden = false;
+    await this.over();
+    byId("summary_title").focus();
+  }
+}

@@ -1,0 +1,143 @@
+//! Practice: a page on which exercises are made afresh, proved and marked, as `healedhue practise` does.
+//!
+//! Entry points: [`Pages::practice`] for the page, [`Pages::practice_assets`] for what it loads. The page holds what is always there;
+//! what a session shows is drawn by the script (`site/practice/`) from what the engine answers.
+
+use super::Pages;
+use crate::course::Course;
+use crate::render::RenderError;
+use crate::render::drawing::{Manner, SURROUND, shapes};
+use crate::render::engine::{data_script, practice_script};
+use crate::render::frame::{Frame, Link, Section};
+use crate::render::output::SiteFile;
+use crate::render::plan::{self, href, href_to, text_path};
+use crate::render::templates::{PRACTICE_CSS, PRACTICE_JS};
+use crate::skin::Site;
+use serde::Serialize;
+use std::collections::BTreeMap;
+
+#[derive(Serialize)]
+struct PracticePage {
+    frame: Frame,
+    lessons: String,
+    model: String,
+    cautions: String,
+    modules: Vec<ModuleChoice>,
+    skills: Vec<(String, String)>,
+    sheets: Vec<Link>,
+}
+
+/// A module's lessons to choose from.
+#[derive(Serialize)]
+struct ModuleChoice {
+    title: String,
+    /// Id, number and title of each.
+    lessons: Vec<(String, String, String)>,
+}
+
+/// Everything, as `healedhueCourse` in the page.
+#[derive(Serialize)]
+struct PracticeCourse<'c> {
+    /// What the engine is told of the course.
+    course: &'c Course,
+    /// What the record of progress is called on the device and as a file.
+    record: String,
+    surround: &'static str,
+    /// Paths by site and manner.
+    drawings: BTreeMap<&'static str, BTreeMap<&'static str, &'static [&'static str]>>,
+    links: Links<'c>,
+}
+
+/// Where pages lie that an outcome refers to, by id.
+#[derive(Serialize)]
+struct Links<'c> {
+    lessons: BTreeMap<&'c str, String>,
+    misconceptions: BTreeMap<&'c str, String>,
+    clients: BTreeMap<&'c str, String>,
+    cautions: String,
+    model: String,
+}
+
+impl Pages<'_> {
+    /// The page of practice.
+    pub(super) fn practice(&self) -> Result<SiteFile, RenderError> {
+        let course = self.course;
+        let path = plan::PRACTICE;
+        let frame = self
+            .frame(path, "Practice", Section::Practice)
+            .described("Exercises made afresh, proved and marked by what your answer would heal to. What comes next is what you need most.")
+            .with_engine(
+                path,
+                &[plan::BENCH_STYLE, plan::PRACTICE_STYLE],
+                &[plan::PRACTICE_MAKER, plan::PRACTICE_COURSE, plan::PRACTICE_SCRIPT],
+            );
+        let modules = course.modules.iter().map(|module| ModuleChoice {
+            title: module.page.title.clone(),
+            lessons: module
+                .lessons
+                .iter()
+                .filter(|lesson| !lesson.drills.is_empty())
+                .map(|lesson| (lesson.id.clone(), self.number_of(lesson), lesson.page.title.clone()))
+                .collect(),
+        });
+        let trained = |id: &str| course.drills().any(|(_, drill)| drill.skill == id);
+        let skills = course.skills.iter().filter(|skill| trained(&skill.id));
+        let sheets = course.modules.iter().filter(|module| self.has_exercises(module));
+        let context = PracticePage {
+            frame,
+            lessons: href(path, plan::HOME),
+            model: href(path, plan::MODEL),
+            cautions: href(path, plan::CAUTIONS),
+            modules: modules.filter(|module| !module.lessons.is_empty()).collect(),
+            skills: skills.map(|skill| (skill.id.clone(), skill.name.clone())).collect(),
+            sheets: sheets
+                .map(|module| Link::new(&module.page.title, href(path, &plan::worksheet_path(module))))
+                .collect(),
+        };
+        self.page(path, "practice.html", context)
+    }
+
+    /// What practice loads: its style and script, the course, and what makes exercises of it.
+    pub(super) fn practice_assets(&self) -> Result<Vec<SiteFile>, RenderError> {
+        let course = data_script(&PracticeCourse::of(self.course))
+            .map_err(|source| RenderError::Data { file: plan::PRACTICE_COURSE, source })?;
+        let file = |path: &str, content: Vec<u8>| SiteFile { path: path.to_owned(), content };
+        Ok(vec![
+            file(plan::PRACTICE_STYLE, PRACTICE_CSS.into()),
+            file(plan::PRACTICE_SCRIPT, PRACTICE_JS.into()),
+            file(plan::PRACTICE_COURSE, course),
+            file(plan::PRACTICE_MAKER, practice_script().to_vec()),
+        ])
+    }
+}
+
+impl<'c> PracticeCourse<'c> {
+    fn of(course: &'c Course) -> Self {
+        let path = plan::PRACTICE;
+        let drawn = |site| BTreeMap::from([("both", shapes(site, Manner::Both))]);
+        let lessons = course.lessons().map(|(_, lesson)| {
+            let href = href_to(path, &text_path(&lesson.page.path), "page_top");
+            (lesson.id.as_str(), href)
+        });
+        let misconceptions = course.misconceptions.iter().map(|misconception| {
+            (misconception.id.as_str(), href_to(path, plan::MISCONCEPTIONS, &misconception.id))
+        });
+        let clients = course
+            .clients
+            .iter()
+            .map(|client| (client.id.as_str(), href_to(path, plan::CLIENTS, &client.id)));
+        PracticeCourse {
+            course,
+            record: course.record_name(),
+            surround: SURROUND,
+            drawings: Site::ALL.iter().map(|&(site, word)| (word, drawn(site))).collect(),
+            links: Links {
+                lessons: lessons.collect(),
+                misconceptions: misconceptions.collect(),
+                clients: clients.collect(),
+                cautions: href(path, plan::CAUTIONS),
+                model: href(path, plan::MODEL),
+            },
+        }
+    }
+}
