@@ -15,6 +15,7 @@ mod practise;
 mod program;
 mod readme;
 mod report;
+mod reproof;
 mod residuals;
 mod search;
 mod site;

@@ -153,6 +153,7 @@ impl Attempt<'_> {
             form,
             proof,
             source: source.to_owned(),
+            written: None,
         }
     }
 }

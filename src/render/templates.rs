@@ -73,6 +73,7 @@ const TEMPLATES: &[(&str, &str)] = &embedded![
     "sheet-bottles.html",
     "worksheet.html",
     "key.html",
+    "paper-head.html",
     "paper.html",
     "paper-sheet.html",
     "paper-question.html",
