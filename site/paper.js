@@ -10,12 +10,11 @@ const [form, begin, finish, slip, clock] = ["paper", "begin", "finish", "slip", 
 const questions = [...document.querySelectorAll(".question")];
 const place = `healedhue-paper-${paper.digest}-${paper.candidate}`;
 const kept = recall();
+const length = Number(clock.dataset.minutes) * 60000;
 
 form.hidden = true;
 finish.hidden = false;
 begin.hidden = false;
-restore();
-if (kept.begun) start();
 
 begin.addEventListener("click", () => {
   kept.begun = Date.now();
@@ -26,6 +25,13 @@ begin.addEventListener("click", () => {
 form.addEventListener("input", () => {
   kept.fields = fields().map((field) => (field.type === "radio" || field.type === "checkbox" ? field.checked : field.value));
   keep();
+});
+// The same paper in another tab: what was answered last holds in both.
+window.addEventListener("storage", (event) => {
+  if (event.key !== place) return;
+  Object.assign(kept, recall());
+  restore();
+  if (Number.isFinite(kept.begun) && form.hidden && slip.hidden) start();
 });
 form.addEventListener("submit", (event) => {
   event.preventDefault();
@@ -48,6 +54,7 @@ part("copy").addEventListener("click", async () => {
 });
 
 function start() {
+  if (!clock.hidden) return;
   begin.hidden = true;
   form.hidden = false;
   clock.hidden = false;
@@ -59,7 +66,8 @@ function start() {
 
 // Shows the time left; false when there is none.
 function tick() {
-  const left = Math.ceil((kept.begun + Number(clock.dataset.minutes) * 60000 - Date.now()) / 1000);
+  // A clock of the device that was set back gives no more than the whole time.
+  const left = Math.ceil(Math.min(kept.begun + length - Date.now(), length) / 1000);
   if (left <= 0) {
     clock.textContent = "Time is over";
     for (const field of fields()) field.disabled = true;
@@ -68,8 +76,9 @@ function tick() {
     return false;
   }
   const minutes = Math.floor(left / 60);
-  clock.textContent = left > 300 ? `${minutes + 1} min left` : `${minutes}:${String(left % 60).padStart(2, "0")} left`;
+  clock.textContent = left > 300 ? `${Math.ceil(left / 60)} min left` : `${minutes}:${String(left % 60).padStart(2, "0")} left`;
   clock.toggleAttribute("data-late", left <= 300);
+  if (left <= 300) part("late").textContent = "Five minutes left, or less.";
   return true;
 }
 
@@ -87,11 +96,14 @@ function recall() {
   return {};
 }
 
+// Whether it could be kept.
 function keep() {
   try {
     localStorage.setItem(place, JSON.stringify(kept));
+    return true;
   } catch {
     // The answers stay in the page until it is closed.
+    return false;
   }
 }
 
@@ -176,3 +188,8 @@ function base64(bytes) {
   for (const byte of bytes) binary += String.fromCharCode(byte);
   return btoa(binary).replaceAll("+", "-").replaceAll("/", "_").replace(/=+$/, "");
 }
+
+// Last, when everything above stands: where the time is over already, the slip is made at once.
+restore();
+part("forgets").hidden = keep();
+if (Number.isFinite(kept.begun)) start();

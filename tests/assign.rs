@@ -162,8 +162,16 @@ fn the_first_page_shows_names_as_text_and_nothing_of_the_key() {
             }
             assert!(!matches!(exercise.form, Form::Drops(_)) || !page.contains("data-table"));
         }
-        for word in ["data-key", "data-order", "data-best", "data-credit", "from the goal", "Proof", "proved"]
-        {
+        for word in [
+            "data-key",
+            "data-order",
+            "data-best",
+            "data-credit",
+            "from the goal",
+            "really seen",
+            "Proof",
+            "proved",
+        ] {
             assert!(!page.contains(word), "{word}");
         }
     }
@@ -391,4 +399,46 @@ fn wrong_use_of_assign_is_told() {
     let empty = TempDir::new().expect("a temporary folder");
     let desk = Desk::new();
     desk.assign().arg("--collect").arg(empty.path()).assert().code(1).stderr(contains("there are no slips"));
+}
+
+/// Practice is recorded beside papers: once, apart from marks, and reported for skills and misconceptions.
+#[test]
+fn slips_are_recorded_in_a_mark_book_as_practice() {
+    let desk = Desk::new();
+    let (book, report) = (desk.path("marks.sqlite"), desk.path("report"));
+    let perfect = perfect("tamsel");
+    let mut blank = self::perfect("bren");
+    blank.answers.iter_mut().skip(3).for_each(String::clear);
+    let slips = [desk.slip("tamsel.json", perfect.write()), desk.slip("bren.json", blank.write())];
+    let collect = |more: &[&str]| {
+        let mut command = desk.assign();
+        command.arg("--collect").args(&slips).arg("--book").arg(&book).args(more);
+        command.assert()
+    };
+    collect(&[]).success();
+    collect(&[]).success();
+    blank.answers[0].clear();
+    desk.slip("bren.json", blank.write());
+    collect(&[])
+        .code(1)
+        .stderr(contains("another slip of this person for this paper is in the book already"));
+    collect(&["--second-attempt"]).success();
+    let json = healedhue().args(["report", "--json", "--book"]).arg(&book).assert().success();
+    let told: serde_json::Value = serde_json::from_slice(&json.get_output().stdout).expect("JSON");
+    assert_eq!(told["papers"].as_array().map(Vec::len), Some(0), "practice is no paper");
+    assert_eq!(told["items"].as_array().map(Vec::len), Some(0), "and judges no question");
+    assert!(told["skills"].as_array().is_some_and(|skills| !skills.is_empty()));
+    let people = told["people"].as_array().expect("people");
+    let sheets: Vec<(&str, usize)> = people
+        .iter()
+        .map(|person| {
+            let sheets = person["sheets"].as_array().expect("sheets");
+            assert!(sheets.iter().all(|sheet| sheet["practice"] == true && sheet["decision"].is_null()));
+            (person["id"].as_str().expect("an id"), sheets.len())
+        })
+        .collect();
+    assert_eq!(sheets, [("bren", 2), ("tamsel", 1)]);
+    healedhue().args(["report", "--book"]).arg(&book).arg("--out").arg(&report).assert().success();
+    let page = fs::read_to_string(report.join("people/id-tamsel.html")).expect("a page");
+    assert!(page.contains("<dt>Practice</dt>") && !page.contains("<dt>Paper</dt>"));
 }

@@ -17,6 +17,7 @@ mod practise;
 mod program;
 mod readme;
 mod report;
+mod reproof;
 mod residuals;
 mod search;
 mod site;

@@ -5,12 +5,14 @@
 
 use super::key::Key;
 use super::paper::PaperId;
+use super::put::QuestionPut;
 use super::slip::Slip;
 use super::table::MarkTable;
 use crate::course::Course;
 use crate::exercise::{Answer, AnswerError, Mark, outcome};
 use serde::Serialize;
 use std::borrow::Cow;
+use std::sync::Arc;
 use thiserror::Error;
 
 /// Why a slip is refused.
@@ -102,6 +104,12 @@ pub struct AnswerMarks {
     pub misconception: Option<String>,
     /// Id of the lesson to reread.
     pub lesson: String,
+    /// The question as it was put.
+    #[serde(skip)]
+    pub put: Arc<QuestionPut>,
+    /// Which of its options was chosen.
+    #[serde(skip)]
+    pub chosen: Option<usize>,
 }
 
 /// Marks the answers of a slip by the key of its paper; `table` gives the mark table of a question by its name.
@@ -133,6 +141,8 @@ pub fn mark_slip<'t>(
                 answer: raw.chars().take(40).collect(),
                 why,
             })?;
+            let put = Arc::clone(table.put());
+            let chosen = Answer::read(&table.exercise.form, raw).ok().and_then(|answer| put.chosen(&answer));
             answers.push(AnswerMarks {
                 number,
                 section: section.id.clone(),
@@ -144,6 +154,8 @@ pub fn mark_slip<'t>(
                 consequence: mark.consequence,
                 misconception: mark.misconception,
                 lesson: mark.lesson,
+                put,
+                chosen,
             });
         }
         let earned: f64 = answers[first..].iter().map(|answer| answer.credit).sum();

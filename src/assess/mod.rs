@@ -28,6 +28,8 @@ mod paper;
 #[cfg(feature = "program")]
 mod pool;
 #[cfg(feature = "program")]
+mod put;
+#[cfg(feature = "program")]
 mod question;
 #[cfg(feature = "program")]
 mod register;
@@ -37,6 +39,8 @@ pub mod session;
 #[cfg(feature = "program")]
 mod slip;
 #[cfg(feature = "program")]
+mod spreadsheet;
+#[cfg(feature = "program")]
 pub mod standard;
 #[cfg(feature = "program")]
 mod survey;
@@ -44,7 +48,7 @@ mod survey;
 mod table;
 
 #[cfg(feature = "program")]
-pub use book::{BookError, MarkBook, Recorded};
+pub use book::{BookError, BookReader, MarkBook, Recorded, ResultKind, Selection, SittingKept};
 #[cfg(feature = "program")]
 pub use difficulty::{engine_difficulty, written_difficulty};
 #[cfg(feature = "program")]
@@ -56,11 +60,15 @@ pub use paper::{AssembleError, Paper, PaperId, Picked};
 #[cfg(feature = "program")]
 pub use pool::{PaperPool, PoolError, PoolQuestion};
 #[cfg(feature = "program")]
+pub use put::QuestionPut;
+#[cfg(feature = "program")]
 pub use question::QuestionAsked;
 #[cfg(feature = "program")]
 pub use register::{Person, Register, RegisterError};
 #[cfg(feature = "program")]
 pub use slip::{Slip, SlipError};
+#[cfg(feature = "program")]
+pub(crate) use spreadsheet::guarded;
 #[cfg(feature = "program")]
 pub use survey::{Survey, survey};
 #[cfg(feature = "program")]

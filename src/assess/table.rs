@@ -3,6 +3,7 @@
 //! Entry point: [`MarkTable::new`]. A table keeps the form of the answer with every mark, and of drops every possible mix, simulated
 //! once; [`mark_table`](super::mark_table) reads an answer by it.
 
+use super::put::QuestionPut;
 use crate::course::{Course, Family, Limits};
 use crate::exercise::{
     Action, Answer, Choice, DropsOf, Exercise, Form, Mark, NumberOf, OneOf, OrderOf, OrderStep, SeveralOf,
@@ -10,6 +11,7 @@ use crate::exercise::{
 };
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 /// What every answer to one question is worth.
 #[derive(Debug, Clone, Serialize, Deserialize)]
@@ -18,6 +20,8 @@ pub struct MarkTable {
     kept: Kept,
     /// The question without its case: what is needed to read an answer.
     pub(super) exercise: Exercise,
+    /// What a report needs to know of the question.
+    put: Arc<QuestionPut>,
 }
 
 /// A table as it is kept.
@@ -27,6 +31,9 @@ struct Kept {
     lesson: String,
     /// The answer with full credit, as people write it.
     key: String,
+    /// Id of the question of the bank it asks.
+    #[serde(skip_serializing_if = "Option::is_none", default)]
+    written: Option<String>,
     answer: KeptForm,
 }
 
@@ -96,6 +103,7 @@ impl MarkTable {
             skill: exercise.skill.clone(),
             lesson: lesson_of(exercise).to_owned(),
             key: exercise.form.key().to_string(),
+            written: exercise.written.clone(),
             answer: KeptForm::new(course, exercise),
         })
     }
@@ -113,6 +121,11 @@ impl MarkTable {
     /// Id of the lesson.
     pub fn lesson(&self) -> &str {
         &self.kept.lesson
+    }
+
+    /// The question as it was put.
+    pub fn put(&self) -> &Arc<QuestionPut> {
+        &self.put
     }
 
     /// The mark of a mix; `None` where it is none that may be given.
@@ -297,8 +310,10 @@ impl From<Kept> for MarkTable {
             form: kept.answer.form(),
             proof: None,
             source: String::new(),
+            written: kept.written.clone(),
         };
-        MarkTable { kept, exercise }
+        let put = Arc::new(QuestionPut::of(&exercise));
+        MarkTable { kept, exercise, put }
     }
 }
 

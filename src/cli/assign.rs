@@ -5,10 +5,12 @@
 
 use super::CourseFolder;
 use super::belief::belief_in_words;
+use super::mark::open_book;
 use super::problem::Problem;
 use super::terminal::{Painter, wrapped};
+use crate::assess::MarkBook;
 use crate::assess::assigned::{
-    Collected, MOST_BYTES, SlipError, SlipMarked, collect, lesson_pools, practice_sets,
+    Collected, MOST_BYTES, Refused, SlipError, SlipMarked, collect, lesson_pools, practice_sets,
 };
 use crate::course::{Assignment, Course, load, read_assignment};
 use crate::render::AssignedFolder;
@@ -34,6 +36,12 @@ pub(super) struct Arguments {
     /// Mark these slips instead: files, or folders whose .json files are slips.
     #[arg(long, value_name = "SLIP", num_args = 1..)]
     collect: Vec<PathBuf>,
+    /// Mark book to record the marks in, as practice; it is begun where there is none.
+    #[arg(long, value_name = "FILE", requires = "collect")]
+    book: Option<PathBuf>,
+    /// Record another slip of a person for the same set as a further attempt.
+    #[arg(long, requires = "book")]
+    second_attempt: bool,
     /// The marks as JSON.
     #[arg(long, requires = "collect")]
     json: bool,
@@ -90,7 +98,11 @@ fn take_in(course: &Course, assignment: &Assignment, arguments: &Arguments) -> R
     if slips.is_empty() {
         return Err(Problem::Input("there are no slips: no file in these folders ends in .json".to_owned()));
     }
-    let collected = collect(course, assignment, &slips);
+    let book = arguments.book.as_deref().map(open_book).transpose()?;
+    let mut collected = collect(course, assignment, &slips);
+    if let Some(mut book) = book {
+        record(&mut book, assignment, &mut collected, arguments.second_attempt);
+    }
     let mut out = std::io::stdout().lock();
     if arguments.json {
         serde_json::to_writer_pretty(&mut out, &collected).map_err(std::io::Error::from)?;
@@ -103,6 +115,15 @@ fn take_in(course: &Course, assignment: &Assignment, arguments: &Arguments) -> R
         eprintln!("error: {}: {}", refused.slip, refused.why);
     }
     if collected.refused.is_empty() { Ok(()) } else { Err(Problem::Reported) }
+}
+
+/// Records every marked slip. One that the book refuses stays marked, and gets a line as refused.
+fn record(book: &mut MarkBook, assignment: &Assignment, collected: &mut Collected, another: bool) {
+    for marked in &collected.marked {
+        if let Err(error) = book.record_practice(assignment, marked, another) {
+            collected.refused.push(Refused { slip: marked.slip.clone(), why: error.to_string() });
+        }
+    }
 }
 
 /// A file by itself, or every `.json` file of a folder by name.

@@ -60,7 +60,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     if arguments.slips.is_empty() && arguments.csv.is_none() && arguments.answers_csv.is_none() {
         return Err(Problem::Use("name at least one slip, or a --csv to export".to_owned()));
     }
-    let mut book = arguments.book.as_deref().map(open).transpose()?;
+    let mut book = arguments.book.as_deref().map(open_book).transpose()?;
     let slips = files::all(&arguments.slips)?;
     let mut refused = 0;
     if !slips.is_empty() {
@@ -128,7 +128,8 @@ fn record(
     Ok(recorded)
 }
 
-fn open(path: &Path) -> Result<MarkBook, Problem> {
+/// Opens the mark book of a command, or begins it.
+pub(super) fn open_book(path: &Path) -> Result<MarkBook, Problem> {
     MarkBook::open(path).map_err(|error| Problem::Input(format!("{}: {error}", path.display())))
 }
 

@@ -51,6 +51,7 @@ pub(super) fn make(course: &Course, lesson: &Lesson, drill: &Drill, number: u32)
         form,
         proof: None,
         source: question.source.clone(),
+        written: Some(question.id.clone()),
     })
 }
 

@@ -1,12 +1,13 @@
 //! One draw of a drill: a client, a goal and a placement, with every mix of the drop grid tried in it.
 
+use super::generate::{Attempt, Discard};
 use super::seed::below;
 use super::{Case, CaseGoal, Placed};
 use crate::Cores;
 use crate::colour::{Lab, Light, difference};
 use crate::course::{Client, Course, Drill, Goal};
 use crate::healing::{Appearance, Placement, Reading, Scene, Work};
-use crate::pigment::Shelf;
+use crate::pigment::{Mix, Paint, Shelf};
 use crate::search::{Grid, Tried, rank};
 use rand::Rng;
 
@@ -46,6 +47,15 @@ impl<'c> Setting<'c> {
             light: drill.judged.light,
             existing: client.works(),
         })
+    }
+
+    /// Draws a setting with the attempt's client, who may be worked on as far as the answers on health go.
+    ///
+    /// # Errors
+    /// [`Discard::Caution`] where they do not allow it.
+    pub fn safe(course: &'c Course, drill: &Drill, draw: &mut Attempt<'c>) -> Result<Self, Discard> {
+        let setting = Setting::draw(course, drill, draw.client, &mut draw.rng).ok_or(Discard::Unresolved)?;
+        if setting.client.health.is_empty() { Ok(setting) } else { Err(Discard::Caution) }
     }
 
     /// The setting of a case that was told before.
@@ -94,6 +104,11 @@ impl<'c> Setting<'c> {
             skin_is_told: true,
         }
     }
+}
+
+/// One mix of a drill's grid.
+pub(super) fn any_mix<'g>(grid: &'g Grid, rng: &mut impl Rng) -> &'g (Mix, Paint) {
+    &grid.mixes()[below(rng, grid.mixes().len())]
 }
 
 /// The whole drop grid of a drill, tried in a setting, nearest to the goal first. One exercise is one of many that are proved side

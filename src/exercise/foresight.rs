@@ -3,11 +3,10 @@
 //! Steps: draw a setting and a mix of the drop grid; the key is what the engine computes; wrong expectations are computed too: the
 //! colour on the day, in the bottle, on another skin, without the old work, at six weeks; then worlds.
 
-use super::draw::Setting;
+use super::draw::{Setting, any_mix};
 use super::generate::{Attempt, Discard, ENGINE};
 use super::grid::grid_of;
 use super::prediction::{Expected, Prediction};
-use super::seed::below;
 use super::worlds::scene_in;
 use super::{Exercise, Proof, marking};
 use crate::colour::{Lab, Srgb};
@@ -16,19 +15,16 @@ use crate::healing::{Appearance, HEALED_MONTHS, Scene, Work};
 use crate::skin::{Redness, Skin, Undertone};
 
 /// One attempt at an exercise.
-pub(super) fn attempt(
-    course: &Course,
+pub(super) fn attempt<'c>(
+    course: &'c Course,
     lesson: &Lesson,
     drill: &Drill,
-    mut draw: Attempt,
+    mut draw: Attempt<'c>,
 ) -> Result<Exercise, Discard> {
-    let setting = Setting::draw(course, drill, draw.client, &mut draw.rng).ok_or(Discard::Unresolved)?;
-    if !setting.client.health.is_empty() {
-        return Err(Discard::Caution);
-    }
+    let setting = Setting::safe(course, drill, &mut draw)?;
     let shelf = &course.shelf;
     let grid = grid_of(shelf, &drill.limits);
-    let (mix, paint) = &grid.mixes()[below(&mut draw.rng, grid.mixes().len())];
+    let (mix, paint) = any_mix(&grid, &mut draw.rng);
     let client = setting.client;
     let seen = |skin: &Skin, existing: &[Work], months: f64| {
         let scene = Scene::new(shelf, skin, client.site, existing, months);

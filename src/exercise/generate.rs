@@ -166,6 +166,7 @@ impl Attempt<'_> {
             form,
             proof,
             source: source.to_owned(),
+            written: None,
         }
     }
 }

@@ -3,11 +3,10 @@
 //! Steps: draw a setting and a mix; the work is shown by day; the key is how it looks, to an eye that has adapted, under the drill's
 //! light; wrong expectations are: the same as by day, the turn the other way round, and the lamp's own tint laid over it.
 
-use super::draw::Setting;
+use super::draw::{Setting, any_mix};
 use super::generate::{Attempt, Discard, ENGINE};
 use super::grid::grid_of;
 use super::prediction::{Expected, Prediction};
-use super::seed::below;
 use super::worlds::scene_in;
 use super::{Exercise, Exhibit, Proof, marking};
 use crate::colour::{Lab, Light, Srgb};
@@ -15,19 +14,16 @@ use crate::course::{Course, Drill, Lesson, Rule};
 use crate::healing::{Appearance, Reading};
 
 /// One attempt at an exercise.
-pub(super) fn attempt(
-    course: &Course,
+pub(super) fn attempt<'c>(
+    course: &'c Course,
     lesson: &Lesson,
     drill: &Drill,
-    mut draw: Attempt,
+    mut draw: Attempt<'c>,
 ) -> Result<Exercise, Discard> {
-    let setting = Setting::draw(course, drill, draw.client, &mut draw.rng).ok_or(Discard::Unresolved)?;
-    if !setting.client.health.is_empty() {
-        return Err(Discard::Caution);
-    }
+    let setting = Setting::safe(course, drill, &mut draw)?;
     let shelf = &course.shelf;
     let grid = grid_of(shelf, &drill.limits);
-    let (mix, paint) = &grid.mixes()[below(&mut draw.rng, grid.mixes().len())];
+    let (mix, paint) = any_mix(&grid, &mut draw.rng);
     let scene = setting.scene(shelf);
     let reflectance = scene.with(paint, &setting.placement);
     let day = Appearance::of(reflectance, Light::D65);

@@ -5,6 +5,7 @@
 
 mod bank;
 mod bottle;
+mod contest;
 mod draw;
 mod drops;
 mod foreseen;
@@ -78,6 +79,8 @@ pub struct Exercise {
     pub proof: Option<Proof>,
     /// Where the answer comes from: the engine, or a stated source.
     pub source: String,
+    /// Id of the question of the bank it asks; none where the engine made it.
+    pub written: Option<String>,
 }
 
 impl Exercise {
@@ -172,7 +175,7 @@ pub struct Choice {
     pub healed: Option<Appearance>,
     /// The healed colour in words.
     pub reading: Option<Reading>,
-    /// ΔE00 from the goal.
+    /// ΔE00 from the goal, or from what is really seen where colours are what is chosen from.
     pub error: Option<f64>,
     /// The mark it gets.
     pub mark: Mark,

@@ -46,8 +46,9 @@ impl Prediction {
         let mut ways: Vec<&String> = drill.tempts.iter().collect();
         shuffle(&mut draw.rng, &mut ways);
         let mut options = vec![key];
-        for id in ways {
-            if options.len() == drill.options {
+        for (at, id) in ways.iter().enumerate() {
+            // All that are left would not be enough.
+            if options.len() == drill.options || options.len() + ways.len() - at < drill.options {
                 break;
             }
             let Some(misconception) = course.misconception(id) else { continue };
@@ -56,7 +57,7 @@ impl Prediction {
             if from_key >= drill.margin
                 && options.iter().all(|other| difference(seen.lab, other.seen.lab) >= LEAST_APART)
             {
-                options.push(Expected { seen, label, because, misconception: Some(id.clone()) });
+                options.push(Expected { seen, label, because, misconception: Some((*id).clone()) });
             }
         }
         if options.len() == drill.options {

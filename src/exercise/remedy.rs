@@ -9,7 +9,7 @@ use super::generate::{Attempt, Discard, ENGINE};
 use super::grid::grid_of;
 use super::judge::Judge;
 use super::rules::Tempter;
-use super::tempt::{Temptation, is_wrong, key_is_best, temptations};
+use super::tempt::{Temptation, best_in, is_wrong, temptations};
 use super::worlds::{WORLDS, scene_in, try_worlds};
 use super::{Action, Choice, Exercise, Proof, marking};
 use crate::course::words::CautionAction;
@@ -181,18 +181,21 @@ impl Doubt<'_> {
     fn colour_holds(&self, world: &World, wrong: &[Temptation]) -> bool {
         let scene = scene_in(world, self.shelf, self.setting, &self.setting.existing);
         let trial = scene.trial(&world.placement);
-        key_is_best(&trial, self.setting, self.ranking, wrong)
-            && self.comes_within(&trial, self.tolerance + self.margin)
+        let near = self.tolerance + self.margin;
+        // The best mix is asked first, and its distance is known.
+        best_in(&trial, self.setting, self.ranking, wrong)
+            .is_some_and(|best| best <= near || self.comes_within(&trial, near))
     }
 
     /// No mix reaches the goal over the old work, and some mix comes near it over the lightened work.
     fn lighten_holds(&self, world: &World) -> bool {
-        let scene = scene_in(world, self.shelf, self.setting, &self.setting.existing);
-        if self.comes_within(&scene.trial(&world.placement), self.tolerance) {
+        // Asked first, since the first mixes tell; that no mix reaches the goal takes all of them.
+        let scene = scene_in(world, self.shelf, self.setting, &lightened(&self.setting.existing));
+        if !self.comes_within(&scene.trial(&world.placement), self.tolerance + self.margin) {
             return false;
         }
-        let scene = scene_in(world, self.shelf, self.setting, &lightened(&self.setting.existing));
-        self.comes_within(&scene.trial(&world.placement), self.tolerance + self.margin)
+        let scene = scene_in(world, self.shelf, self.setting, &self.setting.existing);
+        !self.comes_within(&scene.trial(&world.placement), self.tolerance)
     }
 
     /// Whether some mix comes within this distance of the goal; the likeliest are tried first.

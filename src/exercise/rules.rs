@@ -12,6 +12,7 @@ use crate::healing::{HEALED_MONTHS, Placement, Scene, Work};
 use crate::pigment::{Mix, Modifier, Paint, Shelf};
 use crate::search::{Tried, healed_colours};
 use crate::skin::{Redness, Site, Skin, Undertone};
+use std::cell::OnceCell;
 
 /// One setting seen through wrong ways of thinking.
 pub(super) struct Tempter<'a, 'c> {
@@ -20,54 +21,73 @@ pub(super) struct Tempter<'a, 'c> {
     pub limits: &'a Limits,
     /// The drop grid, nearest to the goal first.
     pub ranked: &'a [Tried],
-    /// The colour of each of them in the bottle.
-    labels: Vec<Lab>,
+    /// The colour of each of them in the bottle, once it is asked for.
+    labels: OnceCell<Vec<Lab>>,
 }
 
 impl<'a, 'c> Tempter<'a, 'c> {
     pub fn new(shelf: &'a Shelf, setting: &'a Setting<'c>, limits: &'a Limits, ranked: &'a [Tried]) -> Self {
-        let labels = ranked.iter().map(|tried| crate::healing::masstone(shelf, &tried.paint)).collect();
-        Tempter { shelf, setting, limits, ranked, labels }
+        Tempter { shelf, setting, limits, ranked, labels: OnceCell::new() }
+    }
+
+    /// The colour in the bottle of the mix at this place of the ranking.
+    fn label(&self, place: usize) -> Lab {
+        let all =
+            || self.ranked.iter().map(|tried| crate::healing::masstone(self.shelf, &tried.paint)).collect();
+        self.labels.get_or_init(all)[place]
+    }
+
+    /// Whether this way of thinking has anything to say here; it costs nothing to ask.
+    pub fn applies(&self, rule: Rule) -> bool {
+        let (client, existing) = (self.setting.client, &self.setting.existing);
+        match rule {
+            Rule::MatchLabel | Rule::FreshIsFinal | Rule::CoverUp => true,
+            Rule::CoolTheRed => client.redness >= Redness::Rosy && self.modified(Modifier::Cooler).is_some(),
+            Rule::WarmForWarm => matches!(client.undertone, Undertone::Warm | Undertone::Olive),
+            Rule::OneForPhototype => self.textbook() != client.skin,
+            Rule::BlackForDark => self.modified(Modifier::Darker).is_some(),
+            Rule::WhiteForLight => self.modified(Modifier::Lighter).is_some(),
+            Rule::IgnoreFading => self.setting.months > HEALED_MONTHS,
+            Rule::IgnoreOldWork | Rule::WheelOpposite => !existing.is_empty(),
+            _ => false,
+        }
     }
 
     /// What this way of thinking would mix here; `None` where it does not apply.
     pub fn mix_by(&self, rule: Rule) -> Option<usize> {
+        if !self.applies(rule) {
+            return None;
+        }
         let client = self.setting.client;
         let goal = self.setting.goal.lab;
+        let existing = &self.setting.existing;
         match rule {
             // In the bottle everything looks dark: it is the lean that is matched.
             Rule::MatchLabel => self.least(|i| {
-                let (a, b) = (self.labels[i].a - goal.a, self.labels[i].b - goal.b);
+                let label = self.label(i);
+                let (a, b) = (label.a - goal.a, label.b - goal.b);
                 a * a + b * b
             }),
-            Rule::CoolTheRed if client.redness >= Redness::Rosy => self.modified(Modifier::Cooler),
-            Rule::WarmForWarm if matches!(client.undertone, Undertone::Warm | Undertone::Olive) => {
-                self.modified(Modifier::Warmer).or_else(|| self.least(|i| -self.labels[i].chroma()))
+            Rule::CoolTheRed => self.modified(Modifier::Cooler),
+            Rule::WarmForWarm => {
+                self.modified(Modifier::Warmer).or_else(|| self.least(|i| -self.label(i).chroma()))
             }
-            Rule::OneForPhototype => {
-                let skin = client.site.skin_of(Skin::from_evidence(
-                    client.phototype,
-                    Undertone::Neutral,
-                    Redness::Calm,
-                ));
-                if skin == client.skin {
-                    return None;
-                }
-                self.best_in(&skin, &self.setting.existing, self.setting.months)
-            }
+            Rule::OneForPhototype => self.best_in(&self.textbook(), existing, self.setting.months),
             Rule::BlackForDark => self.modified(Modifier::Darker),
             Rule::WhiteForLight => self.modified(Modifier::Lighter),
-            Rule::FreshIsFinal => self.best_in(&client.skin, &self.setting.existing, 0.0),
-            Rule::IgnoreFading if self.setting.months > HEALED_MONTHS => {
-                self.best_in(&client.skin, &self.setting.existing, HEALED_MONTHS)
-            }
-            Rule::IgnoreOldWork if !self.setting.existing.is_empty() => {
-                self.best_in(&client.skin, &[], self.setting.months)
-            }
-            Rule::WheelOpposite if !self.setting.existing.is_empty() => self.wheel_opposite(),
-            Rule::CoverUp => self.least(|i| self.labels[i].l),
+            Rule::FreshIsFinal => self.best_in(&client.skin, existing, 0.0),
+            Rule::IgnoreFading => self.best_in(&client.skin, existing, HEALED_MONTHS),
+            Rule::IgnoreOldWork => self.best_in(&client.skin, &[], self.setting.months),
+            Rule::WheelOpposite => self.wheel_opposite(),
+            Rule::CoverUp => self.least(|i| self.label(i).l),
             _ => None,
         }
+    }
+
+    /// The calm, neutral skin of the client's phototype.
+    fn textbook(&self) -> Skin {
+        let client = self.setting.client;
+        client.site.skin_of(Skin::from_evidence(client.phototype, Undertone::Neutral, Redness::Calm))
     }
 
     /// Place in the ranking of the mix with the least value.
@@ -109,6 +129,6 @@ impl<'a, 'c> Tempter<'a, 'c> {
         let light = self.setting.light;
         let (bare, now) = (light.lab_of(&today.bare()), light.lab_of(&today.existing()));
         let (a, b) = (now.a - bare.a, now.b - bare.b);
-        self.least(|i| self.labels[i].a * a + self.labels[i].b * b)
+        self.least(|i| self.label(i).a * a + self.label(i).b * b)
     }
 }

@@ -4,7 +4,7 @@ use super::draw::Setting;
 use super::generate::{Attempt, Discard};
 use super::rules::Tempter;
 use super::seed::shuffle;
-use crate::course::{Course, Drill};
+use crate::course::{Course, Drill, Rule};
 use crate::healing::Trial;
 use crate::pigment::Paint;
 use crate::search::Tried;
@@ -29,13 +29,18 @@ pub(super) fn temptations(
 ) -> Result<Vec<Temptation>, Discard> {
     let mut ways: Vec<&String> = drill.tempts.iter().collect();
     shuffle(&mut draw.rng, &mut ways);
+    // Those that have nothing to say here are left out at no cost, so that it is known early when the others cannot be enough.
+    let ways: Vec<(&String, Rule)> = ways
+        .into_iter()
+        .filter_map(|id| Some((id, course.misconception(id)?.rule)))
+        .filter(|(_, rule)| tempter.applies(*rule))
+        .collect();
     let mut wrong: Vec<Temptation> = Vec::new();
-    for id in ways {
-        if wrong.len() == wanted {
+    for (at, &(id, rule)) in ways.iter().enumerate() {
+        if wrong.len() == wanted || wrong.len() + ways.len() - at < wanted {
             break;
         }
-        let Some(misconception) = course.misconception(id) else { continue };
-        let Some(place) = tempter.mix_by(misconception.rule) else { continue };
+        let Some(place) = tempter.mix_by(rule) else { continue };
         if acceptable(place) && wrong.iter().all(|other| other.place != place) {
             wrong.push(Temptation { place, misconception: id.clone() });
         }
@@ -49,9 +54,14 @@ pub(super) fn is_wrong(drill: &Drill, setting: &Setting, ranking: &[Tried], plac
     error > setting.goal.tolerance && error - ranking[0].error >= drill.margin
 }
 
-/// Whether, in a world, the best mix is better than every wrong one offered beside it.
-pub(super) fn key_is_best(trial: &Trial, setting: &Setting, ranking: &[Tried], wrong: &[Temptation]) -> bool {
+/// In a world, how far the best mix is from the goal, if it is better than every wrong one offered beside it.
+pub(super) fn best_in(
+    trial: &Trial,
+    setting: &Setting,
+    ranking: &[Tried],
+    wrong: &[Temptation],
+) -> Option<f64> {
     let error = |paint: &Paint| setting.error(setting.light.lab_of(&trial.with(paint)));
     let key = error(&ranking[0].paint);
-    wrong.iter().all(|wrong| error(&ranking[wrong.place].paint) > key)
+    wrong.iter().all(|wrong| error(&ranking[wrong.place].paint) > key).then_some(key)
 }

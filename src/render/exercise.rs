@@ -91,7 +91,7 @@ pub(super) struct OptionView {
     pub healed: Option<Swatch>,
     /// What is shown of it before it is chosen.
     pub picture: Option<Swatch>,
-    /// ΔE00 from the goal.
+    /// ΔE00 from the goal, or from what is really seen where there is none.
     pub error: Option<String>,
     /// The misconception it shows.
     pub misconception: Option<BeliefView>,
@@ -121,8 +121,12 @@ impl ExerciseView {
             Form::Drops(drops) => Some(&drops.best),
             _ => None,
         };
-        let best =
-            best.and_then(|key| healed(key, exercise.case.as_ref()?, site, "What the best answer heals to"));
+        let best = best.and_then(|key| {
+            let case = exercise.case.as_ref()?;
+            let label =
+                if case.goal.is_some() { "What the best answer heals to" } else { "What is really seen" };
+            healed(key, case, site, label)
+        });
         ExerciseView {
             anchor: format!("exercise_{}_{}", exercise.drill, exercise.number),
             number,
@@ -247,9 +251,12 @@ pub(super) fn healed(choice: &Choice, case: &Case, site: Site, label: &str) -> O
     let healed = choice.healed.as_ref()?;
     let words = choice.reading.as_ref().map_or("", |reading| reading.words.as_str());
     let swatch = Swatch::work(label, &case.bare, (healed.lab, healed.srgb), words, site, case.light);
-    Some(match choice.error {
-        Some(error) => swatch.noted(format!("ΔE00 {} from the goal", fixed(error, 1))),
-        None => swatch,
+    Some(match (choice.error, &case.goal) {
+        (Some(error), Some(_)) => swatch.noted(format!("ΔE00 {} from the goal", fixed(error, 1))),
+        // Where there is no goal, colours are compared with what the engine computed.
+        (Some(0.0), None) => swatch.noted("what is really seen"),
+        (Some(error), None) => swatch.noted(format!("ΔE00 {} from what is really seen", fixed(error, 1))),
+        (None, _) => swatch,
     })
 }
 
@@ -286,7 +293,10 @@ pub(super) fn option_view(
         right: false,
         credit: percent(choice.mark.credit),
         consequence: choice.mark.consequence.clone(),
-        healed: exercise.case.as_ref().and_then(|case| healed(choice, case, site, "What this heals to")),
+        healed: exercise.case.as_ref().and_then(|case| {
+            let label = if case.goal.is_some() { "What this heals to" } else { "How this would look" };
+            healed(choice, case, site, label)
+        }),
         picture: None,
         error: choice.error.map(|error| fixed(error, 1)),
         misconception,

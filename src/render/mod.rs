@@ -33,7 +33,7 @@ pub use assignment::AssignedFolder;
 pub use error::RenderError;
 pub use output::MARKER;
 pub use paper::{PaperFiles, PaperPages, PapersFolder};
-pub use report::{ReportFolder, SiteLink, TablesFolder};
+pub use report::{FilesFolder, ReportFolder, SiteLink};
 pub use timeline::timeline_svg;
 
 use crate::course::Course;

@@ -56,6 +56,12 @@ pub(super) const REPORT: Kind = Kind {
     title: "healedhue wrote this report and replaces it whole when it is made again. Its files:",
 };
 
+/// Assignments that a report leads to.
+pub(super) const ASSIGNMENTS: Kind = Kind {
+    marker: ".healedhue-assignments",
+    title: "healedhue wrote these assignments and replaces them whole when they are made again. Its files:",
+};
+
 /// Tables of a report.
 pub(super) const TABLES: Kind = Kind {
     marker: ".healedhue-tables",

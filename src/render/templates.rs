@@ -104,6 +104,7 @@ const TEMPLATES: &[(&str, &str)] = &embedded![
     "correction-planner.html",
     "sources.html",
     "key.html",
+    "paper-head.html",
     "paper.html",
     "paper-sheet.html",
     "paper-question.html",

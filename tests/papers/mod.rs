@@ -4,5 +4,6 @@ mod book;
 mod cache;
 mod fixture;
 mod paper;
+mod report;
 mod slips;
 mod walk;

@@ -96,6 +96,7 @@ pub fn simulated(course: &Course, plan: Plan) -> (Cohort, Vec<String>) {
         Sheet {
             person: format!("a{person:05}"),
             name: format!("Apprentice {person:05}"),
+            practice: false,
             paper: PaperSat {
                 blueprint: "certificate".to_owned(),
                 course: course.version.clone(),

@@ -324,5 +324,6 @@ fn exercise(say: &dyn Fn(&str) -> String) -> Exercise {
             discarded: 0,
         }),
         source: say("computed by the engine"),
+        written: None,
     }
 }

@@ -1,14 +1,17 @@
 //! Slips marked against the course. Entry point: [`collect`].
 
 use super::set::{PracticeSet, practice_set};
-use super::slip::{AssignmentSlip, SlipError, seen};
+use super::slip::{AssignmentSlip, Identity, SlipError, seen};
 use crate::assess::cohort::{MisconceptionCount, misconceptions};
+use crate::assess::marking::AnswerMarks;
+use crate::assess::put::QuestionPut;
 use crate::assess::session::{AnswerShown, answer_shown};
 use crate::course::{Assignment, Course, Person};
 use crate::exercise::{Answer, Exercise, outcome};
 use rayon::prelude::*;
 use serde::Serialize;
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 /// What came back of an assignment.
 #[derive(Debug, Clone, Serialize)]
@@ -51,6 +54,9 @@ pub struct SlipMarked {
     pub misconceptions: Vec<MisconceptionCount>,
     /// Every exercise with its mark.
     pub answers: Vec<AnswerMarked>,
+    /// Which set it is.
+    #[serde(skip)]
+    pub identity: Identity,
 }
 
 /// One answer with its mark.
@@ -76,6 +82,30 @@ pub struct AnswerMarked {
     pub lesson: Option<String>,
     #[serde(skip)]
     shown: Option<AnswerShown>,
+    /// The right answer, the question as it was put, its lesson, and what was chosen.
+    #[serde(skip)]
+    put: (String, Arc<QuestionPut>, String, Option<usize>),
+}
+
+impl AnswerMarked {
+    /// The same as the mark of an answer on a paper.
+    pub(in crate::assess) fn as_marks(&self, section: &str) -> AnswerMarks {
+        let (key, put, lesson, chosen) = &self.put;
+        AnswerMarks {
+            number: self.number,
+            section: section.to_owned(),
+            question: format!("{} {}", self.drill, self.exercise),
+            skill: self.skill.clone(),
+            answer: self.answer.clone(),
+            key: key.clone(),
+            credit: self.credit,
+            consequence: self.consequence.clone(),
+            misconception: self.misconception.clone(),
+            lesson: self.lesson.as_ref().unwrap_or(lesson).clone(),
+            put: Arc::clone(put),
+            chosen: *chosen,
+        }
+    }
 }
 
 /// Reads and marks slips, each given with the name of where it lies and its content (or why there is none). One that cannot be marked
@@ -204,11 +234,13 @@ fn marked(
         reread,
         misconceptions: chosen(answers.iter().map(|answer| (&*person.id, answer))),
         answers,
+        identity: set.identity.clone(),
     })
 }
 
 fn answer_marked(course: &Course, number: usize, exercise: &Exercise, raw: &str) -> AnswerMarked {
     let raw = raw.trim();
+    let put = Arc::new(QuestionPut::of(exercise));
     let blank = AnswerMarked {
         number,
         drill: exercise.drill.clone(),
@@ -220,6 +252,7 @@ fn answer_marked(course: &Course, number: usize, exercise: &Exercise, raw: &str)
         misconception: None,
         lesson: Some(exercise.lesson.clone()),
         shown: None,
+        put: (exercise.form.key().to_string(), put, exercise.lesson.clone(), None),
     };
     if raw.is_empty() {
         return blank;
@@ -231,6 +264,12 @@ fn answer_marked(course: &Course, number: usize, exercise: &Exercise, raw: &str)
             AnswerMarked { consequence: format!("Not an answer to this question: {error}."), ..blank }
         }
         Ok((answer, mark)) => AnswerMarked {
+            put: (
+                blank.put.0.clone(),
+                Arc::clone(&blank.put.1),
+                blank.put.2.clone(),
+                blank.put.1.chosen(&answer),
+            ),
             credit: mark.credit,
             shown: answer_shown(exercise, &answer, &mark),
             lesson: (mark.credit < 1.0).then_some(mark.lesson),

@@ -68,7 +68,10 @@ pub struct Sheet {
     /// Name of the person: any text. May be empty; the id stands for it then.
     #[serde(default)]
     pub name: String,
-    /// Which paper.
+    /// Whether this is practice: a set of exercises that was assigned, answered at leisure with the lessons at hand.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub practice: bool,
+    /// Which paper; of practice, which assignment.
     pub paper: PaperSat,
     /// The mark that was given, where there is one.
     #[serde(default)]
@@ -223,7 +226,7 @@ impl Cohort {
         for (place, sheet) in self.sheets.iter().enumerate() {
             check_id(&sheet.person, || format!("sheets[{place}].person"))?;
             check_id(&sheet.paper.blueprint, || format!("sheets[{place}].paper.blueprint"))?;
-            if let Some(other) = papers.insert((&sheet.person, &sheet.paper), place) {
+            if let Some(other) = papers.insert((&sheet.person, &sheet.paper, sheet.practice), place) {
                 return Err(CohortError::SheetTwice {
                     place,
                     other,

@@ -1,7 +1,8 @@
 //! Statistics of drills and bank questions. Entry point: [`items`].
 //!
 //! The options of a drill's exercises are gathered by what leads to them: the right answer, and each misconception. So its distractor
-//! table says which wrong belief tempts, whatever the exercise. A bank question has its own options.
+//! table says which wrong belief tempts, whatever the exercise. A bank question has its own options. Practice does not count: it was
+//! answered at leisure, with the lesson at hand.
 
 use super::input::{Checked, Question};
 use crate::assess::items::rasch::ItemMeasure;
@@ -85,6 +86,7 @@ pub(super) fn items(checked: &Checked, course: &Course) -> Items {
                 .answers
                 .iter()
                 .zip(questions)
+                .filter(|_| !sheet.practice)
                 .map(|(answer, &question)| {
                     let options = &gathered.options[question];
                     Answer {
@@ -159,9 +161,16 @@ fn gather<'c>(checked: &Checked<'c>, course: &Course) -> Gathered<'c> {
         options: Vec::with_capacity(cohort.questions.len()),
     };
     let mut places: HashMap<&str, usize> = HashMap::new();
+    let practised = practised_only(checked);
     // Options of drills by what leads to them, and how many of an exercise's options that does.
     let mut known: HashMap<(usize, Option<&str>, bool, usize), u16> = HashMap::new();
-    for question in &cohort.questions {
+    for (question, practised) in cohort.questions.iter().zip(practised) {
+        if practised {
+            // Never looked up.
+            gathered.item_of.push(usize::MAX);
+            gathered.options.push(Vec::new());
+            continue;
+        }
         let place = *places.entry(question.item()).or_insert_with(|| {
             let kind = if question.drill.is_some() { ItemKind::Drill } else { ItemKind::Question };
             gathered.items.push(Item { id: question.item().to_owned(), options: Vec::new() });
@@ -199,6 +208,19 @@ fn gather<'c>(checked: &Checked<'c>, course: &Course) -> Gathered<'c> {
         gathered.options.push(here);
     }
     gathered
+}
+
+/// For every question, whether practice alone has answered it.
+fn practised_only(checked: &Checked) -> Vec<bool> {
+    let count = checked.cohort.questions.len();
+    let (mut practised, mut sat) = (vec![false; count], vec![false; count]);
+    for (sheet, questions) in checked.cohort.sheets.iter().zip(&checked.questions) {
+        let seen = if sheet.practice { &mut practised } else { &mut sat };
+        for &question in questions {
+            seen[question] = true;
+        }
+    }
+    practised.into_iter().zip(sat).map(|(practised, sat)| practised && !sat).collect()
 }
 
 /// What an option of a drill is called, whatever the exercise.

@@ -47,7 +47,7 @@ pub struct Place {
 /// One entry a blueprint, by id.
 pub(super) fn papers(checked: &Checked) -> Vec<PaperEntry> {
     let mut by_blueprint: BTreeMap<&str, Vec<&Sheet>> = BTreeMap::new();
-    for sheet in &checked.cohort.sheets {
+    for sheet in checked.cohort.sheets.iter().filter(|sheet| !sheet.practice) {
         by_blueprint.entry(&sheet.paper.blueprint).or_default().push(sheet);
     }
     by_blueprint.into_iter().map(|(blueprint, sheets)| paper(blueprint, &sheets)).collect()

@@ -74,7 +74,9 @@ pub struct Next {
 /// One sheet of a person.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct SheetEntry {
-    /// Id of the blueprint.
+    /// Whether it is practice that was assigned.
+    pub practice: bool,
+    /// Id of the blueprint, or of the assignment.
     pub blueprint: String,
     /// Which attempt, from 1.
     pub attempt: u32,
@@ -304,6 +306,7 @@ fn sheet_entry(sheet: &Sheet, measure: Option<&SheetMeasure>) -> SheetEntry {
         mark.pass_mark.map(|pass| decide(mark.total, pass, mark.standard_error).to_string())
     };
     SheetEntry {
+        practice: sheet.practice,
         blueprint: sheet.paper.blueprint.clone(),
         attempt: sheet.paper.attempt,
         answers: sheet.answers.len(),

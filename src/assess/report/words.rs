@@ -43,12 +43,22 @@ pub(super) fn notes(checked: &Checked, course: &Course) -> Vec<String> {
             people.len()
         ));
     }
-    if cohort.sheets.len() > people.len() {
+    let papers = cohort.sheets.iter().filter(|sheet| !sheet.practice).count();
+    let sat: BTreeSet<&str> =
+        cohort.sheets.iter().filter(|sheet| !sheet.practice).map(|sheet| sheet.person.as_str()).collect();
+    if papers > sat.len() {
         notes.push(
             "Some people handed in more than one sheet. Each counts by itself in the statistics of papers and questions, and all of a \
              person's count together for skills and misconceptions."
                 .to_owned(),
         );
+    }
+    if papers < cohort.sheets.len() {
+        notes.push(format!(
+            "{} among the sheets: practice counts for skills, misconceptions and what to practise next, and for neither marks nor the \
+             statistics of papers and questions, since it was answered at leisure.",
+            counted(cohort.sheets.len() - papers, "assigned set is", "assigned sets are")
+        ));
     }
     let versions: BTreeSet<&str> =
         cohort.sheets.iter().map(|sheet| sheet.paper.course.as_str()).filter(|v| !v.is_empty()).collect();

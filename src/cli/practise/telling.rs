@@ -79,7 +79,7 @@ impl Telling<'_> {
                 for (place, option) in one.options.iter().enumerate() {
                     text += &lettered(place, &option.label);
                     if let Some((case, seen)) = pictured.zip(option.healed.as_ref()) {
-                        text += &self.swatch("", &case.bare, seen, "");
+                        text += &self.picture(case, seen);
                     }
                 }
                 text
@@ -106,6 +106,12 @@ impl Telling<'_> {
             }
             Form::Number(_) => String::new(),
         }
+    }
+
+    /// A colour whose words and numbers stand above it.
+    fn picture(&self, case: &Case, seen: &Appearance) -> String {
+        let swatch = self.painter.swatch(case.bare.srgb, seen.srgb);
+        if swatch.is_empty() { String::new() } else { format!("     {}\n", swatch.trim_end()) }
     }
 
     fn swatch(&self, label: &str, skin: &Appearance, seen: &Appearance, words: &str) -> String {

@@ -3,6 +3,7 @@
 //! Text that a spreadsheet would take for a formula gets an apostrophe before it (OWASP, CSV injection);
 //! numbers are written to the last digit.
 
+use crate::assess::guarded;
 use crate::assess::items::rasch::Fit;
 use crate::assess::report::{MisconceptionEntry, Report};
 use crate::cli::problem::Problem;
@@ -86,14 +87,6 @@ fn written(table: &Table) -> Result<Vec<u8>, Problem> {
     writer.into_inner().map_err(|error| Problem::Print(std::io::Error::other(error.to_string())))
 }
 
-/// A text that no spreadsheet takes for a formula.
-fn guarded(text: &str) -> String {
-    let begins = text
-        .trim_start_matches([' ', '\u{feff}'])
-        .starts_with(['=', '+', '-', '@', '\t', '\r', '\n', '＝', '＋', '－', '＠']);
-    if begins { format!("'{text}") } else { text.to_owned() }
-}
-
 fn papers(report: &Report) -> Table {
     let columns = vec![
         "blueprint",
@@ -134,6 +127,7 @@ fn scores(report: &Report) -> Table {
     let columns = vec![
         "person",
         "name",
+        "kind",
         "blueprint",
         "attempt",
         "answers",
@@ -148,6 +142,7 @@ fn scores(report: &Report) -> Table {
             row![
                 &person.id,
                 &person.name,
+                if sheet.practice { "practice" } else { "paper" },
                 &sheet.blueprint,
                 sheet.attempt as usize,
                 sheet.answers,

@@ -108,7 +108,9 @@ impl Pages<'_> {
     /// The instructor's page.
     pub(super) fn cohort(&self) -> Result<SiteFile, RenderError> {
         let report = self.report;
-        let sheets = report.people.iter().map(|person| person.sheets.len()).sum();
+        let practice =
+            report.people.iter().flat_map(|person| &person.sheets).filter(|sheet| sheet.practice).count();
+        let sheets = report.people.iter().map(|person| person.sheets.len()).sum::<usize>() - practice;
         let tabled = tabled(&report.items);
         let title = match report.title.trim() {
             "" => "Report".to_owned(),
@@ -118,10 +120,11 @@ impl Pages<'_> {
             frame: self.frame(HOME, format!("\u{2068}{title}\u{2069}")),
             title,
             extent: format!(
-                "{}, {}, {}",
+                "{}, {}, {}{}",
                 people_words(report.people.len()),
                 counted(sheets, "sheet"),
-                counted(report.papers.len(), "paper")
+                counted(report.papers.len(), "paper"),
+                if practice > 0 { format!(", {}", counted(practice, "assigned set")) } else { String::new() }
             ),
             summary: report.summary.clone(),
             notes: report.notes.clone(),

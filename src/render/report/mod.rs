@@ -14,7 +14,7 @@ mod person;
 mod plot;
 mod shown;
 
-use super::output::{OutputFolder, REPORT, SiteFile, TABLES};
+use super::output::{ASSIGNMENTS, OutputFolder, REPORT, SiteFile, TABLES};
 use super::templates::{REPORT_CSS, STYLE_CSS, Templates};
 use super::{RenderError, Written};
 use crate::assess::report::{PersonEntry, Report};
@@ -94,26 +94,34 @@ impl ReportFolder {
     }
 }
 
-/// A folder that may hold the tables of a report.
+/// A folder that may hold files which a report leads to.
 #[derive(Debug)]
-pub struct TablesFolder(OutputFolder);
+pub struct FilesFolder(OutputFolder);
 
-impl TablesFolder {
+impl FilesFolder {
     /// Checks that tables may be written here. Changes nothing.
     ///
     /// # Errors
     /// As [`ReportFolder::check`].
-    pub fn check(out: &Path) -> Result<Self, RenderError> {
-        OutputFolder::check(out, &TABLES).map(TablesFolder)
+    pub fn of_tables(out: &Path) -> Result<Self, RenderError> {
+        OutputFolder::check(out, &TABLES).map(FilesFolder)
     }
 
-    /// Writes these tables, by file name, replacing earlier ones.
+    /// Checks that assignments may be written here. Changes nothing.
+    ///
+    /// # Errors
+    /// As [`ReportFolder::check`].
+    pub fn of_assignments(out: &Path) -> Result<Self, RenderError> {
+        OutputFolder::check(out, &ASSIGNMENTS).map(FilesFolder)
+    }
+
+    /// Writes these files, by name, replacing earlier ones.
     ///
     /// # Errors
     /// When the system refuses; the folder is then as it was.
-    pub fn write(&self, tables: Vec<(String, Vec<u8>)>) -> Result<Written, RenderError> {
+    pub fn write(&self, files: Vec<(String, Vec<u8>)>) -> Result<Written, RenderError> {
         let files: Vec<SiteFile> =
-            tables.into_iter().map(|(path, content)| SiteFile { path, content }).collect();
+            files.into_iter().map(|(path, content)| SiteFile { path, content }).collect();
         self.0.replace(&files)
     }
 }

@@ -28,6 +28,7 @@ struct PersonPage {
 
 #[derive(Serialize)]
 struct SheetView {
+    kind: &'static str,
     blueprint: String,
     attempt: Option<u32>,
     answers: String,
@@ -122,6 +123,7 @@ impl Pages<'_> {
                 .sheets
                 .iter()
                 .map(|sheet| SheetView {
+                    kind: if sheet.practice { "Practice" } else { "Paper" },
                     blueprint: shown(&sheet.blueprint),
                     attempt: (sheet.attempt > 1).then_some(sheet.attempt),
                     answers: counted(sheet.answers, "answer"),

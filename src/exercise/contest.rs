@@ -1,0 +1,98 @@
+//! Mixes that contest for a goal: what `bottle` and `drops` have in common.
+//!
+//! Entry point: [`Contest::draw`]. Steps: draw a setting; rank the whole drop grid; the best mix must reach the goal; misconceptions
+//! must make visibly worse mixes; the best must stay better than all of those in worlds that differ a little. What is cheap comes
+//! first.
+
+use super::draw::{Setting, ranked};
+use super::generate::{Attempt, Discard};
+use super::grid::grid_of;
+use super::judge::Judge;
+use super::rules::Tempter;
+use super::tempt::{Temptation, best_in, is_wrong, temptations};
+use super::worlds::{WORLDS, scene_in, try_worlds};
+use super::{Choice, Proof, marking};
+use crate::course::{Course, Drill, Lesson};
+use crate::healing::Scene;
+use crate::search::Tried;
+
+/// A setting in which one mix is proved to be the best.
+pub(super) struct Contest<'c> {
+    pub setting: Setting<'c>,
+    /// Every mix, nearest to the goal first.
+    pub ranking: Vec<Tried>,
+    scene: Scene<'c>,
+    wrong: Vec<Temptation>,
+    worlds: u32,
+    held: u32,
+}
+
+impl<'c> Contest<'c> {
+    /// A contest with so many wrong mixes.
+    ///
+    /// # Errors
+    /// [`Discard`] says which condition failed.
+    pub fn draw(
+        course: &'c Course,
+        drill: &Drill,
+        draw: &mut Attempt<'c>,
+        wrong: usize,
+    ) -> Result<Self, Discard> {
+        let setting = Setting::safe(course, drill, draw)?;
+        let shelf = &course.shelf;
+        let scene = setting.scene(shelf);
+        let ranking = ranked(&setting, &scene, &grid_of(shelf, &drill.limits));
+        let best = ranking.first().ok_or(Discard::Unresolved)?;
+        if best.error > setting.goal.tolerance {
+            return Err(Discard::GoalOutOfReach);
+        }
+        let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
+        let acceptable = |place| is_wrong(drill, &setting, &ranking, place);
+        let wrong = temptations(course, drill, &tempter, draw, wrong, acceptable)?;
+        let (worlds, held) = try_worlds(&setting, &draw.words(drill), |world| {
+            let scene = scene_in(world, shelf, &setting, &setting.existing);
+            best_in(&scene.trial(&world.placement), &setting, &ranking, &wrong).is_some()
+        });
+        if worlds < WORLDS {
+            return Err(Discard::Unstable);
+        }
+        Ok(Contest { setting, ranking, scene, wrong, worlds, held })
+    }
+
+    /// The best mix.
+    pub fn best(&self) -> &Tried {
+        // A contest without any mix is none: `draw` refuses it.
+        &self.ranking[0]
+    }
+
+    /// Who judges mixes here.
+    pub fn judge<'j>(&'j self, course: &'j Course, lesson: &'j Lesson) -> Judge<'j, 'j> {
+        Judge {
+            course,
+            lesson,
+            setting: &self.setting,
+            scene: &self.scene,
+            trial: self.scene.trial(&self.setting.placement),
+            best_error: self.best().error,
+        }
+    }
+
+    /// The wrong mixes with their marks.
+    pub fn tempting(&self, judge: &Judge) -> Vec<Choice> {
+        let choice = |wrong: &Temptation| judge.place(&self.ranking[wrong.place], Some(&wrong.misconception));
+        self.wrong.iter().map(choice).collect()
+    }
+
+    /// What was proved of the best mix among these wrong ones; draws were thrown away before.
+    pub fn proof(&self, tempting: &[Choice], discarded: u32) -> Proof {
+        let best_error = self.best().error;
+        Proof {
+            searched: self.ranking.len(),
+            best_error,
+            margin: Some(marking::least_excess(tempting, best_error)),
+            worlds: self.worlds,
+            held: self.held,
+            discarded,
+        }
+    }
+}
