@@ -207,6 +207,9 @@ fn the_door_leads_the_session_of_the_terminal() {
         let key = exercise.form.key();
         let answer = match (&exercise.form, turn % 2 == 0) {
             (Form::One(one), false) => healedhue::exercise::Answer::One(usize::from(one.key == 0)),
+            (Form::Order(order), false) => {
+                healedhue::exercise::Answer::Order(order.key.iter().rev().copied().collect())
+            }
             _ => key,
         };
         session.answer(&exercise, &answer, now + 60).unwrap();
