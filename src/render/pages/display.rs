@@ -151,7 +151,7 @@ impl Pages<'_> {
                 .filter_map(|client| {
                     let seen = foresee(self.course, &show(client, false, None))?;
                     let through = |colour: Srgb| deficiency.map_or(colour, |kind| kind.seen(colour));
-                    let mut bare: Appearance = seen.bare.clone();
+                    let mut bare: Appearance = seen.bare;
                     bare.srgb = through(bare.srgb);
                     let work = (seen.seen.lab, through(seen.seen.srgb));
                     let words = &seen.reading.words;
