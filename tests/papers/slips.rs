@@ -169,9 +169,12 @@ fn bad_slips_are_told_in_a_line_each_and_the_others_are_marked() {
     // Checks and answers follow the demo's questions, so these are masked.
     let masked: Vec<String> = refused
         .lines()
-        .map(|line| match line.split_once("its check is") {
-            Some((before, _)) => format!("{before}its check is …"),
-            None => line.to_owned(),
+        .map(|line| {
+            let told = ["its check is", "there is no option 26; there are"];
+            match told.iter().find_map(|told| Some((line.split_once(told)?.0, told))) {
+                Some((before, told)) => format!("{before}{told} …"),
+                None => line.to_owned(),
+            }
         })
         .collect();
     insta::assert_snapshot!("refused_slips", masked.join("\n"));
