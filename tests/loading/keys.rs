@@ -207,6 +207,17 @@ fn neither_true_nor_false() {
 }
 
 #[test]
+fn a_direction_that_is_not_turned_back() {
+    let named = |name: &str| Fixture::minimal().replace(RUVAN, "name: Ruvan", &format!("name: \"{name}\""));
+    for name in ["Ru\u{202e}van", "Ru\u{2067}van", "Ru\u{202c}van", "Ru\u{2066}v\u{202c}an"] {
+        let told = named(name).told();
+        assert!(told.contains("`name` turns the direction of writing and does not turn it back"), "{told}");
+        assert!(told.contains("lessons/clients/ruvan.yaml:2:7"), "{told}");
+    }
+    assert!(!named("\u{2067}Ruvan\u{2069}").told().contains("error"));
+}
+
+#[test]
 fn a_control_character() {
     assert_snapshot!(
         Fixture::minimal().replace(RUVAN, "name: Ruvan", "name: \"Ru\\e[31mvan\"").told(),

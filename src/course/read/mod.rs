@@ -77,6 +77,14 @@ impl Reader {
         if text.contains(|c: char| c.is_control() && c != '\n' && c != '\t') {
             self.problems.error(&node.place, format!("`{key}` holds a control character"));
         }
+        if !closes_directions(text) {
+            self.problems
+                .error(
+                    &node.place,
+                    format!("`{key}` turns the direction of writing and does not turn it back"),
+                )
+                .help("end it with U+202C or U+2069, or take the unseen character out");
+        }
         At::new(text.to_owned(), node.place.clone())
     }
 
@@ -122,6 +130,23 @@ impl Reader {
     pub fn warning(&mut self, place: &Place, message: impl Into<String>) -> &mut super::Diagnostic {
         self.problems.warning(place, message)
     }
+}
+
+/// Whether every embedding, override and isolate of the bidirectional algorithm (Unicode Standard Annex 9) is closed in the line it is
+/// opened in, so that what stands after the text on a page or in a terminal keeps its order.
+fn closes_directions(text: &str) -> bool {
+    text.lines().all(|line| {
+        let mut open = Vec::new();
+        for c in line.chars() {
+            match c {
+                '\u{202a}' | '\u{202b}' | '\u{202d}' | '\u{202e}' => open.push('\u{202c}'),
+                '\u{2066}'..='\u{2068}' => open.push('\u{2069}'),
+                '\u{202c}' | '\u{2069}' if open.pop() != Some(c) => return false,
+                _ => {}
+            }
+        }
+        open.is_empty()
+    })
 }
 
 /// Whether an id has the form that ids of this kind have.
