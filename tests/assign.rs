@@ -367,6 +367,7 @@ fn an_assignment_that_is_wrong_is_told_where_and_what_would_be_right() {
         with("id: ysolde", "id: Ysolde Fenn"),
         with("{id: ysolde, name: Ysolde Fenn}", "Ysolde Fenn"),
         with("Ysolde Fenn", "\"Ysolde \\u202e nneF\""),
+        with("Ysolde Fenn", "\"Ysolde \\u202e nneF \\u202c\""),
         told("people: []\n"),
         told("- a\n- b\n"),
         told(""),

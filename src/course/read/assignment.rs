@@ -119,7 +119,10 @@ fn person(node: &Node, reader: &mut Reader) -> Option<Person> {
     let id = fields.id(Thing::Person);
     check_length(&id.value, &id.place, fields.reader);
     let name = fields.text("name");
-    if let Some(why) = unfit_name(&name.value) {
+    // What any text must keep has been told already.
+    if super::closes_directions(&name.value)
+        && let Some(why) = unfit_name(&name.value)
+    {
         fields.reader.error(&name.place, why);
     }
     Some(Person { id: id.value, name: name.value })
