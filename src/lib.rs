@@ -33,6 +33,8 @@ pub mod exercise;
 pub mod figure;
 pub mod foresee;
 pub mod healing;
+#[cfg(feature = "practice")]
+pub mod language;
 pub mod optics;
 mod parallel;
 pub mod pigment;

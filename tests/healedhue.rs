@@ -7,6 +7,7 @@ mod coverage;
 mod demo;
 mod door;
 mod exercises;
+mod languages;
 mod loading;
 mod optics;
 mod outcome;

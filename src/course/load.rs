@@ -19,6 +19,7 @@ use super::read::{Reader, bank, client, paper, pigment, sources, words, yaml};
 use super::shared::Shared;
 use super::source::{At, Source};
 use super::stands::Stands;
+use crate::language::Language;
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 use std::sync::Arc;
@@ -122,7 +123,7 @@ impl Loading<'_> {
             title: manifest.title,
             description: manifest.description,
             authors: manifest.authors,
-            language: manifest.language,
+            language: Language::of(&manifest.language),
             seed: manifest.seed,
             strict: manifest.strict,
             version: self.folder.version(),

@@ -60,6 +60,7 @@ pub use words::{
     Asked, Caution, CautionAction, Misconception, Question, QuestionOption, QuestionStep, Skill, Term,
 };
 
+use crate::language::Language;
 use crate::pigment::Shelf;
 use serde::{Deserialize, Serialize};
 
@@ -77,9 +78,8 @@ pub struct Course {
     /// Authors, from `book.toml`.
     #[serde(skip)]
     pub authors: Vec<String>,
-    /// BCP 47 language tag.
-    #[serde(skip)]
-    pub language: String,
+    /// The program's words in the course's language.
+    pub language: Language,
     /// Seed of all randomness in the course.
     pub seed: u64,
     /// Whether gaps in what the course covers are errors, not warnings.

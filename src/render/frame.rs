@@ -2,6 +2,7 @@
 
 use super::plan::{self, href};
 use crate::course::Course;
+use crate::say;
 use serde::Serialize;
 
 /// The part of the site a page belongs to, as the navigation names it.
@@ -19,18 +20,18 @@ pub(super) enum Section {
     Search,
 }
 
-/// The navigation, in order.
+/// The navigation, in order, with the messages that name it.
 const SECTIONS: [(Section, &str, &str); 10] = [
-    (Section::Course, "Course", plan::HOME),
-    (Section::Practice, "Practice", plan::PRACTICE),
-    (Section::Bench, "Bench", plan::BENCH),
-    (Section::Bottles, "Bottles", plan::BOTTLES),
-    (Section::Clients, "Clients", plan::CLIENTS),
-    (Section::Misconceptions, "Misconceptions", plan::MISCONCEPTIONS),
-    (Section::Glossary, "Glossary", plan::GLOSSARY),
-    (Section::Cautions, "Cautions", plan::CAUTIONS),
-    (Section::Model, "Model", plan::MODEL),
-    (Section::Search, "Search", plan::SEARCH),
+    (Section::Course, "frame-course", plan::HOME),
+    (Section::Practice, "frame-practice", plan::PRACTICE),
+    (Section::Bench, "frame-bench", plan::BENCH),
+    (Section::Bottles, "frame-bottles", plan::BOTTLES),
+    (Section::Clients, "frame-clients", plan::CLIENTS),
+    (Section::Misconceptions, "frame-misconceptions", plan::MISCONCEPTIONS),
+    (Section::Glossary, "frame-glossary", plan::GLOSSARY),
+    (Section::Cautions, "frame-cautions", plan::CAUTIONS),
+    (Section::Model, "frame-model", plan::MODEL),
+    (Section::Search, "frame-search", plan::SEARCH),
 ];
 
 /// What every page may load and run: its own style sheets, scripts and pictures, and nothing from elsewhere.
@@ -59,7 +60,7 @@ impl Link {
 /// An entry of the navigation.
 #[derive(Debug, Serialize)]
 struct Entry {
-    text: &'static str,
+    text: String,
     href: String,
     /// `page` on the page itself, `true` on pages below it.
     current: Option<&'static str>,
@@ -107,15 +108,15 @@ impl Frame {
         let entries = SECTIONS
             .iter()
             .filter(|(entry, ..)| has(*entry))
-            .map(|&(entry, text, target)| Entry {
-                text,
+            .map(|&(entry, id, target)| Entry {
+                text: say!(course.language, id),
                 href: href(path, target),
                 current: (entry == section).then_some(if path == target { "page" } else { "true" }),
             })
             .collect();
         Frame {
-            lang: course.language.clone(),
-            dir: direction(&course.language),
+            lang: course.language.tag().to_owned(),
+            dir: direction(course.language.tag()),
             course: course.title.clone(),
             authors: course.authors.join(", "),
             title: title.to_owned(),

@@ -28,6 +28,8 @@ mod report;
 mod swatch;
 mod templates;
 mod timeline;
+#[expect(dead_code, reason = "scripts follow")]
+mod words;
 
 pub use assignment::AssignedFolder;
 pub use error::RenderError;

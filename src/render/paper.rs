@@ -96,7 +96,7 @@ impl<'p> PaperPages<'p> {
     /// # Errors
     /// When a template fails, which is a bug.
     pub fn new(pool: &'p PaperPool<'p>) -> Result<Self, RenderError> {
-        let templates = Templates::new()?;
+        let templates = Templates::new(&pool.course.language)?;
         let course = pool.course;
         let questions = pool
             .questions
@@ -161,7 +161,7 @@ impl<'p> PaperPages<'p> {
         // No closing tag can be read out of it.
         let identity = serde_json::to_string(&paper.id).unwrap_or_default().replace('<', "\\u003c");
         let context = PaperPage {
-            language: &self.pool.course.language,
+            language: self.pool.course.language.tag(),
             course: &self.pool.course.title,
             title: &blueprint.title,
             about: &blueprint.about,

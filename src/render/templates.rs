@@ -2,10 +2,14 @@
 //!
 //! Entry point: [`Templates::render`]. Every value is escaped unless a template marks it `safe`; only HTML from
 //! [`super::markdown`] and drawings from [`super::swatch`] are.
+//!
+//! Two functions give the program's own words: `say("page-title", count=3)` a text, `html("page-note", href=…)` a message that holds
+//! HTML itself, its values escaped.
 
 use super::RenderError;
+use crate::language::{self, Language};
 use minijinja::syntax::SyntaxConfig;
-use minijinja::value::{Serde, Value};
+use minijinja::value::{Kwargs, Serde, Value};
 use minijinja::{AutoEscape, Environment, UndefinedBehavior};
 use serde::Serialize;
 
@@ -120,9 +124,16 @@ const TEMPLATES: &[(&str, &str)] = &embedded![
 pub(super) struct Templates(Environment<'static>);
 
 impl Templates {
-    /// Compiles the embedded templates.
-    pub fn new() -> Result<Self, RenderError> {
+    /// Compiles the embedded templates; what they say by themselves is said in this language.
+    pub fn new(language: &Language) -> Result<Self, RenderError> {
         let mut environment = Environment::new();
+        let plain = language.clone();
+        environment
+            .add_function("say", move |id: &str, values: Kwargs| said(&plain, id, &values, Value::to_string));
+        let marked = language.clone();
+        environment.add_function("html", move |id: &str, values: Kwargs| {
+            said(&marked, id, &values, escaped).map(Value::from_safe_string)
+        });
         environment.set_undefined_behavior(UndefinedBehavior::Strict);
         let syntax = SyntaxConfig::builder().trim_blocks(true).lstrip_blocks(true).build();
         environment
@@ -145,6 +156,38 @@ impl Templates {
         let value = Value::from(Serde(context));
         self.0.get_template(template).and_then(|found| found.render(value)).map_err(failed)
     }
+}
+
+/// The message with this id, with the values that a template gives: a number decides about singular and plural, anything else is a text
+/// written in this way.
+fn said(
+    language: &Language,
+    id: &str,
+    values: &Kwargs,
+    written: impl Fn(&Value) -> String,
+) -> Result<String, minijinja::Error> {
+    let mut given = Vec::new();
+    for name in values.args() {
+        let value: Value = values.get(name)?;
+        let filled = match i64::try_from(value.clone()) {
+            Ok(number) if value.is_number() => language::Value::from(number as f64),
+            _ => language::Value::from(written(&value)),
+        };
+        given.push((name, filled));
+    }
+    Ok(language.say(id, &given))
+}
+
+/// A value as text in HTML; markup that is safe already stays.
+fn escaped(value: &Value) -> String {
+    let text = value.to_string();
+    if value.is_safe() {
+        return text;
+    }
+    let mut out = String::new();
+    // Writing into a string cannot fail.
+    let _ = write_escaped(&mut out, &text);
+    out
 }
 
 /// A template without the spaces its lines begin with, which are for whoever reads the template. No template holds preformatted text.

@@ -119,7 +119,7 @@ fn keys_of_mdbook_and_a_large_seed() {
 fn a_manifest_with_little_in_it() {
     let fixture = Fixture::minimal().with(BOOK, "[book]\ntitle = \"T\"\nsrc = \"lessons\"\n");
     let course = fixture.load().course.expect("a valid course");
-    assert_eq!((course.language.as_str(), course.seed, course.authors.len()), ("en", 0, 0));
+    assert_eq!((course.language.tag(), course.seed, course.authors.len()), ("en", 0, 0));
 }
 
 #[test]

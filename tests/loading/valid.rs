@@ -32,7 +32,7 @@ fn manifest_and_order() {
     let order: Vec<_> =
         course.prefix.iter().chain(pages).chain(lessons).map(|page| (&page.title, &page.path)).collect();
     assert_debug_snapshot!(
-        (&course.title, &course.description, &course.authors, &course.language, course.seed, order),
+        (&course.title, &course.description, &course.authors, course.language.tag(), course.seed, order),
         @r#"
         (
             "A small course",

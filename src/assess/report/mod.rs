@@ -73,7 +73,7 @@ pub fn report(cohort: &Cohort, course: &Course) -> Result<Report, CohortError> {
     let mut report = Report {
         title: cohort.title.clone(),
         course: course.title.clone(),
-        language: course.language.clone(),
+        language: course.language.tag().to_owned(),
         summary: Vec::new(),
         notes: words::notes(&checked, course),
         papers,

@@ -114,7 +114,7 @@ impl Coverage {
                 .map(|(_, lesson)| LessonCover {
                     id: lesson.id.clone(),
                     drills: lesson.drills.len(),
-                    reading: Reading::of(&lesson.page, &course.language),
+                    reading: Reading::of(&lesson.page, course.language.tag()),
                 })
                 .collect(),
         }

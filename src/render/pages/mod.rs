@@ -62,7 +62,16 @@ impl<'a> Pages<'a> {
         let (texts, whole_texts) = (paths(course), paths(whole));
         let assets = course.assets.iter().map(|asset| asset.path.clone()).collect();
         let glossary = Glossary::new(&course.terms);
-        Ok(Pages { course, whole, whole_texts, pools, templates: Templates::new()?, texts, assets, glossary })
+        Ok(Pages {
+            course,
+            whole,
+            whole_texts,
+            pools,
+            templates: Templates::new(&course.language)?,
+            texts,
+            assets,
+            glossary,
+        })
     }
 
     /// Whether this is only a part of a course: for learners, and for reading. It has no bench, which would answer the exercises, no

@@ -18,6 +18,7 @@ use super::output::{ASSIGNMENTS, OutputFolder, REPORT, SiteFile, TABLES};
 use super::templates::{REPORT_CSS, STYLE_CSS, Templates};
 use super::{RenderError, Written};
 use crate::assess::report::{PersonEntry, Report};
+use crate::language::Language;
 use rayon::prelude::*;
 use serde::Serialize;
 use std::path::Path;
@@ -73,8 +74,12 @@ impl ReportFolder {
     /// # Errors
     /// When the system refuses; the folder is then as it was.
     pub fn write(&self, report: &Report, site: Option<&SiteLink>) -> Result<Written, RenderError> {
-        let pages =
-            Pages { report, site, templates: Templates::new()?, paths: person::paths(&report.people) };
+        let pages = Pages {
+            report,
+            site,
+            templates: Templates::new(&Language::of(&report.language))?,
+            paths: person::paths(&report.people),
+        };
         self.0.replace_with(|writer| {
             for (path, content) in STYLES {
                 writer.put(&SiteFile { path: path.to_owned(), content: content.as_bytes().to_vec() })?;
