@@ -150,14 +150,19 @@ impl<'c> Practice<'c> {
         let reply: Reply = read(text, "request")?;
         let sitting = self.sitting.as_mut().ok_or_else(no_session)?;
         let exercise = sitting.open.as_ref().ok_or_else(|| refusal("answer", "no question is open"))?;
-        let given = reply.answer.to(&exercise.form).map_err(|error| refusal("answer", &error.to_string()))?;
+        let given = reply
+            .answer
+            .to(&exercise.form)
+            .map_err(|error| refusal("answer", &error.said(&self.course.language)))?;
         let (session, now) = (&mut sitting.session, reply.now);
         if let Some(elsewhere) = &reply.progress {
             session.take_up(record(elsewhere)?.0);
         }
         let before = session.progress().clone();
-        let chosen =
-            session.answer(exercise, &given, now).map_err(|error| refusal("answer", &error.to_string()))?;
+        let language = &self.course.language;
+        let chosen = session
+            .answer(exercise, &given, now)
+            .map_err(|error| refusal("answer", &error.said(language)))?;
         let told = Told::of(self.course, exercise, &chosen, (&before, session.progress()), now);
         let text = written(&told);
         sitting.open = None;
