@@ -38,7 +38,7 @@ reading-tone-salmon = lachsfarben
 reading-tone-red = rot
 reading-tone-pink-violet = rosaviolett
 
-## Wörter eines Falls: Haut, Stellen, Licht, Zeiten, Mischungen. CAPITAL( ) schreibt den ersten Buchstaben groß
+## Wörter eines Falls: Haut, Zeiten, Mischungen
 
 exercise-undertone-cool = kühl
 exercise-undertone-neutral = neutral
@@ -48,16 +48,12 @@ exercise-redness-calm = ruhig
 exercise-redness-rosy = rosig
 exercise-redness-flushed = gerötet
 exercise-redness-ruddy = stark gerötet
-exercise-skin = Phototyp { $phototype }, Unterton { $undertone }, Haut { $redness }
-exercise-site-brow = Braue
-exercise-site-eyelid = Augenlid
-exercise-site-lip = Lippe
-exercise-site-areola = Warzenhof
-exercise-site-scalp = Kopfhaut
-exercise-light-d65 = Tageslicht (D65)
-exercise-light-a = Glühlampenlicht (A)
-exercise-light-led-b3 = LED-Weißlicht (LED-B3)
-exercise-light-fl2 = Kaltweiß-Leuchtstofflicht (FL2)
+exercise-case-now = { $client } jetzt
+exercise-case-goal = Ziel: { $name }, erreicht bis ΔE00 { $tolerance }
+exercise-case-skin = Phototyp { $phototype }, Unterton { $undertone }, Haut { $redness }
+exercise-case-old-work = Alter: { $age }. { $note }
+exercise-case-judged = { $when }, unter { $light }
+exercise-case-placement = { $depth } mm tief, { $thickness } mm dick, Beladung { $load }, { $coverage } % der Fläche gedeckt
 exercise-time-today = am selben Tag
 exercise-time-healed = sechs Wochen
 exercise-time-years = { $years ->

@@ -39,7 +39,7 @@ reading-tone-salmon = salmon
 reading-tone-red = red
 reading-tone-pink-violet = pink-violet
 
-## Words of cases: skins, sites, lights, times, mixes. A function LOWER( ) writes a text in small letters, CAPITAL( ) its first letter as a capital
+## Words of cases: skins, times, mixes. LOWER( ) writes a name in small letters, as English does inside a sentence
 
 exercise-undertone-cool = cool
 exercise-undertone-neutral = neutral
@@ -49,26 +49,19 @@ exercise-redness-calm = calm
 exercise-redness-rosy = rosy
 exercise-redness-flushed = flushed
 exercise-redness-ruddy = ruddy
-exercise-skin = phototype { $phototype }, { $undertone } undertone, { $redness }
-exercise-site-brow = brow
-exercise-site-eyelid = eyelid
-exercise-site-lip = lip
-exercise-site-areola = areola
-exercise-site-scalp = scalp
-exercise-light-d65 = daylight (D65)
-exercise-light-a = tungsten light (A)
-exercise-light-led-b3 = white LED light (LED-B3)
-exercise-light-fl2 = cool fluorescent light (FL2)
+exercise-case-now = { $client } now
+exercise-case-goal = Goal: { $name }, reached within ΔE00 { $tolerance }
+exercise-case-skin = phototype { $phototype }, { $undertone } undertone, { $redness }
+exercise-case-old-work = { $age } old. { $note }
+exercise-case-judged = { $when }, under { $light }
+exercise-case-placement = { $depth } mm deep, { $thickness } mm thick, load { $load }, { $coverage }% of the area covered
 exercise-time-today = on the day
 exercise-time-healed = six weeks
 exercise-time-years = { $years ->
     [one] 1 year
    *[other] { $years } years
  }
-exercise-time-months = { $months ->
-    [one] 1 month
-   *[other] { $months } months
- }
+exercise-time-months = { $months } months
 exercise-after-today = on the day
 exercise-after-healed = after six weeks
 exercise-after-years = after { $years ->

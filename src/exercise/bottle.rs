@@ -28,5 +28,5 @@ pub(super) fn attempt<'c>(
         when = language.after(setting.months)
     );
     let form = draw.one_of(options);
-    Ok(draw.finish(lesson, drill, ask, setting.case(&course.shelf), form, Some(proof), &engine(course)))
+    Ok(draw.finish(lesson, drill, ask, setting.case(course), form, Some(proof), &engine(course)))
 }

@@ -47,5 +47,5 @@ pub(super) fn attempt<'c>(
         tempting,
         best_error: best.error,
     }));
-    Ok(draw.finish(lesson, drill, ask, setting.case(&course.shelf), form, Some(proof), &engine(course)))
+    Ok(draw.finish(lesson, drill, ask, setting.case(course), form, Some(proof), &engine(course)))
 }

@@ -91,7 +91,7 @@ pub(super) fn attempt<'c>(
         when = language.after(setting.months)
     );
     let choices = prediction.choices(course, lesson, bare);
-    let case = super::Case { goal: None, ..setting.case(shelf) };
+    let case = super::Case { goal: None, ..setting.case(course) };
     let form = draw.one_of_pictured(choices);
     Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), &engine(course)))
 }

@@ -104,14 +104,14 @@ pub(super) fn attempt(
     let exhibit = Exhibit {
         label: say!(language, "exercise-hindsight-left", client = &client.name),
         seen: shown,
-        reading: Reading::of(shown.lab, bare),
+        reading: Reading::of(shown.lab, bare).in_language(language),
         light: setting.light,
     };
     let choices = prediction.choices(course, lesson, bare);
-    let mut case = super::Case { goal: None, placed: None, exhibits: vec![exhibit], ..setting.case(shelf) };
+    let mut case = super::Case { goal: None, placed: None, exhibits: vec![exhibit], ..setting.case(course) };
     // The question is about work that the client's own story does not tell of.
     case.now = case.bare;
-    case.now_reading = Reading::of(case.bare.lab, case.bare.lab);
+    case.now_reading = Reading::of(case.bare.lab, case.bare.lab).in_language(language);
     let form = draw.one_of(choices);
     Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), &engine(course)))
 }

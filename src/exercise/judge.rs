@@ -32,8 +32,8 @@ impl Judge<'_, '_> {
     pub fn place(&self, tried: &Tried, misconception: Option<&str>) -> Choice {
         let setting = self.setting;
         let healed = Appearance::of(self.trial.with(&tried.paint), setting.light);
-        let reading = Reading::of(healed.lab, setting.light.lab_of(&self.scene.bare()));
         let Course { language, shelf, .. } = self.course;
+        let reading = Reading::of(healed.lab, setting.light.lab_of(&self.scene.bare())).in_language(language);
         let miss = marking::miss_in_words(language, healed.lab, setting.goal.lab);
         let verdict = match (tried.error <= setting.goal.tolerance, miss.is_empty()) {
             (true, true) => "exercise-reaches",
@@ -45,7 +45,7 @@ impl Judge<'_, '_> {
             language,
             verdict,
             when = capital(&language.after(setting.months)),
-            reading = reading.said(language),
+            reading = &reading.words,
             error = language.decimal(tried.error, 1),
             miss = miss
         );

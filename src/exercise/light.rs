@@ -74,7 +74,7 @@ pub(super) fn attempt<'c>(
     let exhibit = Exhibit {
         label: say!(language, "exercise-lamp-day", mix = language.mix(shelf, mix)),
         seen: day,
-        reading: Reading::of(day.lab, bare_by_day),
+        reading: Reading::of(day.lab, bare_by_day).in_language(language),
         light: Light::D65,
     };
     let lamp = format!("exercise-lamp-{}", setting.light.name().to_ascii_lowercase());
@@ -87,7 +87,7 @@ pub(super) fn attempt<'c>(
     );
     let bare = setting.light.lab_of(&scene.bare());
     let choices = prediction.choices(course, lesson, bare);
-    let case = super::Case { goal: None, exhibits: vec![exhibit], ..setting.case(shelf) };
+    let case = super::Case { goal: None, exhibits: vec![exhibit], ..setting.case(course) };
     let form = draw.one_of_pictured(choices);
     Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), &engine(course)))
 }

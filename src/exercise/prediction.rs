@@ -101,13 +101,13 @@ impl Prediction {
             .into_iter()
             .map(|option| {
                 let error = difference(option.seen.lab, key);
-                let reading = Reading::of(option.seen.lab, bare);
+                let reading = Reading::of(option.seen.lab, bare).in_language(&course.language);
                 let treated = option.misconception.as_deref().and_then(|id| course.misconception(id));
                 // Two colours may share their words, never their numbers.
                 let label = if option.label.is_empty() {
                     let language = &course.language;
                     let [l, a, b] = language.lab(option.seen.lab, 1);
-                    say!(language, "exercise-colour", reading = reading.said(language), l = l, a = a, b = b)
+                    say!(language, "exercise-colour", reading = &reading.words, l = l, a = a, b = b)
                 } else {
                     option.label
                 };

@@ -127,7 +127,7 @@ pub(super) fn attempt(
         goal = marking::goal_in_words(language, setting.goal)
     );
     let form = draw.one_of(options);
-    Ok(draw.finish(lesson, drill, ask, setting.case(shelf), form, proof, &source))
+    Ok(draw.finish(lesson, drill, ask, setting.case(course), form, proof, &source))
 }
 
 /// What is right in a setting.

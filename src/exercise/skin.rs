@@ -110,7 +110,7 @@ fn reading(
     };
     let ask = say!(language, "exercise-skin-ask", client = &client.name);
     let choices = prediction.choices(course, lesson, own.lab);
-    let case = super::Case { goal: None, placed: None, skin_is_told: false, ..setting.case(shelf) };
+    let case = super::Case { goal: None, placed: None, skin_is_told: false, ..setting.case(course) };
     let form = draw.one_of(choices);
     Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), &engine(course)))
 }
@@ -130,7 +130,7 @@ fn angle(
     setting: &Setting,
 ) -> Result<Exercise, Discard> {
     let (client, language) = (setting.client, &course.language);
-    let mut case = super::Case { goal: None, placed: None, ..setting.case(&course.shelf) };
+    let mut case = super::Case { goal: None, placed: None, ..setting.case(course) };
     let lab = case.bare.lab;
     let rounded = |value: f64| libm::round(value * 10.0) / 10.0;
     let l = rounded(lab.l + READINGS[below(&mut draw.rng, READINGS.len())]);

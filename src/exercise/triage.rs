@@ -51,7 +51,7 @@ pub(super) fn attempt(
         return Err(Discard::TooFewTemptations);
     }
     let ask = say!(language, "exercise-triage-ask", client = &setting.client.name);
-    let case = super::Case { goal: None, placed: None, ..setting.case(&course.shelf) };
+    let case = super::Case { goal: None, placed: None, ..setting.case(course) };
     let source =
         caution.map_or_else(|| language.say("exercise-triage-source", &[]), |caution| caution.source.clone());
     let form = draw.one_of(options);

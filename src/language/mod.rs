@@ -65,8 +65,7 @@ impl Language {
         let mut bundle = FluentBundle::new_concurrent(locale.into_iter().collect());
         // Marks around every value would stand in answers, files and comparisons; pages say their direction themselves.
         bundle.set_use_isolating(false);
-        sound &= bundle.add_function("LOWER", |given, _| changed(given, str::to_lowercase)).is_ok();
-        sound &= bundle.add_function("CAPITAL", |given, _| changed(given, capital)).is_ok();
+        sound &= bundle.add_function("LOWER", |given, _| lowered(given)).is_ok();
         sound &= bundle.add_resource(resource).is_ok();
         let language =
             Language(Arc::new(Spoken { tag: tag.to_owned(), source: messages.to_owned(), bundle }));
@@ -99,8 +98,7 @@ impl Language {
         self.marked(number.to_string())
     }
 
-    /// A number that is written already, with the language's decimal mark.
-    pub fn marked(&self, number: String) -> String {
+    fn marked(&self, number: String) -> String {
         match self.say("decimal-mark", &[]).as_str() {
             "." => number,
             mark => number.replace('.', mark),
@@ -108,11 +106,10 @@ impl Language {
     }
 }
 
-/// What a function of the messages makes of the text it is given: `{ LOWER($name) }` in small letters, where a language writes names so
-/// inside a sentence, `{ CAPITAL($age) }` with a capital first letter.
-fn changed(given: &[FluentValue<'_>], change: impl Fn(&str) -> String) -> FluentValue<'static> {
+/// `{ LOWER($name) }`: a name in small letters, for languages that write it so inside a sentence.
+fn lowered(given: &[FluentValue<'_>]) -> FluentValue<'static> {
     match given {
-        [FluentValue::String(text)] => FluentValue::String(change(text).into()),
+        [FluentValue::String(text)] => FluentValue::String(text.to_lowercase().into()),
         _ => FluentValue::Error,
     }
 }

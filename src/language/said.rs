@@ -1,18 +1,23 @@
-//! How a language says what the engine finds: readings, words of skins, sites and lights, times, mixes.
+//! How a language says what the engine finds: readings, words of skins, times, mixes.
 //!
 //! The engine's own words stay as they are in its JSON, which programs read; what people read is said here.
 
 use super::{Language, Value};
-use crate::colour::{Lab, Light};
+use crate::colour::Lab;
 use crate::healing::{HEALED_MONTHS, Reading, Tone};
 use crate::pigment::{Colourant, Mix, Restriction, Shelf};
-use crate::skin::{Redness, Site, Undertone};
+use crate::skin::{Redness, Undertone};
 
 impl Reading {
     /// The reading in a language: "deeper than the skin, neutral brown".
     pub fn said(&self, language: &Language) -> String {
         let depth = language.say(&format!("reading-depth-{}", self.depth.replace(' ', "-")), &[]);
         crate::say!(language, "reading-words", depth = depth, tone = self.tone.said(language))
+    }
+
+    /// The same with its words in a language; depth and tone stay as programs know them.
+    pub fn in_language(self, language: &Language) -> Self {
+        Reading { words: self.said(language), ..self }
     }
 }
 
@@ -51,20 +56,6 @@ impl Redness {
     }
 }
 
-impl Site {
-    /// The site's word in a language.
-    pub fn said(self, language: &Language) -> String {
-        language.say(&format!("exercise-site-{}", self.word()), &[])
-    }
-}
-
-impl Light {
-    /// The light in a language, with its name: "daylight (D65)".
-    pub fn said(self, language: &Language) -> String {
-        language.say(&format!("exercise-light-{}", self.name().to_ascii_lowercase()), &[])
-    }
-}
-
 impl Language {
     /// A mix: "4 drops Dunmere, 1 drop Emberlow".
     pub fn mix(&self, shelf: &Shelf, mix: &Mix) -> String {
@@ -77,20 +68,6 @@ impl Language {
         drops.into_iter().map(part).collect::<Vec<_>>().join(", ")
     }
 
-    /// A time after a placement as an age or a duration: "on the day", "six weeks", "4 months", "3 years".
-    pub fn time(&self, months: f64) -> String {
-        let years = months / 12.0;
-        if months == 0.0 {
-            self.say("exercise-time-today", &[])
-        } else if months == HEALED_MONTHS {
-            self.say("exercise-time-healed", &[])
-        } else if years >= 1.0 && years.fract() == 0.0 {
-            crate::say!(self, "exercise-time-years", years = self.count(years))
-        } else {
-            crate::say!(self, "exercise-time-months", months = self.count((months * 100.0).round() / 100.0))
-        }
-    }
-
     /// When something is seen, after a placement: "on the day", "after six weeks", "after 3 years".
     pub fn after(&self, months: f64) -> String {
         match months {
@@ -99,12 +76,6 @@ impl Language {
             m if m % 12.0 == 0.0 => crate::say!(self, "exercise-after-years", years = self.count(m / 12.0)),
             m => crate::say!(self, "exercise-after-months", months = self.count(m)),
         }
-    }
-
-    /// The three words of a skin: "phototype II, warm undertone, rosy".
-    pub fn skin(&self, phototype: &str, undertone: Undertone, redness: Redness) -> String {
-        let (undertone, redness) = (undertone.said(self), redness.said(self));
-        crate::say!(self, "exercise-skin", phototype = phototype, undertone = undertone, redness = redness)
     }
 
     /// A rule that restricts a colourant, in the message with this id.

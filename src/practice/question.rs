@@ -91,7 +91,7 @@ pub struct SwatchView<'a> {
     /// The skin around it.
     pub bare_skin: Shown,
     /// In words.
-    pub words: String,
+    pub words: &'a str,
     /// The light it is seen under.
     pub light: Light,
 }
@@ -162,12 +162,11 @@ impl<'a> QuestionView<'a> {
 
 impl<'a> CaseView<'a> {
     fn of(course: &'a Course, case: &'a Case, client: &'a Client) -> Self {
-        let language = &course.language;
-        let swatch = |label, seen: &Appearance, reading: &Reading, light| SwatchView {
+        let swatch = |label, seen: &Appearance, reading: &'a Reading, light| SwatchView {
             label,
             colour: Shown::of(seen.lab),
             bare_skin: Shown::of(case.bare.lab),
-            words: reading.said(language),
+            words: &reading.words,
             light,
         };
         let has_work = case.now.reflectance != case.bare.reflectance;
@@ -199,7 +198,7 @@ impl<'a> CaseView<'a> {
             goal: case.goal.as_ref().map(|goal| GoalView {
                 name: course.goal(&goal.id).map_or(&goal.id, |known| &known.name),
                 colour: Shown::of(goal.lab),
-                words: Reading::of(goal.lab, case.bare.lab).said(language),
+                words: Reading::of(goal.lab, case.bare.lab).said(&course.language),
                 tolerance: goal.tolerance,
             }),
         }
@@ -214,7 +213,7 @@ impl<'a> FormView<'a> {
             Form::One(one) => {
                 let pictured = case.filter(|_| one.pictured);
                 let option = |choice: &'a Choice| OptionView {
-                    picture: pictured.and_then(|case| picture(course, case, choice)),
+                    picture: pictured.and_then(|case| picture(case, choice)),
                     ..said(choice)
                 };
                 FormView::One { options: one.options.iter().map(option).collect() }
@@ -243,13 +242,13 @@ impl<'a> FormView<'a> {
     }
 }
 
-fn picture(course: &Course, case: &Case, choice: &Choice) -> Option<SwatchView<'static>> {
+fn picture<'a>(case: &'a Case, choice: &'a Choice) -> Option<SwatchView<'a>> {
     let (seen, reading) = choice.healed.as_ref().zip(choice.reading.as_ref())?;
     Some(SwatchView {
         label: "",
         colour: Shown::of(seen.lab),
         bare_skin: Shown::of(case.bare.lab),
-        words: reading.said(&course.language),
+        words: &reading.words,
         light: case.light,
     })
 }

@@ -222,7 +222,7 @@ impl Answered {
             light,
             colour: Shown::of(later.seen.lab),
             bare_skin: Shown::of(later.bare.lab),
-            words: later.reading.said(&course.language),
+            words: later.reading.words,
             from_goal: goal.map(|goal| difference(later.seen.lab, goal.lab)),
         };
         let restricted = match &choice.action {
