@@ -226,3 +226,12 @@ exercise-triage-safe-side = Zur Sicherheit zwei Wochen warten
 exercise-triage-signed-needless = Weitermachen; mit unterschriebener Einwilligung braucht es weder Verträglichkeitsprobe noch Aufzeichnungen
 exercise-triage-source = die Liste der Vorsichtshinweise im Kurs
 exercise-caution = { $why } Vorsicht: { $caution }. Wer zu fragen ist: { $who }.
+
+## Aufzeichnungen des Übens, die nicht brauchbar sind
+
+exercise-record-none = das ist keine Aufzeichnung eines Lernstands: { $why }
+exercise-record-newer = diese Aufzeichnung hat das Format { $found }; dieses Programm liest höchstens { $known }: Nehmen Sie das Programm, das sie geschrieben hat, oder ein neueres
+exercise-record-unused = der Lernstand in `{ $skill }` ist unbrauchbar und gilt als leer: { $why }
+exercise-record-no-object = das ist kein JSON-Objekt
+exercise-record-known = `known` ist { $known }, nicht von 0 bis 1
+exercise-record-credit = `credit` ist { $credit }, nicht von 0 bis zur Zahl der Antworten, { $answers }

@@ -212,3 +212,12 @@ exercise-triage-safe-side = Wait two weeks, to be on the safe side
 exercise-triage-signed-needless = Go on; with a signed consent neither patch test nor records are needed
 exercise-triage-source = the course's list of cautions
 exercise-caution = { $why } Caution: { $caution }. Who to ask: { $who }.
+
+## Records of practice that cannot be used
+
+exercise-record-none = this is no record of progress: { $why }
+exercise-record-newer = this record of progress has format { $found }; this program reads up to { $known }: use the program that wrote it, or a newer one
+exercise-record-unused = progress in `{ $skill }` cannot be used and counts as none: { $why }
+exercise-record-no-object = it is no JSON object
+exercise-record-known = `known` is { $known }, outside 0 to 1
+exercise-record-credit = `credit` is { $credit }, outside 0 to the number of answers, { $answers }

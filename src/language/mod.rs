@@ -98,7 +98,8 @@ impl Language {
         self.marked(number.to_string())
     }
 
-    fn marked(&self, number: String) -> String {
+    /// A written number, with the language's decimal mark.
+    pub(crate) fn marked(&self, number: String) -> String {
         match self.say("decimal-mark", &[]).as_str() {
             "." => number,
             mark => number.replace('.', mark),
@@ -165,6 +166,14 @@ macro_rules! say {
     ($language:expr, $id:expr $(, $name:ident = $value:expr)* $(,)?) => {
         $language.say($id, &[$((stringify!($name), $crate::language::Value::from($value))),*])
     };
+}
+
+/// English.
+#[cfg(feature = "program")]
+impl Default for Language {
+    fn default() -> Self {
+        Language::of(SPOKEN[0].0)
+    }
 }
 
 impl fmt::Debug for Language {
