@@ -28,3 +28,4 @@ mod spelling;
 mod survey;
 mod time;
 mod trade;
+mod translated;

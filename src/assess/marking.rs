@@ -10,6 +10,7 @@ use super::slip::Slip;
 use super::table::MarkTable;
 use crate::course::Course;
 use crate::exercise::{Answer, AnswerError, Mark, outcome};
+use crate::say;
 use serde::Serialize;
 use std::borrow::Cow;
 use std::sync::Arc;
@@ -195,7 +196,7 @@ pub fn mark_table(course: &Course, table: &MarkTable, raw: &str) -> Result<(Stri
         lesson: table.lesson().to_owned(),
     };
     if raw.trim().is_empty() {
-        return Ok((String::new(), worthless("Not answered.".to_owned())));
+        return Ok((String::new(), worthless(course.language.say("exercise-not-answered", &[]))));
     }
     let answer = Answer::read(&table.exercise.form, raw)?;
     let written = answer.to_string();
@@ -205,7 +206,8 @@ pub fn mark_table(course: &Course, table: &MarkTable, raw: &str) -> Result<(Stri
     match outcome(course, &table.exercise, &answer) {
         Ok(seen) => Ok((written, seen.mark)),
         Err(AnswerError::Limits(why)) => {
-            Ok((written, worthless(format!("Not a mix that may be given: {why}."))))
+            let language = &course.language;
+            Ok((written, worthless(say!(language, "exercise-not-a-mix", why = why.said(language)))))
         }
         Err(other) => Err(other),
     }

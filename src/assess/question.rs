@@ -6,7 +6,9 @@ use crate::colour::{Lab, Light};
 use crate::course::{Client, Course};
 use crate::exercise::{Action, Case, Exercise, Form};
 use crate::healing::{Appearance, HEALED_MONTHS, Placement};
+use crate::language::Language;
 use crate::pigment::{Bottle, Mix};
+use crate::say;
 use serde::Serialize;
 use std::collections::BTreeSet;
 
@@ -153,8 +155,9 @@ impl BottleTold {
 }
 
 fn case_asked(course: &Course, case: &Case, client: &Client) -> CaseAsked {
+    let language = &course.language;
     let mut seen = vec![seen(
-        &format!("{} now", client.name),
+        &say!(language, "exercise-case-now", client = &client.name),
         Some(&case.now_reading.words).filter(|_| case.now.reflectance != case.bare.reflectance),
         &case.now,
         case.light,
@@ -165,7 +168,12 @@ fn case_asked(course: &Course, case: &Case, client: &Client) -> CaseAsked {
     if let Some(goal) = &case.goal {
         let name = course.goal(&goal.id).map_or(goal.id.as_str(), |known| known.name.as_str());
         seen.push(Seen {
-            label: format!("Goal: {name}, reached within ΔE00 {:.1}", goal.tolerance),
+            label: say!(
+                language,
+                "exercise-case-goal",
+                name = name,
+                tolerance = language.decimal(goal.tolerance, 1)
+            ),
             words: None,
             lab: rounded(goal.lab),
             srgb: crate::colour::Srgb::from_lab(goal.lab).hex(),
@@ -177,22 +185,29 @@ fn case_asked(course: &Course, case: &Case, client: &Client) -> CaseAsked {
         about: client.about.clone(),
         wish: client.wish.clone(),
         skin: case.skin_is_told.then(|| {
-            format!(
-                "phototype {}, {} undertone, {}",
-                client.phototype.word(),
-                client.undertone.word(),
-                client.redness.word()
+            say!(
+                language,
+                "exercise-case-skin",
+                phototype = client.phototype.word(),
+                undertone = client.undertone.said(language),
+                redness = client.redness.said(language)
             )
         }),
         hair: client.hair.clone(),
         old_work: client
             .existing
             .iter()
-            .map(|old| format!("{} old. {}", months(old.work.months), old.note))
+            .map(|old| {
+                let age = months(language, old.work.months);
+                say!(language, "exercise-case-old-work", age = age, note = &old.note)
+            })
             .collect(),
         health: client.health.iter().map(|health| health.note.clone()).collect(),
-        placement: case.placed.map(|placed| placement(&placed.placement)),
-        judged: case.placed.map(|placed| format!("{}, under {}", months(placed.months), case.light.name())),
+        placement: case.placed.map(|placed| placement(language, &placed.placement)),
+        judged: case.placed.map(|placed| {
+            let when = months(language, placed.months);
+            say!(language, "exercise-case-judged", when = when, light = case.light.name())
+        }),
         seen,
     }
 }
@@ -265,22 +280,27 @@ fn letter(place: usize) -> String {
     char::from(b'A' + place.min(25) as u8).to_string()
 }
 
-fn months(months: f64) -> String {
+/// A time after a placement: "on the day", "six weeks", "3 years".
+fn months(language: &Language, months: f64) -> String {
     match months {
-        0.0 => "on the day".to_owned(),
-        m if m == HEALED_MONTHS => "six weeks".to_owned(),
-        m if m >= 24.0 && m % 12.0 == 0.0 => format!("{} years", m / 12.0),
-        12.0 => "1 year".to_owned(),
-        m => format!("{m} months"),
+        0.0 => language.say("exercise-time-today", &[]),
+        m if m == HEALED_MONTHS => language.say("exercise-time-healed", &[]),
+        m if m >= 12.0 && m % 12.0 == 0.0 => {
+            say!(language, "exercise-time-years", years = language.count(m / 12.0))
+        }
+        m => say!(language, "exercise-time-months", months = language.count(m)),
     }
 }
 
-fn placement(placement: &Placement) -> String {
-    format!(
-        "{} mm deep, {} mm thick, load {}, {:.0}% of the area covered",
-        placement.depth_mm,
-        placement.thickness_mm,
-        placement.load,
-        placement.coverage * 100.0
+fn placement(language: &Language, placement: &Placement) -> String {
+    let [depth, thickness, load] =
+        [placement.depth_mm, placement.thickness_mm, placement.load].map(|value| language.number(value));
+    say!(
+        language,
+        "exercise-case-placement",
+        depth = depth,
+        thickness = thickness,
+        load = load,
+        coverage = format!("{:.0}", placement.coverage * 100.0)
     )
 }

@@ -106,7 +106,8 @@ impl Loading<'_> {
         self.top = self.top_of(manifest.as_ref())?;
         self.folder.explore(&self.top, &mut self.reader.problems);
         let summary = self.summary();
-        let shared = self.shared();
+        let language = manifest.as_ref().map(|manifest| Language::of(&manifest.language)).unwrap_or_default();
+        let shared = self.shared(language);
         self.summary_is_sound =
             !self.reader.problems.files_with_errors().contains(self.summary_path().as_str());
         let pages: Vec<String> = summary.entries().map(|entry| entry.path.clone()).collect();
@@ -123,7 +124,7 @@ impl Loading<'_> {
             title: manifest.title,
             description: manifest.description,
             authors: manifest.authors,
-            language: Language::of(&manifest.language),
+            language: shared.language,
             seed: manifest.seed,
             strict: manifest.strict,
             version: self.folder.version(),
@@ -206,8 +207,8 @@ impl Loading<'_> {
     }
 
     /// What lessons draw on.
-    fn shared(&mut self) -> Shared {
-        let mut shared = Shared::default();
+    fn shared(&mut self, language: Language) -> Shared {
+        let mut shared = Shared::in_language(language);
         if let Some(root) = self.shared_file("skills.yaml", &[Thing::Skill]) {
             shared.skills =
                 words::read_list(&root, "the file of skills", "skills", words::read_skill, self.reader);

@@ -2,12 +2,15 @@
 
 use super::read::computed::Computed;
 use super::{Caution, Client, Goal, Misconception, Question, Skill, SourceEntry, Term};
+use crate::language::Language;
 use crate::pigment::Shelf;
 use std::sync::OnceLock;
 
 /// Skills, goals, cautions, pigments, clients, misconceptions, terms and questions.
 #[derive(Debug, Default)]
 pub(crate) struct Shared {
+    /// The program's words in the course's language.
+    pub language: Language,
     /// Skills, in the order of the file.
     pub skills: Vec<Skill>,
     /// Goals, by id.
@@ -33,9 +36,13 @@ pub(crate) struct Shared {
 }
 
 impl Shared {
+    /// Nothing yet.
+    pub fn in_language(language: Language) -> Self {
+        Shared { language, ..Shared::default() }
+    }
+
     /// What calls in the text may ask; everything else has been read by then.
     pub fn computed(&self) -> &Computed {
-        self.computed
-            .get_or_init(|| Computed::new(&self.shelf, &self.clients, &self.goals, self.shelf_is_broken))
+        self.computed.get_or_init(|| Computed::new(self))
     }
 }

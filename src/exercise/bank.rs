@@ -4,6 +4,7 @@ use super::form::{Form, OneOf, OrderOf, SeveralOf, Step};
 use super::seed::{shuffle, stream};
 use super::{Action, Choice, Exercise, Mark};
 use crate::course::{Asked, Course, Drill, Lesson, Question, QuestionOption};
+use crate::say;
 
 /// The question this number of the drill's pool asks; every question once before any comes again.
 pub(super) fn make(course: &Course, lesson: &Lesson, drill: &Drill, number: u32) -> Option<Exercise> {
@@ -60,7 +61,9 @@ fn choice(course: &Course, question: &Question, option: &QuestionOption) -> Choi
     let caution = question.caution.as_deref().and_then(|id| course.caution(id));
     let consequence = match caution {
         Some(caution) => {
-            format!("{} Caution: {}. Who to ask: {}.", option.why, caution.name, caution.refer_to)
+            let language = &course.language;
+            let (why, name, who) = (&option.why, &caution.name, &caution.refer_to);
+            say!(language, "exercise-caution", why = why, caution = name, who = who)
         }
         None => option.why.clone(),
     };

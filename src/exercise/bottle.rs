@@ -1,9 +1,10 @@
 //! `bottle`: choose the mix that heals nearest to the goal, among wrong mixes of misconceptions' making.
 
 use super::contest::Contest;
-use super::generate::{Attempt, Discard, ENGINE};
+use super::generate::{Attempt, Discard, engine};
 use super::{Exercise, marking};
 use crate::course::{Course, Drill, Lesson};
+use crate::say;
 
 /// One attempt at an exercise.
 pub(super) fn attempt<'c>(
@@ -18,12 +19,14 @@ pub(super) fn attempt<'c>(
     let mut options = vec![judge.place(contest.best(), None)];
     options.extend(contest.tempting(&judge));
     let proof = contest.proof(&options, draw.number);
-    let ask = format!(
-        "{} wishes for {}. Which mix comes nearest to it, judged {}?",
-        setting.client.name,
-        marking::goal_in_words(setting.goal),
-        marking::when_in_words(setting.months)
+    let language = &course.language;
+    let ask = say!(
+        language,
+        "exercise-bottle-ask",
+        client = &setting.client.name,
+        goal = marking::goal_in_words(language, setting.goal),
+        when = language.after(setting.months)
     );
     let form = draw.one_of(options);
-    Ok(draw.finish(lesson, drill, ask, setting.case(&course.shelf), form, Some(proof), ENGINE))
+    Ok(draw.finish(lesson, drill, ask, setting.case(course), form, Some(proof), &engine(course)))
 }

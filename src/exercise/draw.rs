@@ -84,8 +84,8 @@ impl<'c> Setting<'c> {
     }
 
     /// The case as it is told.
-    pub fn case(&self, shelf: &Shelf) -> Case {
-        let today = Scene::today(shelf, &self.client.skin, self.client.site, &self.existing);
+    pub fn case(&self, course: &Course) -> Case {
+        let today = Scene::today(&course.shelf, &self.client.skin, self.client.site, &self.existing);
         let bare = Appearance::of(today.bare(), self.light);
         let now = Appearance::of(today.existing(), self.light);
         Case {
@@ -99,7 +99,7 @@ impl<'c> Setting<'c> {
             light: self.light,
             bare,
             now,
-            now_reading: Reading::of(now.lab, bare.lab),
+            now_reading: Reading::of(now.lab, bare.lab).in_language(&course.language),
             exhibits: Vec::new(),
             skin_is_told: true,
         }

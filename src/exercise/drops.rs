@@ -5,9 +5,10 @@
 
 use super::contest::Contest;
 use super::form::{DropsOf, Form};
-use super::generate::{Attempt, Discard, ENGINE};
+use super::generate::{Attempt, Discard, engine};
 use super::{Exercise, marking};
 use crate::course::{Course, Drill, Lesson};
+use crate::say;
 
 /// Other mixes with full credit that are named beside the best.
 const MOST_NEAR: usize = 5;
@@ -30,12 +31,14 @@ pub(super) fn attempt<'c>(
         .map(|tried| judge.place(tried, None))
         .collect();
     let proof = contest.proof(&tempting, draw.number);
-    let ask = format!(
-        "{} wishes for {}. Mix {} drops that come as near to it as you can, judged {}.",
-        setting.client.name,
-        marking::goal_in_words(setting.goal),
-        drill.limits.drops,
-        marking::when_in_words(setting.months)
+    let language = &course.language;
+    let ask = say!(
+        language,
+        "exercise-drops-ask",
+        client = &setting.client.name,
+        goal = marking::goal_in_words(language, setting.goal),
+        drops = drill.limits.drops,
+        when = language.after(setting.months)
     );
     let form = Form::Drops(Box::new(DropsOf {
         limits: drill.limits.clone(),
@@ -44,5 +47,5 @@ pub(super) fn attempt<'c>(
         tempting,
         best_error: best.error,
     }));
-    Ok(draw.finish(lesson, drill, ask, setting.case(&course.shelf), form, Some(proof), ENGINE))
+    Ok(draw.finish(lesson, drill, ask, setting.case(course), form, Some(proof), &engine(course)))
 }

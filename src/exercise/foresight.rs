@@ -4,14 +4,16 @@
 //! colour on the day, in the bottle, on another skin, without the old work, at six weeks; then worlds.
 
 use super::draw::{Setting, any_mix};
-use super::generate::{Attempt, Discard, ENGINE};
+use super::generate::{Attempt, Discard, engine};
 use super::grid::grid_of;
 use super::prediction::{Expected, Prediction};
 use super::worlds::scene_in;
-use super::{Exercise, Proof, marking};
+use super::{Exercise, Proof};
 use crate::colour::{Lab, Srgb};
 use crate::course::{Course, Drill, Lesson, Rule};
 use crate::healing::{Appearance, HEALED_MONTHS, Scene, Work};
+use crate::language::capital;
+use crate::say;
 use crate::skin::{Redness, Skin, Undertone};
 
 /// One attempt at an exercise.
@@ -22,7 +24,7 @@ pub(super) fn attempt<'c>(
     mut draw: Attempt<'c>,
 ) -> Result<Exercise, Discard> {
     let setting = Setting::safe(course, drill, &mut draw)?;
-    let shelf = &course.shelf;
+    let Course { shelf, language, .. } = course;
     let grid = grid_of(shelf, &drill.limits);
     let (mix, paint) = any_mix(&grid, &mut draw.rng);
     let client = setting.client;
@@ -31,33 +33,26 @@ pub(super) fn attempt<'c>(
         Appearance::of(scene.with(paint, &setting.placement), setting.light)
     };
     let expect = |rule: Rule| match rule {
-        Rule::FreshIsFinal if setting.months > 0.0 => Some((
-            seen(&client.skin, &setting.existing, 0.0),
-            "That is how it looks on the day, with colour in the epidermis and the skin reddened.",
-        )),
-        Rule::IgnoreFading if setting.months > HEALED_MONTHS => Some((
-            seen(&client.skin, &setting.existing, HEALED_MONTHS),
-            "That is how it looks after six weeks, before the colourants have faded, each at its own pace.",
-        )),
-        Rule::IgnoreOldWork if !setting.existing.is_empty() => Some((
-            seen(&client.skin, &[], setting.months),
-            "That would be seen on bare skin; the old work beneath is seen with it.",
-        )),
+        Rule::FreshIsFinal if setting.months > 0.0 => {
+            Some((seen(&client.skin, &setting.existing, 0.0), "exercise-foresight-fresh"))
+        }
+        Rule::IgnoreFading if setting.months > HEALED_MONTHS => {
+            Some((seen(&client.skin, &setting.existing, HEALED_MONTHS), "exercise-foresight-unfaded"))
+        }
+        Rule::IgnoreOldWork if !setting.existing.is_empty() => {
+            Some((seen(&client.skin, &[], setting.months), "exercise-foresight-bare"))
+        }
         Rule::OneForPhototype => {
             let textbook =
                 client.site.skin_of(Skin::from_evidence(client.phototype, Undertone::Neutral, Redness::Calm));
-            (textbook != client.skin).then(|| {
-                (
-                    seen(&textbook, &setting.existing, setting.months),
-                    "That is how it heals on the calm, neutral skin of a textbook, which this client does not have.",
-                )
-            })
+            (textbook != client.skin)
+                .then(|| (seen(&textbook, &setting.existing, setting.months), "exercise-foresight-textbook"))
         }
         Rule::MatchLabel => {
             let lab: Lab = crate::healing::masstone(shelf, paint);
             let bottle =
                 Appearance { lab, srgb: Srgb::from_lab(lab), ..seen(&client.skin, &[], setting.months) };
-            Some((bottle, "That is the colour in the bottle, without any skin above it."))
+            Some((bottle, "exercise-foresight-bottle"))
         }
         _ => None,
     };
@@ -70,14 +65,11 @@ pub(super) fn attempt<'c>(
     let key = Expected {
         seen: key,
         label: String::new(),
-        because: format!(
-            "{}, seen through this skin.",
-            marking::capital(&marking::when_in_words(setting.months))
-        ),
+        because: say!(language, "exercise-foresight-right", when = capital(&language.after(setting.months))),
         misconception: None,
     };
     let prediction = Prediction::draw(course, drill, &mut draw, key, |rule| {
-        expect(rule).map(|(seen, because)| (seen, String::new(), because.to_owned()))
+        expect(rule).map(|(seen, because)| (seen, String::new(), language.say(because, &[])))
     })?;
     let (worlds, held) = prediction.hold(&setting, &draw.words(drill), |world| {
         let scene = scene_in(world, shelf, &setting, &setting.existing);
@@ -91,14 +83,15 @@ pub(super) fn attempt<'c>(
         held,
         discarded: draw.number,
     };
-    let ask = format!(
-        "{} gets {}. Which colour will the work have {}?",
-        client.name,
-        shelf.mix_in_words(mix),
-        marking::when_in_words(setting.months)
+    let ask = say!(
+        language,
+        "exercise-foresight-ask",
+        client = &client.name,
+        mix = language.mix(shelf, mix),
+        when = language.after(setting.months)
     );
     let choices = prediction.choices(course, lesson, bare);
-    let case = super::Case { goal: None, ..setting.case(shelf) };
+    let case = super::Case { goal: None, ..setting.case(course) };
     let form = draw.one_of_pictured(choices);
-    Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), ENGINE))
+    Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), &engine(course)))
 }

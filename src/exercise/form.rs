@@ -3,8 +3,9 @@
 //! Entry points: [`Form`] is part of an exercise, [`Answer`] is what somebody gives to it; [`outcome`](super::outcome) brings the
 //! two together.
 
-use super::Choice;
+use super::{AskedFor, Choice};
 use crate::course::Limits;
+use crate::language::Language;
 use crate::pigment::Mix;
 use serde::{Deserialize, Serialize};
 use std::fmt;
@@ -127,40 +128,15 @@ pub enum Answer {
     Number(f64),
 }
 
-/// Why something is no answer to an exercise.
-#[derive(Debug, Clone, PartialEq, thiserror::Error)]
-pub enum AnswerError {
-    /// Another kind of answer is asked for.
-    #[error("this exercise asks for {0}")]
-    Form(&'static str),
-    /// There is no such option.
-    #[error("there is no option {}; there are {count}", place.saturating_add(1))]
-    NoOption {
-        /// Place named, from 0.
-        place: usize,
-        /// Options there are.
-        count: usize,
-    },
-    /// Steps are missing or named twice.
-    #[error("an order names each of the {0} steps once")]
-    NotAnOrder(usize),
-    /// A mix outside the limits.
-    #[error("{0}")]
-    Limits(String),
-    /// Not a number.
-    #[error("the answer is not a number")]
-    NotANumber,
-}
-
 impl Form {
-    /// What is asked for, in words.
-    pub fn asks_for(&self) -> &'static str {
+    /// What is asked for.
+    pub fn asks_for(&self) -> AskedFor {
         match self {
-            Form::One(_) => "one option",
-            Form::Several(_) => "every option that holds",
-            Form::Order(_) => "an order",
-            Form::Drops(_) => "whole drops of bottles",
-            Form::Number(_) => "a number",
+            Form::One(_) => AskedFor::One,
+            Form::Several(_) => AskedFor::Several,
+            Form::Order(_) => AskedFor::Order,
+            Form::Drops(_) => AskedFor::Drops,
+            Form::Number(_) => AskedFor::Number,
         }
     }
 
@@ -204,8 +180,9 @@ impl DropsOf {
 
 impl NumberOf {
     /// A value with its unit, as it is written: "41.2°".
-    pub fn in_words(&self, value: f64) -> String {
-        format!("{value:.1}{}{}", if self.unit == "°" { "" } else { " " }, self.unit)
+    pub fn in_words(&self, language: &Language, value: f64) -> String {
+        let value = language.decimal(value, 1);
+        format!("{value}{}{}", if self.unit == "°" { "" } else { " " }, self.unit)
     }
 }
 

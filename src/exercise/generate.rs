@@ -16,7 +16,9 @@ use thiserror::Error;
 pub const MAX_DRAWS: u32 = 60;
 
 /// Source of what the engine decides.
-pub(super) const ENGINE: &str = "computed by the engine";
+pub(super) fn engine(course: &Course) -> String {
+    course.language.say("exercise-by-the-engine", &[])
+}
 
 /// Draws tried with one client before the next one's turn.
 const DRAWS_PER_CLIENT: u32 = 12;

@@ -5,7 +5,7 @@
 //! to what the key leaves in worlds that differ a little.
 
 use super::draw::Setting;
-use super::generate::{Attempt, Discard, ENGINE};
+use super::generate::{Attempt, Discard, engine};
 use super::grid::grid_of;
 use super::prediction::{Expected, Prediction};
 use super::seed::below;
@@ -14,6 +14,7 @@ use crate::colour::{Lab, difference};
 use crate::course::{Course, Drill, Lesson, Rule};
 use crate::healing::{Appearance, HEALED_MONTHS, Reading, Scene, masstone};
 use crate::pigment::{Mix, Paint};
+use crate::say;
 
 /// Least ΔE00 between skin and a residual that is asked about: it must be plain to see.
 const VISIBLE: f64 = 3.0;
@@ -33,7 +34,7 @@ pub(super) fn attempt(
     mut draw: Attempt,
 ) -> Result<Exercise, Discard> {
     let setting = Setting::draw(course, drill, draw.client, &mut draw.rng).ok_or(Discard::Unresolved)?;
-    let shelf = &course.shelf;
+    let Course { shelf, language, .. } = course;
     let grid = grid_of(shelf, &drill.limits);
     let causes: Vec<Cause> = grid
         .mixes()
@@ -61,28 +62,29 @@ pub(super) fn attempt(
     };
     let expect = |rule: Rule| {
         let (cause, because) = match rule {
-            Rule::MatchLabel => (
-                blamed(&|cause| lean(masstone(shelf, cause.paint)))?,
-                "Its colour in the bottle resembles the residual, but that is not what it leaves in skin",
-            ),
-            Rule::AllFadeAlike => (
-                blamed(&|cause| lean(after(cause.paint, HEALED_MONTHS).lab))?,
-                "It looked like this when it had healed; each colourant has left at its own pace since",
-            ),
-            Rule::BlueMeansBlue => (
-                blamed(&|cause| masstone(shelf, cause.paint).b)?,
-                "The bluest colour in the bottle need not leave the bluest residual: it is black that turns blue under skin",
-            ),
+            Rule::MatchLabel => {
+                (blamed(&|cause| lean(masstone(shelf, cause.paint)))?, "exercise-hindsight-label")
+            }
+            Rule::AllFadeAlike => {
+                (blamed(&|cause| lean(after(cause.paint, HEALED_MONTHS).lab))?, "exercise-hindsight-healed")
+            }
+            Rule::BlueMeansBlue => {
+                (blamed(&|cause| masstone(shelf, cause.paint).b)?, "exercise-hindsight-blue")
+            }
             _ => return None,
         };
         let seen = after(cause.paint, cause.months);
-        let words = Reading::of(seen.lab, bare).words;
-        Some((seen, said(course, cause), format!("{because}. It would leave: {words}.")))
+        let reading = Reading::of(seen.lab, bare).said(language);
+        Some((seen, said(course, cause), say!(language, because, reading = reading)))
     };
     let expected = Expected {
         seen: shown,
         label: said(course, key),
-        because: format!("This is what it leaves: {}.", Reading::of(shown.lab, bare).words),
+        because: say!(
+            language,
+            "exercise-hindsight-right",
+            reading = Reading::of(shown.lab, bare).said(language)
+        ),
         misconception: None,
     };
     let prediction = Prediction::draw(course, drill, &mut draw, expected, expect)?;
@@ -98,28 +100,25 @@ pub(super) fn attempt(
         held,
         discarded: draw.number,
     };
-    let ask = format!(
-        "{} comes with old work that looks like this. What was it most likely made with?",
-        client.name
-    );
+    let ask = say!(language, "exercise-hindsight-ask", client = &client.name);
     let exhibit = Exhibit {
-        label: format!("What is left on {}", client.name),
+        label: say!(language, "exercise-hindsight-left", client = &client.name),
         seen: shown,
-        reading: Reading::of(shown.lab, bare),
+        reading: Reading::of(shown.lab, bare).in_language(language),
         light: setting.light,
     };
     let choices = prediction.choices(course, lesson, bare);
-    let mut case = super::Case { goal: None, placed: None, exhibits: vec![exhibit], ..setting.case(shelf) };
+    let mut case = super::Case { goal: None, placed: None, exhibits: vec![exhibit], ..setting.case(course) };
     // The question is about work that the client's own story does not tell of.
     case.now = case.bare;
-    case.now_reading = Reading::of(case.bare.lab, case.bare.lab);
+    case.now_reading = Reading::of(case.bare.lab, case.bare.lab).in_language(language);
     let form = draw.one_of(choices);
-    Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), ENGINE))
+    Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), &engine(course)))
 }
 
 /// A cause in words.
 fn said(course: &Course, cause: &Cause) -> String {
-    let years = cause.months / 12.0;
-    let ago = if years == 1.0 { "a year ago".to_owned() } else { format!("{years} years ago") };
-    format!("{}, {ago}", course.shelf.mix_in_words(cause.mix))
+    let Course { language, shelf, .. } = course;
+    let years = language.count(cause.months / 12.0);
+    say!(language, "exercise-hindsight-cause", mix = language.mix(shelf, cause.mix), years = years)
 }

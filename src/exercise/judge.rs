@@ -4,7 +4,9 @@ use super::draw::Setting;
 use super::{Action, Choice, Mark, marking};
 use crate::course::{Course, Lesson};
 use crate::healing::{Appearance, Reading, Scene, Trial};
+use crate::language::capital;
 use crate::pigment::Mix;
+use crate::say;
 use crate::search::Tried;
 
 /// Judges answers in one setting.
@@ -30,28 +32,29 @@ impl Judge<'_, '_> {
     pub fn place(&self, tried: &Tried, misconception: Option<&str>) -> Choice {
         let setting = self.setting;
         let healed = Appearance::of(self.trial.with(&tried.paint), setting.light);
-        let reading = Reading::of(healed.lab, setting.light.lab_of(&self.scene.bare()));
-        let miss = marking::miss_in_words(healed.lab, setting.goal.lab);
+        let Course { language, shelf, .. } = self.course;
+        let reading = Reading::of(healed.lab, setting.light.lab_of(&self.scene.bare())).in_language(language);
+        let miss = marking::miss_in_words(language, healed.lab, setting.goal.lab);
         let verdict = match (tried.error <= setting.goal.tolerance, miss.is_empty()) {
-            (true, true) => "It reaches the goal".to_owned(),
-            (true, false) => format!("It reaches the goal, though a little {miss}"),
-            (false, true) => "It misses the goal".to_owned(),
-            (false, false) => format!("It misses the goal: {miss}"),
+            (true, true) => "exercise-reaches",
+            (true, false) => "exercise-reaches-though",
+            (false, true) => "exercise-misses",
+            (false, false) => "exercise-misses-how",
         };
-        let mut consequence = format!(
-            "{}: {}. {verdict} (ΔE00 {:.1} from it).",
-            marking::capital(&marking::when_in_words(setting.months)),
-            reading.words,
-            tried.error
+        let mut consequence = say!(
+            language,
+            verdict,
+            when = capital(&language.after(setting.months)),
+            reading = &reading.words,
+            error = language.decimal(tried.error, 1),
+            miss = miss
         );
-        for (colourant, rule) in self.course.shelf.restrictions_of(&tried.mix) {
-            consequence += &format!(
-                " Holds {}, restricted in the {} since {}: {} ({}).",
-                colourant.id, rule.place, rule.since, rule.rule, rule.source
-            );
+        for (colourant, rule) in shelf.restrictions_of(&tried.mix) {
+            consequence.push(' ');
+            consequence += &language.restriction("exercise-holds-restricted", colourant, rule);
         }
         Choice {
-            label: self.course.shelf.mix_in_words(&tried.mix),
+            label: language.mix(shelf, &tried.mix),
             action: Action::Place(tried.mix.clone()),
             healed: Some(healed),
             reading: Some(reading),

@@ -4,14 +4,15 @@
 //! light; wrong expectations are: the same as by day, the turn the other way round, and the lamp's own tint laid over it.
 
 use super::draw::{Setting, any_mix};
-use super::generate::{Attempt, Discard, ENGINE};
+use super::generate::{Attempt, Discard, engine};
 use super::grid::grid_of;
 use super::prediction::{Expected, Prediction};
 use super::worlds::scene_in;
-use super::{Exercise, Exhibit, Proof, marking};
+use super::{Exercise, Exhibit, Proof};
 use crate::colour::{Lab, Light, Srgb};
 use crate::course::{Course, Drill, Lesson, Rule};
 use crate::healing::{Appearance, Reading};
+use crate::say;
 
 /// One attempt at an exercise.
 pub(super) fn attempt<'c>(
@@ -21,7 +22,7 @@ pub(super) fn attempt<'c>(
     mut draw: Attempt<'c>,
 ) -> Result<Exercise, Discard> {
     let setting = Setting::safe(course, drill, &mut draw)?;
-    let shelf = &course.shelf;
+    let Course { shelf, language, .. } = course;
     let grid = grid_of(shelf, &drill.limits);
     let (mix, paint) = any_mix(&grid, &mut draw.rng);
     let scene = setting.scene(shelf);
@@ -29,10 +30,7 @@ pub(super) fn attempt<'c>(
     let day = Appearance::of(reflectance, Light::D65);
     let lamp = Appearance::of(reflectance, setting.light);
     let expect = |rule: Rule| match rule {
-        Rule::SameInEveryLight => Some((
-            repainted(&lamp, day.lab),
-            "That is its colour by day. Under another light another part of its spectrum is lit.",
-        )),
+        Rule::SameInEveryLight => Some((repainted(&lamp, day.lab), "exercise-lamp-same")),
         Rule::OppositeShift => Some((
             repainted(
                 &lamp,
@@ -42,22 +40,21 @@ pub(super) fn attempt<'c>(
                     2.0 * day.lab.b - lamp.lab.b,
                 ),
             ),
-            "The colour turns, but the other way round.",
+            "exercise-lamp-opposite",
         )),
-        Rule::SeesTheLamp => Some((
-            repainted(&lamp, Lab::from_xyz(lamp.xyz, Light::D65.white())),
-            "That is the tint of the lamp itself. The eye adapts to it within minutes, as a camera may not.",
-        )),
+        Rule::SeesTheLamp => {
+            Some((repainted(&lamp, Lab::from_xyz(lamp.xyz, Light::D65.white())), "exercise-lamp-tint"))
+        }
         _ => None,
     };
     let key = Expected {
         seen: lamp,
         label: String::new(),
-        because: "So the eye sees it once it has adapted to this light.".to_owned(),
+        because: language.say("exercise-lamp-right", &[]),
         misconception: None,
     };
     let prediction = Prediction::draw(course, drill, &mut draw, key, |rule| {
-        expect(rule).map(|(seen, because)| (seen, String::new(), because.to_owned()))
+        expect(rule).map(|(seen, because)| (seen, String::new(), language.say(because, &[])))
     })?;
     // In another world the work looks different by day, too; what is asked for is how the lamp turns what was shown.
     let (worlds, held) = prediction.hold(&setting, &draw.words(drill), |world| {
@@ -75,22 +72,24 @@ pub(super) fn attempt<'c>(
     };
     let bare_by_day = Light::D65.lab_of(&scene.bare());
     let exhibit = Exhibit {
-        label: format!("The work by day: {}", shelf.mix_in_words(mix)),
+        label: say!(language, "exercise-lamp-day", mix = language.mix(shelf, mix)),
         seen: day,
-        reading: Reading::of(day.lab, bare_by_day),
+        reading: Reading::of(day.lab, bare_by_day).in_language(language),
         light: Light::D65,
     };
-    let ask = format!(
-        "This work on {} was judged by daylight, {}. How does it look under {}, to an eye that has got used to that light?",
-        setting.client.name,
-        marking::when_in_words(setting.months),
-        marking::light_in_words(setting.light)
+    let lamp = format!("exercise-lamp-{}", setting.light.name().to_ascii_lowercase());
+    let ask = say!(
+        language,
+        "exercise-lamp-ask",
+        client = &setting.client.name,
+        when = language.after(setting.months),
+        lamp = language.say(&lamp, &[])
     );
     let bare = setting.light.lab_of(&scene.bare());
     let choices = prediction.choices(course, lesson, bare);
-    let case = super::Case { goal: None, exhibits: vec![exhibit], ..setting.case(shelf) };
+    let case = super::Case { goal: None, exhibits: vec![exhibit], ..setting.case(course) };
     let form = draw.one_of_pictured(choices);
-    Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), ENGINE))
+    Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), &engine(course)))
 }
 
 /// The same surface, expected in another colour.

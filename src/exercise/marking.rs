@@ -1,9 +1,10 @@
 //! Marks: what an answer would heal to, and what that is worth.
 
 use super::Choice;
-use crate::colour::{JUST_VISIBLE, Lab, Light, in_a_row};
+use crate::colour::{JUST_VISIBLE, Lab};
 use crate::course::Goal;
-use crate::healing::HEALED_MONTHS;
+use crate::language::Language;
+use crate::say;
 
 /// ΔE00 beyond the best possible that costs nothing: hardly visible side by side.
 pub const FREE: f64 = JUST_VISIBLE;
@@ -23,11 +24,11 @@ pub fn credit(error: f64, best: f64) -> f64 {
 }
 
 /// How a colour misses a goal, in words: "too dark and too grey"; empty where it hardly does.
-pub(super) fn miss_in_words(lab: Lab, goal: Lab) -> String {
+pub(super) fn miss_in_words(language: &Language, lab: Lab, goal: Lab) -> String {
     let mut ways = Vec::new();
     match lab.l - goal.l {
-        d if d < -2.0 => ways.push("too dark"),
-        d if d > 2.0 => ways.push("too light"),
+        d if d < -2.0 => ways.push("exercise-too-dark"),
+        d if d > 2.0 => ways.push("exercise-too-light"),
         _ => {}
     }
     let (chroma, wanted) = (lab.chroma(), goal.chroma());
@@ -37,18 +38,19 @@ pub(super) fn miss_in_words(lab: Lab, goal: Lab) -> String {
         // Of the two axes, the one on which more is amiss gives the word.
         let (red, yellow) = (lab.a - goal.a, lab.b - goal.b);
         ways.push(match (red.abs() > yellow.abs(), red > 0.0, yellow > 0.0) {
-            (true, true, _) => "too red",
-            (true, false, _) => "too green",
-            (false, _, true) => "too yellow",
-            (false, _, false) => "too blue",
+            (true, true, _) => "exercise-too-red",
+            (true, false, _) => "exercise-too-green",
+            (false, _, true) => "exercise-too-yellow",
+            (false, _, false) => "exercise-too-blue",
         });
     }
     match chroma - wanted {
-        d if d < -2.0 => ways.push("too grey"),
-        d if d > 2.0 => ways.push("too strong in colour"),
+        d if d < -2.0 => ways.push("exercise-too-grey"),
+        d if d > 2.0 => ways.push("exercise-too-strong"),
         _ => {}
     }
-    in_a_row(&ways)
+    let ways: Vec<String> = ways.iter().map(|way| language.say(way, &[])).collect();
+    language.in_a_row(&ways)
 }
 
 /// How much worse than `best` the nearest wrong option heals, in ΔE00; infinite where no wrong option heals to a colour.
@@ -61,33 +63,7 @@ pub(super) fn least_excess(options: &[Choice], best: f64) -> f64 {
 }
 
 /// A goal in words: "soft brown (L* 47, a* 8, b* 14)".
-pub(super) fn goal_in_words(goal: &Goal) -> String {
-    format!("{} (L* {}, a* {}, b* {})", goal.name.to_lowercase(), goal.lab.l, goal.lab.a, goal.lab.b)
-}
-
-/// A time after the placement in words.
-pub(super) fn when_in_words(months: f64) -> String {
-    match months {
-        0.0 => "on the day".to_owned(),
-        m if m == HEALED_MONTHS => "after six weeks".to_owned(),
-        12.0 => "after one year".to_owned(),
-        m if m % 12.0 == 0.0 => format!("after {} years", m / 12.0),
-        m => format!("after {m} months"),
-    }
-}
-
-/// A light in words.
-pub(super) fn light_in_words(light: Light) -> &'static str {
-    match light {
-        Light::D65 => "daylight (D65)",
-        Light::A => "tungsten light (A)",
-        Light::LedB3 => "a salon LED (LED-B3)",
-        Light::Fl2 => "cool fluorescent light (FL2)",
-    }
-}
-
-/// With a capital first letter.
-pub(super) fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+pub(super) fn goal_in_words(language: &Language, goal: &Goal) -> String {
+    let [l, a, b] = [goal.lab.l, goal.lab.a, goal.lab.b].map(|value| language.number(value));
+    say!(language, "exercise-goal", name = &goal.name, l = l, a = a, b = b)
 }

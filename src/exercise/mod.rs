@@ -24,6 +24,7 @@ mod pools;
 mod prediction;
 #[cfg(feature = "program")]
 mod proofs;
+mod refused;
 mod remedy;
 mod rules;
 mod seed;
@@ -34,9 +35,7 @@ mod worlds;
 mod written;
 
 pub use foreseen::{Foreseen, foresee};
-pub use form::{
-    Answer, AnswerError, DropsOf, Form, NumberOf, OneOf, OrderOf, SeveralOf, Step as OrderStep, WrongNumber,
-};
+pub use form::{Answer, DropsOf, Form, NumberOf, OneOf, OrderOf, SeveralOf, Step as OrderStep, WrongNumber};
 pub use generate::{Discard, Finding, GenerateError, MAX_DRAWS, generate};
 pub use grid::mixes;
 pub use lasting::{LOOKED_AT_MONTHS, Later, over_time};
@@ -47,6 +46,7 @@ pub use outcome::{mark, outcome};
 pub use pools::{EXERCISES_PER_SHOWN, Step, pool_size, pools, pools_from};
 #[cfg(feature = "program")]
 pub use proofs::{Proofs, engine_version};
+pub use refused::{AnswerError, AskedFor, LimitsError};
 #[cfg(feature = "program")]
 pub(crate) use seed::{below, shuffle, stream};
 pub use worlds::{NEEDED_SHARE, WORLDS};

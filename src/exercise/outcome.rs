@@ -6,10 +6,12 @@
 use super::draw::Setting;
 use super::form::{DropsOf, NumberOf, OrderOf, SeveralOf};
 use super::judge::Judge;
-use super::{Action, Answer, AnswerError, Choice, Exercise, Form, Mark, marking};
+use super::{Action, Answer, AnswerError, Choice, Exercise, Form, LimitsError, Mark, marking};
 use crate::colour::difference;
 use crate::course::Course;
+use crate::language::Language;
 use crate::pigment::Mix;
+use crate::say;
 
 /// What would follow from an answer to this exercise, and what it is worth.
 ///
@@ -21,10 +23,10 @@ pub fn outcome(course: &Course, exercise: &Exercise, answer: &Answer) -> Result<
             let count = one.options.len();
             one.options.get(*place).cloned().ok_or(AnswerError::NoOption { place: *place, count })
         }
-        (Form::Several(several), Answer::Several(places)) => of_several(several, places),
-        (Form::Order(order), Answer::Order(places)) => of_order(order, places),
+        (Form::Several(several), Answer::Several(places)) => of_several(&course.language, several, places),
+        (Form::Order(order), Answer::Order(places)) => of_order(&course.language, order, places),
         (Form::Drops(drops), Answer::Drops(mix)) => of_drops(course, exercise, drops, mix),
-        (Form::Number(number), Answer::Number(value)) => of_number(number, *value),
+        (Form::Number(number), Answer::Number(value)) => of_number(&course.language, number, *value),
         (form, _) => Err(AnswerError::Form(form.asks_for())),
     }
 }
@@ -38,7 +40,7 @@ pub fn mark(course: &Course, exercise: &Exercise, answer: &Answer) -> Result<Mar
 }
 
 /// Credit: of the statements that hold, the share found, less as much for each one chosen that does not.
-fn of_several(several: &SeveralOf, places: &[usize]) -> Result<Choice, AnswerError> {
+fn of_several(language: &Language, several: &SeveralOf, places: &[usize]) -> Result<Choice, AnswerError> {
     let count = several.options.len();
     if let Some(&place) = places.iter().find(|&&place| place >= count) {
         return Err(AnswerError::NoOption { place, count });
@@ -53,9 +55,13 @@ fn of_several(several: &SeveralOf, places: &[usize]) -> Result<Choice, AnswerErr
     let credit = ((found as f64 - wrong.len() as f64) / right.len().max(1) as f64).max(0.0);
     let amiss: Vec<String> = (0..count)
         .filter(|place| chosen[*place] != right.contains(place))
-        .map(|place| format!("{}: {}", several.options[place].label, several.options[place].mark.consequence))
+        .map(|place| {
+            let Choice { label, mark, .. } = &several.options[place];
+            say!(language, "exercise-several-amiss", statement = label, why = &mark.consequence)
+        })
         .collect();
-    let consequence = if amiss.is_empty() { "Exactly those that hold.".to_owned() } else { amiss.join(" ") };
+    let consequence =
+        if amiss.is_empty() { language.say("exercise-several-right", &[]) } else { amiss.join(" ") };
     let shown = wrong.iter().find(|choice| choice.mark.misconception.is_some()).or(wrong.first());
     let lesson =
         shown.copied().or(several.options.first()).map_or(String::new(), |choice| choice.mark.lesson.clone());
@@ -67,7 +73,7 @@ fn of_several(several: &SeveralOf, places: &[usize]) -> Result<Choice, AnswerErr
 }
 
 /// Credit: Kendall's rank correlation with the right order, nothing where it is not positive (Kendall 1938).
-fn of_order(order: &OrderOf, places: &[usize]) -> Result<Choice, AnswerError> {
+fn of_order(language: &Language, order: &OrderOf, places: &[usize]) -> Result<Choice, AnswerError> {
     let count = order.steps.len();
     let mut sorted = places.to_vec();
     sorted.sort_unstable();
@@ -92,10 +98,10 @@ fn of_order(order: &OrderOf, places: &[usize]) -> Result<Choice, AnswerError> {
         _ => tau.max(0.0),
     };
     let consequence = match turns.iter().enumerate().find(|(turn, right)| turn != *right) {
-        None => "The right order.".to_owned(),
+        None => language.say("exercise-order-right", &[]),
         Some((turn, _)) => {
             let step = &order.steps[order.key[turn]];
-            format!("Out of order from step {}: there belongs “{}”. {}", turn + 1, step.say, step.why)
+            say!(language, "exercise-order-amiss", turn = turn + 1, step = &step.say, why = &step.why)
         }
     };
     let mark = Mark { credit, consequence, misconception: None, lesson: order.lesson.clone() };
@@ -111,11 +117,7 @@ fn of_drops(course: &Course, exercise: &Exercise, drops: &DropsOf, mix: &Mix) ->
         .and_then(|case| Setting::of_case(course, case))
         .zip(course.lesson(&exercise.lesson))
         .map(|(setting, (_, lesson))| (lesson, setting))
-        .ok_or_else(|| {
-            AnswerError::Limits(
-                "the course no longer has the client, goal or lesson of this exercise".to_owned(),
-            )
-        })?;
+        .ok_or(AnswerError::Limits(LimitsError::CourseChanged))?;
     let scene = setting.scene(&course.shelf);
     let judge = Judge {
         course,
@@ -153,37 +155,33 @@ fn check_limits(drops: &DropsOf, mix: &Mix) -> Result<(), AnswerError> {
     let limits = &drops.limits;
     let known = drops.bottles();
     if let Some((id, _)) = mix.drops().find(|(id, _)| !known.contains(id)) {
-        return Err(AnswerError::Limits(format!(
-            "there is no bottle `{id}` here; there are {}",
-            known.join(", ")
-        )));
+        return Err(AnswerError::Limits(LimitsError::NoBottle {
+            bottle: id.to_owned(),
+            known: known.join(", "),
+        }));
     }
     if mix.total() != limits.drops {
-        return Err(AnswerError::Limits(format!(
-            "{} given; the mix has {}",
-            if mix.total() == 1 { "1 drop is".to_owned() } else { format!("{} drops are", mix.total()) },
-            limits.drops
-        )));
+        return Err(AnswerError::Limits(LimitsError::Total { given: mix.total(), wanted: limits.drops }));
     }
     let of = |ids: &[String]| {
         mix.drops().filter(|(id, _)| ids.iter().any(|known| known == id)).collect::<Vec<_>>()
     };
     let bottles = of(&limits.bottles);
     if bottles.len() != 1 {
-        return Err(AnswerError::Limits("a mix has one bottle and drops of modifiers".to_owned()));
+        return Err(AnswerError::Limits(LimitsError::OneBottle));
     }
     let modifiers: u32 = of(&limits.modifiers).iter().map(|(_, count)| count).sum();
     if modifiers > limits.modifier_drops {
-        return Err(AnswerError::Limits(format!(
-            "{modifiers} drops of modifiers are more than {}",
-            limits.modifier_drops
-        )));
+        return Err(AnswerError::Limits(LimitsError::Modifiers {
+            given: modifiers,
+            most: limits.modifier_drops,
+        }));
     }
     Ok(())
 }
 
 /// Full credit within the tolerance, falling to nothing at the worthless distance.
-fn of_number(number: &NumberOf, value: f64) -> Result<Choice, AnswerError> {
+fn of_number(language: &Language, number: &NumberOf, value: f64) -> Result<Choice, AnswerError> {
     if !value.is_finite() {
         return Err(AnswerError::NotANumber);
     }
@@ -194,14 +192,15 @@ fn of_number(number: &NumberOf, value: f64) -> Result<Choice, AnswerError> {
         .iter()
         .filter(|wrong| credit < 1.0 && (value - wrong.value).abs() <= number.tolerance)
         .min_by(|one, other| (value - one.value).abs().total_cmp(&(value - other.value).abs()));
-    let right = format!("It is {}. {}", number.in_words(number.key), number.why);
+    let key = number.in_words(language, number.key);
+    let right = say!(language, "exercise-number-right", number = key, why = &number.why);
     let mark = Mark {
         credit,
         consequence: shown.map_or_else(|| right.clone(), |wrong| format!("{} {right}", wrong.why)),
         misconception: shown.map(|wrong| wrong.misconception.clone()),
         lesson: number.lesson.clone(),
     };
-    Ok(said(number.in_words(value), mark))
+    Ok(said(number.in_words(language, value), mark))
 }
 
 /// An outcome in words alone.

@@ -11,6 +11,7 @@ use super::{Action, Choice, Mark, marking};
 use crate::colour::{Lab, difference};
 use crate::course::{Course, Drill, Lesson, Rule};
 use crate::healing::{Appearance, Reading, World};
+use crate::say;
 
 /// Options must differ from each other by this, in ΔE00, so that no two look the same.
 const LEAST_APART: f64 = 1.5;
@@ -100,12 +101,13 @@ impl Prediction {
             .into_iter()
             .map(|option| {
                 let error = difference(option.seen.lab, key);
-                let reading = Reading::of(option.seen.lab, bare);
+                let reading = Reading::of(option.seen.lab, bare).in_language(&course.language);
                 let treated = option.misconception.as_deref().and_then(|id| course.misconception(id));
                 // Two colours may share their words, never their numbers.
-                let Lab { l, a, b } = option.seen.lab;
                 let label = if option.label.is_empty() {
-                    format!("{} (L* {l:.1}, a* {a:.1}, b* {b:.1})", reading.words)
+                    let language = &course.language;
+                    let [l, a, b] = language.lab(option.seen.lab, 1);
+                    say!(language, "exercise-colour", reading = &reading.words, l = l, a = a, b = b)
                 } else {
                     option.label
                 };

@@ -5,7 +5,7 @@
 //! misses it by more than an eye forgives, and some mix would reach it over the lightened work. Cases in between are not asked.
 
 use super::draw::{Setting, ranked};
-use super::generate::{Attempt, Discard, ENGINE};
+use super::generate::{Attempt, Discard, engine};
 use super::grid::grid_of;
 use super::judge::Judge;
 use super::rules::Tempter;
@@ -15,7 +15,9 @@ use super::{Action, Choice, Exercise, Proof, marking};
 use crate::course::words::CautionAction;
 use crate::course::{Caution, Course, Drill, Lesson, Rule};
 use crate::healing::{Placement, Scene, Trial, Work, World};
+use crate::language::Language;
 use crate::pigment::{Paint, Shelf};
+use crate::say;
 use crate::search::{Grid, Tried};
 
 /// Share of the old work that lightening leaves (representative: after several sessions by somebody licensed).
@@ -101,7 +103,7 @@ pub(super) fn attempt(
     options.push(lighten(&judge, drill, &verdict)?);
     options.push(refrain(&judge, drill, &verdict)?);
     if let Verdict::Refrain(caution) = &verdict {
-        forbid_colour(&mut options, caution);
+        forbid_colour(&course.language, &mut options, caution);
     }
     // The right answer first, as everywhere: finishing shuffles.
     options.sort_by(|one, other| other.mark.credit.total_cmp(&one.mark.credit));
@@ -114,16 +116,18 @@ pub(super) fn attempt(
         discarded: draw.number,
     });
     let source = match &verdict {
-        Verdict::Refrain(caution) => caution.source.as_str(),
-        _ => ENGINE,
+        Verdict::Refrain(caution) => caution.source.clone(),
+        _ => engine(course),
     };
-    let ask = format!(
-        "{} comes with old work and wishes for {}. What do you do?",
-        setting.client.name,
-        marking::goal_in_words(setting.goal)
+    let language = &course.language;
+    let ask = say!(
+        language,
+        "exercise-remedy-ask",
+        client = &setting.client.name,
+        goal = marking::goal_in_words(language, setting.goal)
     );
     let form = draw.one_of(options);
-    Ok(draw.finish(lesson, drill, ask, setting.case(shelf), form, proof, source))
+    Ok(draw.finish(lesson, drill, ask, setting.case(course), form, proof, &source))
 }
 
 /// What is right in a setting.
@@ -216,75 +220,70 @@ fn by_rule<'d>(course: &Course, drill: &'d Drill, rule: Rule) -> Option<&'d str>
 
 /// The option to have the old work lightened.
 fn lighten(judge: &Judge, drill: &Drill, verdict: &Verdict) -> Result<Choice, Discard> {
-    let label =
-        "Place no colour yet: have the old work lightened or removed first, by somebody licensed for it";
+    let language = &judge.course.language;
+    let label = language.say("exercise-remedy-lighten", &[]);
     let (credit, consequence, misconception) = match verdict {
         Verdict::Lighten { afterwards } => (
             1.0,
-            format!(
-                "No mix you have reaches the goal over this work; transparent colour cannot lighten. Over work lightened to about \
-                 a tenth, the best mix would come within ΔE00 {afterwards:.1}. Iron oxide and titanium white can darken under a \
-                 laser: a test spot first, by a licensed practitioner, under your local code."
-            ),
+            say!(language, "exercise-remedy-lighten-right", distance = language.decimal(*afterwards, 1)),
             None,
         ),
         Verdict::Colour => (
             0.0,
-            "Colour alone reaches the goal here. Lightening would put the skin through a treatment it does not need, and iron \
-             oxide or titanium white can darken under a laser."
-                .to_owned(),
+            language.say("exercise-remedy-lighten-needless", &[]),
             Some(by_rule(judge.course, drill, Rule::AlwaysLighten).ok_or(Discard::TooFewTemptations)?),
         ),
         Verdict::Refrain(caution) => (
             0.0,
-            format!("Not before this is settled: {}. {}", caution.name.to_lowercase(), caution.say),
+            say!(language, "exercise-remedy-lighten-unsafe", caution = &caution.name, say = &caution.say),
             Some(by_rule(judge.course, drill, Rule::AlwaysLighten).ok_or(Discard::TooFewTemptations)?),
         ),
     };
-    Ok(judge.refrain(Action::Lighten, label.to_owned(), credit, consequence, misconception))
+    Ok(judge.refrain(Action::Lighten, label, credit, consequence, misconception))
 }
 
 /// The option to do nothing today.
 fn refrain(judge: &Judge, drill: &Drill, verdict: &Verdict) -> Result<Choice, Discard> {
-    let label = "Do nothing to the skin today: explain why, and refer or wait until it is cleared";
+    let language = &judge.course.language;
+    let label = language.say("exercise-remedy-refrain", &[]);
     let (credit, consequence, misconception) = match verdict {
         Verdict::Refrain(caution) => {
             let what = match caution.action {
-                CautionAction::Wait => "Wait",
-                CautionAction::Refer => "Refer",
+                CautionAction::Wait => "exercise-remedy-wait",
+                CautionAction::Refer => "exercise-remedy-refer",
             };
             (
                 1.0,
-                format!(
-                    "{what}: {}. {} Who to ask: {}. Colour comes after that. Source: {}.",
-                    caution.name.to_lowercase(),
-                    caution.say,
-                    caution.refer_to,
-                    caution.source
+                say!(
+                    language,
+                    what,
+                    caution = &caution.name,
+                    say = &caution.say,
+                    who = &caution.refer_to,
+                    source = &caution.source
                 ),
                 None,
             )
         }
         _ => (
             0.0,
-            "Nothing in the answers on health calls for it. No harm is done, but the client goes away without help that \
-             could be given."
-                .to_owned(),
+            language.say("exercise-remedy-refrain-needless", &[]),
             Some(by_rule(judge.course, drill, Rule::ReferAnything).ok_or(Discard::TooFewTemptations)?),
         ),
     };
-    Ok(judge.refrain(Action::Refer, label.to_owned(), credit, consequence, misconception))
+    Ok(judge.refrain(Action::Refer, label, credit, consequence, misconception))
 }
 
 /// Safety is all or nothing: where a caution forbids work, colour earns nothing, however well it would heal.
-fn forbid_colour(options: &mut [Choice], caution: &Caution) {
+fn forbid_colour(language: &Language, options: &mut [Choice], caution: &Caution) {
     for option in options.iter_mut().filter(|option| matches!(option.action, Action::Place(_))) {
         option.mark.credit = 0.0;
-        option.mark.consequence = format!(
-            "Unsafe, whatever it would heal to: {}. {} Who to ask: {}.",
-            caution.name.to_lowercase(),
-            caution.say,
-            caution.refer_to
+        option.mark.consequence = say!(
+            language,
+            "exercise-remedy-unsafe",
+            caution = &caution.name,
+            say = &caution.say,
+            who = &caution.refer_to
         );
     }
 }

@@ -5,13 +5,14 @@
 
 use super::draw::Setting;
 use super::form::{Form, NumberOf, WrongNumber};
-use super::generate::{Attempt, Discard, ENGINE};
+use super::generate::{Attempt, Discard, engine};
 use super::prediction::{Expected, Prediction};
 use super::seed::below;
 use super::{Exercise, Proof};
 use crate::colour::difference;
 use crate::course::{Course, Drill, Lesson, Rule, SkinAsks};
 use crate::healing::{Appearance, Scene};
+use crate::say;
 use crate::skin::{Phototype, Redness, Skin, Undertone, ita_degrees};
 
 /// One attempt at an exercise.
@@ -36,7 +37,7 @@ fn reading(
     setting: &Setting,
 ) -> Result<Exercise, Discard> {
     let client = setting.client;
-    let shelf = &course.shelf;
+    let Course { shelf, language, .. } = course;
     let seen = |undertone: Undertone, redness: Redness| {
         let like = client.site.skin_of(Skin::from_evidence(client.phototype, undertone, redness));
         let skin = Skin { melanin: client.skin.melanin, ..like };
@@ -55,51 +56,43 @@ fn reading(
         Redness::ALL[place as usize].0
     };
     let confusion = |rule: Rule| match rule {
-        Rule::RednessAsUndertone if redness >= Redness::Rosy && undertone != Undertone::Cool => Some((
-            (Undertone::Cool, step(-2)),
-            "What is red here is blood, not a cool undertone: it pales when pressed",
-        )),
-        Rule::UndertoneAsRedness if undertone == Undertone::Cool => Some((
-            (Undertone::Neutral, step(2)),
-            "The pink lies in the undertone; pressing hardly changes it",
-        )),
-        Rule::DarkAsWarm if client.phototype >= Phototype::IV && undertone != Undertone::Warm => Some((
-            (Undertone::Warm, redness),
-            "Depth is not warmth: b* tells how golden skin is, whatever its L*",
-        )),
+        Rule::RednessAsUndertone if redness >= Redness::Rosy && undertone != Undertone::Cool => {
+            Some(((Undertone::Cool, step(-2)), "exercise-skin-red"))
+        }
+        Rule::UndertoneAsRedness if undertone == Undertone::Cool => {
+            Some(((Undertone::Neutral, step(2)), "exercise-skin-pink"))
+        }
+        Rule::DarkAsWarm if client.phototype >= Phototype::IV && undertone != Undertone::Warm => {
+            Some(((Undertone::Warm, redness), "exercise-skin-dark"))
+        }
         Rule::OliveAsWarm if undertone == Undertone::Olive => {
-            Some(((Undertone::Warm, step(1)), "It is yellow, but it lacks the red that would make it golden"))
+            Some(((Undertone::Warm, step(1)), "exercise-skin-olive"))
         }
         Rule::WarmAsOlive if undertone == Undertone::Warm => {
-            Some(((Undertone::Olive, step(-1)), "It is yellow, and it has the red that olive skin lacks"))
+            Some(((Undertone::Olive, step(-1)), "exercise-skin-golden"))
         }
-        Rule::FlushIsSkin if redness <= Redness::Rosy => Some((
-            (undertone, step(2)),
-            "That is how it looks after a quick walk; judge it again after ten minutes",
-        )),
-        Rule::LightIsCool if client.phototype <= Phototype::II && undertone != Undertone::Cool => Some((
-            (Undertone::Cool, redness),
-            "Lightness is L*; what makes skin cool is a lack of yellow, and this skin has its yellow",
-        )),
-        Rule::NeutralInDoubt if undertone != Undertone::Neutral => Some((
-            (Undertone::Neutral, redness),
-            "It leans: compare a* and b* with those of neutral skin as light as this",
-        )),
+        Rule::FlushIsSkin if redness <= Redness::Rosy => Some(((undertone, step(2)), "exercise-skin-flush")),
+        Rule::LightIsCool if client.phototype <= Phototype::II && undertone != Undertone::Cool => {
+            Some(((Undertone::Cool, redness), "exercise-skin-light"))
+        }
+        Rule::NeutralInDoubt if undertone != Undertone::Neutral => {
+            Some(((Undertone::Neutral, redness), "exercise-skin-leans"))
+        }
         _ => None,
     };
     let words = |undertone: Undertone, redness: Redness| {
-        format!("{} undertone, {} skin", undertone.word(), redness.word())
+        let (undertone, redness) = (undertone.said(language), redness.said(language));
+        say!(language, "exercise-skin-pair", undertone = undertone, redness = redness)
     };
     let key = Expected {
         seen: own,
         label: words(undertone, redness),
-        because: "Of all pairs of undertone and redness, this one comes nearest to the skin that is shown."
-            .to_owned(),
+        because: language.say("exercise-skin-right", &[]),
         misconception: None,
     };
     let prediction = Prediction::draw(course, drill, &mut draw, key, |rule| {
         confusion(rule).map(|((undertone, redness), because)| {
-            (seen(undertone, redness), words(undertone, redness), format!("{because}."))
+            (seen(undertone, redness), words(undertone, redness), language.say(because, &[]))
         })
     })?;
     let (worlds, held) = prediction.hold(setting, &draw.words(drill), |world| {
@@ -115,12 +108,11 @@ fn reading(
         held,
         discarded: draw.number,
     };
-    let ask =
-        format!("This is {}'s bare skin. Which reading of undertone and redness fits it best?", client.name);
+    let ask = say!(language, "exercise-skin-ask", client = &client.name);
     let choices = prediction.choices(course, lesson, own.lab);
-    let case = super::Case { goal: None, placed: None, skin_is_told: false, ..setting.case(shelf) };
+    let case = super::Case { goal: None, placed: None, skin_is_told: false, ..setting.case(course) };
     let form = draw.one_of(choices);
-    Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), ENGINE))
+    Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), &engine(course)))
 }
 
 /// Degrees by which an angle may be off: the rounding of L* and b* to one decimal moves it by less.
@@ -137,25 +129,17 @@ fn angle(
     mut draw: Attempt,
     setting: &Setting,
 ) -> Result<Exercise, Discard> {
-    let client = setting.client;
-    let mut case = super::Case { goal: None, placed: None, ..setting.case(&course.shelf) };
+    let (client, language) = (setting.client, &course.language);
+    let mut case = super::Case { goal: None, placed: None, ..setting.case(course) };
     let lab = case.bare.lab;
     let rounded = |value: f64| libm::round(value * 10.0) / 10.0;
     let l = rounded(lab.l + READINGS[below(&mut draw.rng, READINGS.len())]);
     let b = rounded(lab.b + READINGS[below(&mut draw.rng, READINGS.len())]);
     let key = ita_degrees(crate::colour::Lab { l, b, ..lab });
     let wrong = |rule: Rule| match rule {
-        Rule::AngleUpsideDown => Some((
-            libm::atan2(b, l - 50.0).to_degrees(),
-            "The fraction stands upside down: L* minus 50 goes above b*.",
-        )),
-        Rule::AngleWithoutFifty => Some((
-            libm::atan2(l, b).to_degrees(),
-            "50 has to be taken off L* first: the angle is counted from middle grey.",
-        )),
-        Rule::AngleInRadians => {
-            Some((key.to_radians(), "That is the angle in radians; 180/π times as many degrees."))
-        }
+        Rule::AngleUpsideDown => Some((libm::atan2(b, l - 50.0).to_degrees(), "exercise-angle-upside-down")),
+        Rule::AngleWithoutFifty => Some((libm::atan2(l, b).to_degrees(), "exercise-angle-without-fifty")),
+        Rule::AngleInRadians => Some((key.to_radians(), "exercise-angle-radians")),
         _ => None,
     };
     let mut tempting = Vec::new();
@@ -166,34 +150,24 @@ fn angle(
             && (value - key).abs() >= WORTHLESS_DEGREES
         {
             lessons.clone_from(&misconception.lesson);
-            tempting.push(WrongNumber { value, why: why.to_owned(), misconception: id.clone() });
+            tempting.push(WrongNumber { value, why: language.say(why, &[]), misconception: id.clone() });
         }
     }
     if tempting.is_empty() {
         return Err(Discard::TooFewTemptations);
     }
     case.skin_is_told = false;
-    let ask = format!(
-        "A device reads L* {l:.1} and b* {b:.1} on {}'s bare skin. What is the individual typology angle, in degrees?",
-        client.name
-    );
+    let [above, l, b] = [l - 50.0, l, b].map(|value| language.decimal(value, 1));
+    let ask = say!(language, "exercise-angle-ask", client = &client.name, l = l, b = &b);
     let form = Form::Number(NumberOf {
-        name: "individual typology angle".to_owned(),
+        name: language.say("exercise-angle-name", &[]),
         unit: "°".to_owned(),
         key,
         tolerance: TOLERANCE_DEGREES,
         worthless: WORTHLESS_DEGREES,
-        why: format!("ITA = atan((L* - 50) / b*) = atan({:.1} / {b:.1}).", l - 50.0),
+        why: say!(language, "exercise-angle-why", above = above, b = b),
         tempting,
         lesson: lessons,
     });
-    Ok(draw.finish(
-        lesson,
-        drill,
-        ask,
-        case,
-        form,
-        None,
-        "ITA as defined by Chardon, Cretois and Hourseau (1991)",
-    ))
+    Ok(draw.finish(lesson, drill, ask, case, form, None, &language.say("exercise-angle-source", &[])))
 }

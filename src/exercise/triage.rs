@@ -9,6 +9,8 @@ use super::seed::shuffle;
 use super::{Action, Choice, Exercise, Mark};
 use crate::course::words::CautionAction;
 use crate::course::{Caution, Course, Drill, Lesson, Rule};
+use crate::language::Language;
+use crate::say;
 
 /// One attempt at an exercise.
 pub(super) fn attempt(
@@ -23,11 +25,10 @@ pub(super) fn attempt(
     // Where several apply, referring comes before waiting.
     let caution =
         cautions.iter().find(|caution| caution.action == CautionAction::Refer).or(cautions.first()).copied();
+    let language = &course.language;
     let (label, why) = match caution {
-        None => {
-            (GO_ON.to_owned(), "Nothing in the answers on health calls for waiting or referring.".to_owned())
-        }
-        Some(caution) => (advised(caution), reasons(&cautions)),
+        None => (language.say("exercise-triage-go-on", &[]), language.say("exercise-triage-nothing", &[])),
+        Some(caution) => (advised(language, caution), reasons(language, &cautions)),
     };
     let mut options = vec![choice(label, why.clone(), None, lesson)];
     let mut ways: Vec<&String> = drill.tempts.iter().collect();
@@ -40,7 +41,7 @@ pub(super) fn attempt(
         let Some(label) = wrong(misconception.rule, caution, course) else { continue };
         if options.iter().all(|other| other.label != label) {
             let why = match caution {
-                Some(_) => format!("Not safe. {why}"),
+                Some(_) => say!(language, "exercise-triage-unsafe", why = &why),
                 None => why.clone(),
             };
             options.push(choice(label, why, Some((id, &misconception.lesson)), lesson));
@@ -49,31 +50,35 @@ pub(super) fn attempt(
     if options.len() < drill.options {
         return Err(Discard::TooFewTemptations);
     }
-    let ask = format!("{} wants the work done today. What do you do?", setting.client.name);
-    let case = super::Case { goal: None, placed: None, ..setting.case(&course.shelf) };
-    let source = caution.map_or("the course's list of cautions", |caution| caution.source.as_str());
+    let ask = say!(language, "exercise-triage-ask", client = &setting.client.name);
+    let case = super::Case { goal: None, placed: None, ..setting.case(course) };
+    let source =
+        caution.map_or_else(|| language.say("exercise-triage-source", &[]), |caution| caution.source.clone());
     let form = draw.one_of(options);
-    Ok(draw.finish(lesson, drill, ask, case, form, None, source))
+    Ok(draw.finish(lesson, drill, ask, case, form, None, &source))
 }
 
-const GO_ON: &str = "Go on: patch test, consent and records as always";
-
 /// What a caution asks for.
-fn advised(caution: &Caution) -> String {
-    match caution.action {
-        CautionAction::Wait => format!("Wait, and explain why; for questions: {}", caution.refer_to),
-        CautionAction::Refer => format!("Do not work today; refer to {}", caution.refer_to),
-    }
+fn advised(language: &Language, caution: &Caution) -> String {
+    let id = match caution.action {
+        CautionAction::Wait => "exercise-triage-wait",
+        CautionAction::Refer => "exercise-triage-refer",
+    };
+    say!(language, id, who = &caution.refer_to)
 }
 
 /// Every caution that applies, with who to ask.
-fn reasons(cautions: &[&Caution]) -> String {
+fn reasons(language: &Language, cautions: &[&Caution]) -> String {
     cautions
         .iter()
         .map(|caution| {
-            format!(
-                "{}: {} Who to ask: {}. Source: {}.",
-                caution.name, caution.say, caution.refer_to, caution.source
+            say!(
+                language,
+                "exercise-triage-reason",
+                caution = &caution.name,
+                say = &caution.say,
+                who = &caution.refer_to,
+                source = &caution.source
             )
         })
         .collect::<Vec<_>>()
@@ -82,26 +87,25 @@ fn reasons(cautions: &[&Caution]) -> String {
 
 /// What somebody of a rule would do.
 fn wrong(rule: Rule, caution: Option<&Caution>, course: &Course) -> Option<String> {
-    match (rule, caution) {
-        (Rule::ColourAlways, Some(_)) => Some(GO_ON.to_owned()),
-        (Rule::GiveAdvice, Some(_)) => {
-            Some("Advise the client what to do about it, and go on once it has been done".to_owned())
-        }
+    let id = match (rule, caution) {
+        (Rule::ColourAlways, Some(_)) => "exercise-triage-go-on",
+        (Rule::GiveAdvice, Some(_)) => "exercise-triage-advise",
         (Rule::WaitAndSee, Some(caution)) if caution.action == CautionAction::Refer => {
-            Some("Wait two weeks, then go on if the client feels well".to_owned())
+            "exercise-triage-two-weeks"
         }
-        (Rule::SignedIsSafe, Some(_)) => Some("Have the client sign for the risk, then go on".to_owned()),
-        (Rule::ReferAnything, None) => course
-            .cautions
-            .iter()
-            .find(|caution| caution.action == CautionAction::Refer)
-            .map(|caution| format!("Do not work today; refer to {}", caution.refer_to)),
-        (Rule::WaitAndSee, None) => Some("Wait two weeks, to be on the safe side".to_owned()),
-        (Rule::SignedIsSafe, None) => {
-            Some("Go on; with a signed consent neither patch test nor records are needed".to_owned())
+        (Rule::SignedIsSafe, Some(_)) => "exercise-triage-signed",
+        (Rule::ReferAnything, None) => {
+            return course
+                .cautions
+                .iter()
+                .find(|caution| caution.action == CautionAction::Refer)
+                .map(|caution| advised(&course.language, caution));
         }
-        _ => None,
-    }
+        (Rule::WaitAndSee, None) => "exercise-triage-safe-side",
+        (Rule::SignedIsSafe, None) => "exercise-triage-signed-needless",
+        _ => return None,
+    };
+    Some(course.language.say(id, &[]))
 }
 
 fn choice(

@@ -2,7 +2,8 @@
 //!
 //! Entry point: [`Answer::read`]; `Display` of [`Answer`] writes what it reads.
 
-use super::form::{Answer, AnswerError, DropsOf, Form};
+use super::form::{Answer, DropsOf, Form};
+use super::refused::{AnswerError, LimitsError};
 use crate::pigment::Mix;
 
 impl Answer {
@@ -75,7 +76,8 @@ fn read_drops(drops: &DropsOf, text: &str, form: &Form) -> Result<Answer, Answer
                 *ids.get(place).ok_or(AnswerError::NoOption { place, count: ids.len() })?
             }
             _ => ids.iter().copied().find(|id| *id == name).ok_or_else(|| {
-                AnswerError::Limits(format!("there is no bottle `{name}` here; there are {}", ids.join(", ")))
+                let (bottle, known) = (name.to_owned(), ids.join(", "));
+                AnswerError::Limits(LimitsError::NoBottle { bottle, known })
             })?,
         };
         let count: u32 = count.parse().map_err(|_| AnswerError::Form(form.asks_for()))?;

@@ -11,7 +11,7 @@ pub struct Reading {
     pub depth: &'static str,
     /// The tone.
     pub tone: Tone,
-    /// Both in one phrase: "deeper than the skin, neutral brown".
+    /// Both in one phrase: "deeper than the skin, neutral brown". In English, unless an exercise or a page says it in a course's language.
     pub words: String,
 }
 

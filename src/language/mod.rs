@@ -1,10 +1,12 @@
 //! The words the program itself says, in the language of a course: one file of messages a language, in Project Fluent's syntax
 //! (`site/languages/`).
 //!
-//! Entry points: [`Language::of`] for the language of a course, [`Language::say`] or the macro [`say!`](crate::say) for a message.
+//! Entry points: [`Language::of`] for the language of a course, [`Language::say`] or the macro [`say!`](crate::say) for a message; `said`
+//! of a reading, a light, an undertone and so on for what the engine finds.
 //! What an author wrote is never translated; what programs read (JSON of the engine, ids) is not here either.
 
 mod messages;
+mod said;
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
@@ -63,6 +65,7 @@ impl Language {
         let mut bundle = FluentBundle::new_concurrent(locale.into_iter().collect());
         // Marks around every value would stand in answers, files and comparisons; pages say their direction themselves.
         bundle.set_use_isolating(false);
+        sound &= bundle.add_function("LOWER", |given, _| lowered(given)).is_ok();
         sound &= bundle.add_resource(resource).is_ok();
         let language =
             Language(Arc::new(Spoken { tag: tag.to_owned(), source: messages.to_owned(), bundle }));
@@ -95,12 +98,27 @@ impl Language {
         self.marked(number.to_string())
     }
 
-    fn marked(&self, number: String) -> String {
+    /// A written number, with the language's decimal mark.
+    pub(crate) fn marked(&self, number: String) -> String {
         match self.say("decimal-mark", &[]).as_str() {
             "." => number,
             mark => number.replace('.', mark),
         }
     }
+}
+
+/// `{ LOWER($name) }`: a name in small letters, for languages that write it so inside a sentence.
+fn lowered(given: &[FluentValue<'_>]) -> FluentValue<'static> {
+    match given {
+        [FluentValue::String(text)] => FluentValue::String(text.to_lowercase().into()),
+        _ => FluentValue::Error,
+    }
+}
+
+/// With a capital first letter.
+pub(crate) fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 #[cfg(feature = "program")]
@@ -148,6 +166,14 @@ macro_rules! say {
     ($language:expr, $id:expr $(, $name:ident = $value:expr)* $(,)?) => {
         $language.say($id, &[$((stringify!($name), $crate::language::Value::from($value))),*])
     };
+}
+
+/// English.
+#[cfg(feature = "program")]
+impl Default for Language {
+    fn default() -> Self {
+        Language::of(SPOKEN[0].0)
+    }
 }
 
 impl fmt::Debug for Language {

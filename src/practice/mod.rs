@@ -23,10 +23,11 @@ pub use question::{
 pub use standing::{BeliefView, LessonCount, Overview, Planned, SkillChangeView, SkillView, SummaryView};
 pub use told::{Answered, LaterView, LessonView, MisconceptionView, ProofView, SkillNow, Told, WorthView};
 
-use crate::assess::knowledge::{Parameters, Progress, Seconds};
+use crate::assess::knowledge::{Parameters, Progress, Seconds, Unused};
 use crate::assess::session::{Session, minutes_of};
 use crate::course::{Course, Drill, Lesson};
 use crate::exercise::Exercise;
+use crate::language::Language;
 use ask::{At, read, refusal, written};
 
 /// A course out of the JSON that a page takes along ([`Course`]), checked as far as exercises rely on it.
@@ -71,7 +72,9 @@ impl<'c> Practice<'c> {
     /// A refusal in JSON when the question is not understood; its field is `progress` when the record cannot be read.
     pub fn overview(&self, text: &str) -> Result<String, String> {
         let At { progress, now } = read(text, "request")?;
-        let (progress, notes) = record(&progress)?;
+        let language = &self.course.language;
+        let (progress, unused) = record(language, &progress)?;
+        let notes = unused.iter().map(|note| note.said(language)).collect();
         Ok(written(&Overview::of(self.course, &progress, notes, now)))
     }
 
@@ -83,7 +86,7 @@ impl<'c> Practice<'c> {
     pub fn begin(&mut self, text: &str) -> Result<String, String> {
         let asked: Begin = read(text, "request")?;
         let drills = self.chosen(&asked)?;
-        let (progress, _) = record(&asked.progress)?;
+        let (progress, _) = record(&self.course.language, &asked.progress)?;
         let session =
             Session::new(self.course, drills, progress, Parameters::default(), asked.seed, asked.now);
         let plan = asked.minutes.map(|minutes| Planned::of(self.course, &session, minutes, asked.now));
@@ -150,14 +153,19 @@ impl<'c> Practice<'c> {
         let reply: Reply = read(text, "request")?;
         let sitting = self.sitting.as_mut().ok_or_else(no_session)?;
         let exercise = sitting.open.as_ref().ok_or_else(|| refusal("answer", "no question is open"))?;
-        let given = reply.answer.to(&exercise.form).map_err(|error| refusal("answer", &error.to_string()))?;
+        let given = reply
+            .answer
+            .to(&exercise.form)
+            .map_err(|error| refusal("answer", &error.said(&self.course.language)))?;
         let (session, now) = (&mut sitting.session, reply.now);
         if let Some(elsewhere) = &reply.progress {
-            session.take_up(record(elsewhere)?.0);
+            session.take_up(record(&self.course.language, elsewhere)?.0);
         }
         let before = session.progress().clone();
-        let chosen =
-            session.answer(exercise, &given, now).map_err(|error| refusal("answer", &error.to_string()))?;
+        let language = &self.course.language;
+        let chosen = session
+            .answer(exercise, &given, now)
+            .map_err(|error| refusal("answer", &error.said(language)))?;
         let told = Told::of(self.course, exercise, &chosen, (&before, session.progress()), now);
         let text = written(&told);
         sitting.open = None;
@@ -187,11 +195,11 @@ fn no_session() -> String {
 }
 
 /// A record of progress, with notes on what in it cannot be used.
-fn record(text: &str) -> Result<(Progress, Vec<String>), String> {
+fn record(language: &Language, text: &str) -> Result<(Progress, Vec<Unused>), String> {
     if text.trim().is_empty() {
         return Ok((Progress::new(), Vec::new()));
     }
-    Progress::read(text).map_err(|error| refusal("progress", &error.to_string()))
+    Progress::read(text).map_err(|error| refusal("progress", &error.said(language)))
 }
 
 /// A skill's name; its id where the course has no such skill.

@@ -9,6 +9,7 @@ use crate::colour::{Light, difference};
 use crate::course::Course;
 use crate::exercise::{Action, Answer, Choice, Exercise, Form, Later, OrderOf, outcome, over_time};
 use crate::foresee::Shown;
+use crate::language::Language;
 use serde::Serialize;
 
 /// What follows from an answer.
@@ -165,7 +166,7 @@ impl<'a> Told<'a> {
                 truth: &found.truth,
             }),
             lesson: lesson.map(|(_, lesson)| LessonView { id: &lesson.id, title: &lesson.page.title }),
-            worth: worth(&exercise.form),
+            worth: worth(&course.language, &exercise.form),
             proof: exercise.proof.as_ref().map(|proof| ProofView {
                 searched: proof.searched,
                 best_error: proof.best_error,
@@ -229,12 +230,7 @@ impl Answered {
                 .shelf
                 .restrictions_of(mix)
                 .into_iter()
-                .map(|(colourant, rule)| {
-                    format!(
-                        "{} in {} since {}: {} ({})",
-                        colourant.id, rule.place, rule.since, rule.rule, rule.source
-                    )
-                })
+                .map(|(colourant, rule)| course.language.restriction("exercise-restricted", colourant, rule))
                 .collect(),
             _ => Vec::new(),
         };
@@ -246,7 +242,7 @@ impl Answered {
     }
 }
 
-fn worth(form: &Form) -> Vec<WorthView> {
+fn worth(language: &Language, form: &Form) -> Vec<WorthView> {
     let of = |choice: &Choice| WorthView {
         say: choice.label.clone(),
         credit: Some(choice.mark.credit),
@@ -260,10 +256,10 @@ fn worth(form: &Form) -> Vec<WorthView> {
             std::iter::once(&drops.best).chain(&drops.near).chain(&drops.tempting).map(of).collect()
         }
         Form::Number(number) => {
-            let right =
-                WorthView { say: number.in_words(number.key), credit: Some(1.0), why: number.why.clone() };
+            let say = number.in_words(language, number.key);
+            let right = WorthView { say, credit: Some(1.0), why: number.why.clone() };
             let wrong = number.tempting.iter().map(|wrong| WorthView {
-                say: number.in_words(wrong.value),
+                say: number.in_words(language, wrong.value),
                 credit: Some(0.0),
                 why: wrong.why.clone(),
             });

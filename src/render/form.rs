@@ -124,7 +124,7 @@ impl FormView {
                     name: number.name.clone(),
                     unit: number.unit.clone(),
                     key: number.key,
-                    written: number.in_words(number.key),
+                    written: number.in_words(&course.language, number.key),
                     tolerance: number.tolerance,
                     worthless: number.worthless,
                 });
@@ -214,9 +214,12 @@ pub(super) fn options(course: &Course, exercise: &Exercise, path: &str, site: Si
                     misconception: Some(wrong.misconception.clone()),
                     lesson: number.lesson.clone(),
                 };
-                view(&said(&number.in_words(wrong.value), mark))
+                view(&said(&number.in_words(&course.language, wrong.value), mark))
             });
-            let right = OptionView { right: true, ..view(&said(&number.in_words(number.key), right)) };
+            let right = OptionView {
+                right: true,
+                ..view(&said(&number.in_words(&course.language, number.key), right))
+            };
             std::iter::once(right).chain(wrong).collect()
         }
     };
@@ -241,7 +244,7 @@ fn said(label: &str, mark: Mark) -> Choice {
 pub(super) fn key_in_short(course: &Course, exercise: &Exercise) -> String {
     match (&exercise.form, exercise.form.key()) {
         (_, Answer::Drops(mix)) => course.shelf.mix_in_words(&mix),
-        (Form::Number(number), Answer::Number(value)) => number.in_words(value),
+        (Form::Number(number), Answer::Number(value)) => number.in_words(&course.language, value),
         (_, key) => key.to_string(),
     }
 }

@@ -9,6 +9,8 @@
 
 use super::parameters::Parameters;
 use super::{Knowledge, Seconds};
+use crate::language::Language;
+use crate::say;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 use std::collections::BTreeMap;
@@ -33,7 +35,7 @@ pub struct Progress {
 pub enum ReadError {
     /// It is no JSON object with the keys wanted.
     #[error("this is no record of progress: {0}")]
-    NoRecord(String),
+    NoRecord(Unusable),
     /// Its format is newer than this program.
     #[error(
         "this record of progress has format {found}; this program reads up to {FORMAT}: use the program that wrote it, or a newer one"
@@ -42,6 +44,76 @@ pub enum ReadError {
         /// The format found.
         found: u64,
     },
+}
+
+impl ReadError {
+    /// The error in a language; in English the same as `Display`.
+    pub fn said(&self, language: &Language) -> String {
+        match self {
+            ReadError::NoRecord(why) => {
+                say!(language, "exercise-record-none", why = why.said(language))
+            }
+            ReadError::Newer { found } => {
+                say!(language, "exercise-record-newer", found = found.to_string(), known = FORMAT)
+            }
+        }
+    }
+}
+
+/// An entry that could not be used.
+#[derive(Debug, Clone, PartialEq, Error)]
+#[error("progress in `{skill}` cannot be used and counts as none: {why}")]
+pub struct Unused {
+    /// Id of the skill.
+    pub skill: String,
+    /// Why.
+    pub why: Unusable,
+}
+
+/// Why an entry cannot be used.
+#[derive(Debug, Clone, PartialEq, Error)]
+pub enum Unusable {
+    /// It is no object.
+    #[error("it is no JSON object")]
+    NoObject,
+    /// A key is missing or of another kind.
+    #[error("{0}")]
+    Unreadable(String),
+    /// The chance is none.
+    #[error("`known` is {0}, outside 0 to 1")]
+    Known(f64),
+    /// There is more credit than answers.
+    #[error("`credit` is {credit}, outside 0 to the number of answers, {answers}")]
+    Credit {
+        /// The credit.
+        credit: f64,
+        /// The number of answers.
+        answers: u32,
+    },
+}
+
+impl Unused {
+    /// The note in a language; in English the same as `Display`.
+    pub fn said(&self, language: &Language) -> String {
+        let why = self.why.said(language);
+        say!(language, "exercise-record-unused", skill = &self.skill, why = why)
+    }
+}
+
+impl Unusable {
+    fn said(&self, language: &Language) -> String {
+        match self {
+            Unusable::NoObject => language.say("exercise-record-no-object", &[]),
+            Unusable::Unreadable(why) => why.clone(),
+            Unusable::Known(known) => {
+                say!(language, "exercise-record-known", known = language.number(*known))
+            }
+            Unusable::Credit { credit, answers } => {
+                let credit = language.number(*credit);
+                say!(language, "exercise-record-credit", credit = credit, answers = *answers)
+            }
+        }
+    }
 }
 
 #[derive(Serialize, Deserialize)]
@@ -59,15 +131,15 @@ impl Progress {
         Self::default()
     }
 
-    /// Reads a record, and says in words which entries of it could not be used.
+    /// Reads a record, and says which entries of it could not be used.
     ///
     /// # Errors
     /// [`ReadError`] where the text is no record or one of a newer format.
-    pub fn read(text: &str) -> Result<(Self, Vec<String>), ReadError> {
+    pub fn read(text: &str) -> Result<(Self, Vec<Unused>), ReadError> {
         let value: Value =
-            serde_json::from_str(text).map_err(|error| ReadError::NoRecord(error.to_string()))?;
+            serde_json::from_str(text).map_err(|error| ReadError::NoRecord(unreadable(&error)))?;
         if !value.is_object() {
-            return Err(ReadError::NoRecord("it is no JSON object".to_owned()));
+            return Err(ReadError::NoRecord(Unusable::NoObject));
         }
         // The version first: a newer record may look different everywhere else.
         if let Some(found) = value.get("format").and_then(Value::as_u64)
@@ -76,7 +148,7 @@ impl Progress {
             return Err(ReadError::Newer { found });
         }
         let written: Written =
-            serde_json::from_value(value).map_err(|error| ReadError::NoRecord(error.to_string()))?;
+            serde_json::from_value(value).map_err(|error| ReadError::NoRecord(unreadable(&error)))?;
         let mut progress = Progress { others: written.others, ..Progress::default() };
         let mut notes = Vec::new();
         for (skill, value) in written.skills {
@@ -85,7 +157,7 @@ impl Progress {
                     progress.skills.insert(skill, knowledge);
                 }
                 Err(why) => {
-                    notes.push(format!("progress in `{skill}` cannot be used and counts as none: {why}"));
+                    notes.push(Unused { skill: skill.clone(), why });
                     progress.unread.insert(skill, value);
                 }
             }
@@ -118,22 +190,23 @@ impl Progress {
     }
 }
 
+fn unreadable(error: &serde_json::Error) -> Unusable {
+    Unusable::Unreadable(error.to_string())
+}
+
 /// A trace whose numbers can be true.
-fn entry(value: &Value) -> Result<Knowledge, String> {
+fn entry(value: &Value) -> Result<Knowledge, Unusable> {
     if !value.is_object() {
-        return Err("it is no JSON object".to_owned());
+        return Err(Unusable::NoObject);
     }
-    let knowledge: Knowledge = serde_json::from_value(value.clone()).map_err(|error| error.to_string())?;
+    let knowledge: Knowledge = serde_json::from_value(value.clone()).map_err(|error| unreadable(&error))?;
     if !(0.0..=1.0).contains(&knowledge.known) {
-        return Err(format!("`known` is {}, outside 0 to 1", knowledge.known));
+        return Err(Unusable::Known(knowledge.known));
     }
     // A little more than the number of answers is rounding.
     let most = f64::from(knowledge.answers) + 1e-6;
     if !(0.0..=most).contains(&knowledge.credit) {
-        return Err(format!(
-            "`credit` is {}, outside 0 to the number of answers, {}",
-            knowledge.credit, knowledge.answers
-        ));
+        return Err(Unusable::Credit { credit: knowledge.credit, answers: knowledge.answers });
     }
     Ok(knowledge)
 }

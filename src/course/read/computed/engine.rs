@@ -5,9 +5,8 @@
 use crate::colour::{Lab, Light, difference};
 use crate::course::{Client, Goal, Show, bounds, foresee_on};
 use crate::figure::fixed;
-use crate::healing::{
-    COVERAGE, DEPTH, HEALED_MONTHS, LOAD, MONTHS, Placement, Reading, THICKNESS, retention,
-};
+use crate::healing::{COVERAGE, DEPTH, HEALED_MONTHS, LOAD, MONTHS, Placement, THICKNESS, retention};
+use crate::language::Language;
 use crate::pigment::{Colourant, Mix, Shelf};
 use crate::quantity::Quantity;
 use crate::skin::ita_degrees;
@@ -34,6 +33,8 @@ const MOST_DIGITS: u32 = 3;
 
 /// What a call may refer to.
 pub(super) struct Known {
+    /// What is said, is said in it.
+    pub language: Language,
     /// Bottles and colourants.
     pub shelf: Shelf,
     /// Clients.
@@ -82,8 +83,8 @@ impl From<CallProblem> for Error {
 #[derive(Debug)]
 struct Colour {
     lab: Lab,
-    /// Beside the client's skin; nothing where there is none.
-    reading: Option<Reading>,
+    /// Beside the client's skin, in words, and its tone; nothing where there is none.
+    reading: Option<(String, String)>,
     /// ΔE00 within which it counts as reached; nothing unless it is a goal.
     tolerance: Option<f64>,
 }
@@ -98,8 +99,8 @@ impl Object for Colour {
             ("chroma", _) => Value::from(self.lab.chroma()),
             ("hue", _) => Value::from(self.lab.hue_degrees()),
             ("ita", _) => Value::from(ita_degrees(self.lab)),
-            ("words", Some(reading)) => Value::from(reading.words.as_str()),
-            ("tone", Some(reading)) => Value::from(reading.tone.word()),
+            ("words", Some((words, _))) => Value::from(words.as_str()),
+            ("tone", Some((_, tone))) => Value::from(tone.as_str()),
             ("tolerance", _) if self.tolerance.is_some() => Value::from(self.tolerance),
             ("tolerance", _) => Value::from(Error::from(CallProblem::wrong(
                 format!("only a goal has {}", quoted(key)),
@@ -141,7 +142,7 @@ pub(super) fn add_functions(environment: &mut Environment<'static>, known: &Arc<
     let here = Arc::clone(known);
     environment.add_function("bare", move |client: Value, keys: Kwargs| {
         let show = show(&here, &client, None, &keys, &["light"])?;
-        colour(here.client(&show.client)?, &here.shelf, &Show { bare: true, ..show }, false)
+        colour(here.client(&show.client)?, &here, &Show { bare: true, ..show }, false)
     });
     let here = Arc::clone(known);
     environment.add_function("ita", move |client: Value| {
@@ -185,17 +186,24 @@ pub(super) fn add_functions(environment: &mut Environment<'static>, known: &Arc<
         let months = within(&MONTHS, months)?;
         Ok::<f64, Error>(100.0 * retention(here.colourant(&colourant)?, months))
     });
-    environment.add_function("digits", digits);
-    environment.add_filter("digits", digits);
+    add_digits(environment, known);
+}
+
+/// `digits`, as a function and as a filter.
+fn add_digits(environment: &mut Environment<'static>, known: &Arc<Known>) {
+    let here = Arc::clone(known);
+    environment.add_function("digits", move |value, count| digits(&here, value, count));
+    let here = Arc::clone(known);
+    environment.add_filter("digits", move |value, count| digits(&here, value, count));
 }
 
 /// A number with so many decimals.
-fn digits(value: f64, digits: u32) -> Result<String, Error> {
+fn digits(known: &Known, value: f64, digits: u32) -> Result<String, Error> {
     if digits > MOST_DIGITS {
         let message = format!("`digits` is {digits}, outside 0 to {MOST_DIGITS}");
         return Err(CallProblem::wrong(message, "one decimal is what an eye can use", "digits").into());
     }
-    Ok(fixed(value, digits as usize))
+    Ok(known.language.marked(fixed(value, digits as usize)))
 }
 
 /// `healed(client, mix, months=…, light=…, bare=…, depth_mm=…, …)`.
@@ -208,7 +216,7 @@ fn healed(known: &Known, client: &Value, mix: &[Value], keys: &Kwargs) -> Result
     }
     let known_keys = ["mix", "months", "light", "bare", DEPTH.name, THICKNESS.name, LOAD.name, COVERAGE.name];
     let show = show(known, client, mix.as_ref(), keys, &known_keys)?;
-    colour(known.client(&show.client)?, &known.shelf, &show, true)
+    colour(known.client(&show.client)?, known, &show, true)
 }
 
 /// What a call asks to be shown.
@@ -266,10 +274,11 @@ fn show(
 }
 
 /// The colour that is shown: the skin alone, or with work.
-fn colour(client: &Client, shelf: &Shelf, show: &Show, with_work: bool) -> Result<Value, Error> {
-    let seen = foresee_on(shelf, client, show);
+fn colour(client: &Client, known: &Known, show: &Show, with_work: bool) -> Result<Value, Error> {
+    let seen = foresee_on(&known.shelf, client, show);
     Ok(Value::from_object(if with_work {
-        Colour { lab: seen.seen.lab, reading: Some(seen.reading), tolerance: None }
+        let said = (seen.reading.said(&known.language), seen.reading.tone.said(&known.language));
+        Colour { lab: seen.seen.lab, reading: Some(said), tolerance: None }
     } else {
         Colour { lab: seen.bare.lab, reading: None, tolerance: None }
     }))

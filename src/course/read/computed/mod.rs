@@ -11,10 +11,10 @@ mod spans;
 
 use super::Reader;
 use super::suggest::{listed, nearest, quoted};
+use crate::course::shared::Shared;
 use crate::course::source::{At, Place, Source};
-use crate::course::{Client, Goal};
 use crate::figure::fixed;
-use crate::pigment::Shelf;
+use crate::language::Language;
 use engine::{CallProblem, FUNCTIONS, Known, add_functions, is_colour};
 use minijinja::value::{Value, ValueKind};
 use minijinja::{Environment, Error, ErrorKind, UndefinedBehavior};
@@ -28,6 +28,8 @@ const LONGEST: usize = 400;
 #[derive(Debug)]
 pub(crate) struct Computed {
     environment: Environment<'static>,
+    /// Numbers are written in it.
+    language: Language,
     /// Names of clients and bottles.
     names: Vec<String>,
     /// Whether bottles may be missing because their file has errors.
@@ -42,16 +44,22 @@ const MOST_CALLS: usize = 300;
 pub(crate) struct Answers(Vec<(Range<usize>, String)>);
 
 impl Computed {
-    /// What may be asked of a course with these bottles, clients and goals.
-    pub fn new(shelf: &Shelf, clients: &[Client], goals: &[Goal], shelf_is_broken: bool) -> Self {
+    /// What may be asked of a course with these bottles, clients and goals, and is answered in its language.
+    pub fn new(shared: &Shared) -> Self {
+        let Shared { language, shelf, clients, goals, shelf_is_broken, .. } = shared;
         let names = clients.iter().map(|client| client.name.clone());
         let bottles = shelf.bottles.iter().map(|bottle| bottle.name.clone());
         let names = names.chain(bottles).filter(|name| !name.is_empty()).collect();
         let mut environment = Environment::empty();
         environment.set_undefined_behavior(UndefinedBehavior::Strict);
-        let known = Known { shelf: shelf.clone(), clients: clients.to_vec(), goals: goals.to_vec() };
+        let known = Known {
+            language: language.clone(),
+            shelf: shelf.clone(),
+            clients: clients.clone(),
+            goals: goals.clone(),
+        };
         add_functions(&mut environment, &Arc::new(known));
-        Computed { environment, names, shelf_is_broken }
+        Computed { environment, language: language.clone(), names, shelf_is_broken: *shelf_is_broken }
     }
 
     /// Answers every call of a page, and warns of numbers that should have been calls.
@@ -76,7 +84,9 @@ impl Computed {
                 }
                 Some(inside) => {
                     let said = self.value(&Place::new(source, inside.clone()), reader);
-                    let said = said.and_then(|value| shown(&value, &place, reader)).unwrap_or_default();
+                    let said = said
+                        .and_then(|value| shown(&self.language, &value, &place, reader))
+                        .unwrap_or_default();
                     answers.0.push((span.whole.clone(), said));
                 }
             }
@@ -193,11 +203,11 @@ impl Answers {
 }
 
 /// A value as text shows it: a number with one decimal, a whole number or a count as it is, words as they are.
-fn shown(value: &Value, place: &Place, reader: &mut Reader) -> Option<String> {
+fn shown(language: &Language, value: &Value, place: &Place, reader: &mut Reader) -> Option<String> {
     match value.kind() {
         ValueKind::Number if value.is_integer() => Some(value.to_string().replace('-', "\u{2212}")),
         ValueKind::Number => match f64::try_from(value.clone()) {
-            Ok(number) if number.is_finite() => Some(fixed(number, 1)),
+            Ok(number) if number.is_finite() => Some(language.marked(fixed(number, 1))),
             _ => {
                 reader.error(place, "this call gives no number").help("it divides by nothing");
                 None
