@@ -118,16 +118,16 @@ swatch-goal-within = erreicht bis ΔE00 { $distance }
 
 question-old-work = Altpigmentierung
 question-health = Gesundheit
-question-belief = Verlockende Annahme
+question-belief = Verlockender Irrtum
 question-truth = Was wirklich geschieht
-question-belief-more = Mehr über diesen Irrtum
+question-belief-more = Mehr zu diesem Irrtum
 question-restricted = <strong>Eingeschränkt.</strong> { $rule }.
 question-reread = Zum Nachlesen: <a href="{ $href }">{ $title }</a>
 question-holds = trifft zu
 question-holds-not = trifft nicht zu
 question-best = beste Antwort, Wertung { $credit }
 question-credit = Wertung { $credit }
-question-modifier = Abtönfarbe
+question-modifier = Korrektor
 question-title = Aufgabe { $number }
 question-health-first = Die Gesundheit geht vor: Gibt eine Auskunft Anlass zur <a href="{ $href }">Vorsicht</a>, wiegt sie schwerer als jede Farbe.
 question-mark = Antwort bewerten
@@ -141,7 +141,7 @@ question-source = Quelle: { $source }. Aufgabe { $identity }.
 question-choose-one = Eine Antwort wählen.
 question-choose-several = Alle wählen, die zutreffen.
 question-number-steps = Die Schritte in ihrer Reihenfolge nummerieren.
-question-drops = Eine Flasche, insgesamt { $drops } Tropfen, davon höchstens { $modifiers } von Abtönfarben.
+question-drops = Eine Flasche, insgesamt { $drops } Tropfen, davon höchstens { $modifiers } von Korrektoren.
 question-number = Gesucht: { $name } in { $unit }.
 question-step = Schritt { $turn }. { $why }
 question-best-heals-to = Wie die beste Antwort abheilt
@@ -267,13 +267,13 @@ bottles-size = { $bottles ->
    *[other] { $bottles } Flaschen
  }
 bottles-size-modifiers = { $modifiers ->
-    [one] { $modifiers } Abtönfarbe
-   *[other] { $modifiers } Abtönfarben
+    [one] { $modifiers } Korrektor
+   *[other] { $modifiers } Korrektoren
  }
-bottles-modifier-warmer = Eine Abtönfarbe: Sie macht eine Mischung wärmer und wird nie allein verwendet.
-bottles-modifier-cooler = Eine Abtönfarbe: Sie macht eine Mischung kühler und wird nie allein verwendet.
-bottles-modifier-darker = Eine Abtönfarbe: Sie macht eine Mischung dunkler und wird nie allein verwendet.
-bottles-modifier-lighter = Eine Abtönfarbe: Sie macht eine Mischung heller und wird nie allein verwendet.
+bottles-modifier-warmer = Ein Korrektor: Er macht eine Mischung wärmer und wird nie allein verwendet.
+bottles-modifier-cooler = Ein Korrektor: Er macht eine Mischung kühler und wird nie allein verwendet.
+bottles-modifier-darker = Ein Korrektor: Er macht eine Mischung dunkler und wird nie allein verwendet.
+bottles-modifier-lighter = Ein Korrektor: Er macht eine Mischung heller und wird nie allein verwendet.
 bottles-sites = Gedacht für: { $sites }.
 bottles-contents = Was in { $name } ist
 bottles-content = <strong>{ $share }</strong> <a href="{ $href }">{ $index }</a> { $name }, Halbwertszeit { $months } Monate
@@ -287,7 +287,7 @@ bottles-without-skin = Die Farbe ist die in der Flasche, ohne Haut.
 bottles-listed = { $title }, als Tabelle
 bottles-bottle = Flasche
 bottles-by-share = Farbmittel nach Anteil
-bottles-modifier = Abtönfarbe.
+bottles-modifier = Korrektor.
 bottles-restricted-in = <strong>Eingeschränkt ({ $place }):</strong> { $index }
 
 ## Kundschaft
@@ -329,19 +329,6 @@ cautions-wait = Warten
 cautions-refer = Weiterverweisen
 cautions-refer-to = Wer mehr sagen kann: { $whom }.
 cautions-source = Quelle: { $source }.
-
-## Suche, als Seite
-
-find-description = Ein Wort in Lektionen, Begriffen, Flaschen, Kundschaft, Irrtümern und Vorsichtshinweisen dieses Kurses finden.
-find-scripts = Die Suche braucht Skripte. Das <a href="glossary.html">Glossar</a> und das <a href="index.html">Verzeichnis der Lektionen</a> gehen ohne.
-find-words = Suchwörter
-find-help = Der Anfang eines Wortes genügt, und ein Tippfehler wird verziehen.
-find-kind-lesson = Lektion
-find-kind-term = Begriff
-find-kind-bottle = Flasche
-find-kind-client = Person
-find-kind-misconception = Irrtum
-find-kind-caution = Vorsicht
 
 ## Die Prüfung des Bildschirms
 

@@ -331,19 +331,6 @@ cautions-refer = Refer
 cautions-refer-to = Who can say more: { $whom }.
 cautions-source = Source: { $source }.
 
-## Search, as a page
-
-find-description = Find a word in the lessons, terms, bottles, clients, misconceptions and cautions of this course.
-find-scripts = Searching needs scripts. The <a href="glossary.html">glossary</a> and the <a href="index.html">list of lessons</a> work without.
-find-words = Words to look for
-find-help = The beginning of a word is enough, and a slip of the pen is forgiven.
-find-kind-lesson = Lesson
-find-kind-term = Term
-find-kind-bottle = Bottle
-find-kind-client = Client
-find-kind-misconception = Misconception
-find-kind-caution = Caution
-
 ## The check of a screen
 
 display-title = Check your screen

@@ -11,7 +11,6 @@ use crate::render::frame::{Frame, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan::{self, href, href_to, text_path};
 use crate::render::templates::SEARCH_JS;
-use crate::say;
 use pulldown_cmark::{Event, Parser, Tag, TagEnd};
 use serde::Serialize;
 
@@ -28,7 +27,7 @@ struct Finding {
     /// Where it stands, from the search page.
     href: String,
     /// What kind of thing it is, in words.
-    kind: String,
+    kind: &'static str,
     /// Its name.
     title: String,
     /// The heading above it, where it is a part of something.
@@ -41,8 +40,8 @@ impl Pages<'_> {
     /// The page on which to search.
     pub(super) fn search(&self) -> Result<SiteFile, RenderError> {
         let frame = self
-            .frame(plan::SEARCH, &say!(self.course.language, "frame-search"), Section::Search)
-            .described(&say!(self.course.language, "find-description"))
+            .frame(plan::SEARCH, "Search", Section::Search)
+            .described("Find a word in the lessons, terms, bottles, clients, misconceptions and cautions of this course.")
             .scripted_by(plan::SEARCH, plan::SEARCH_DATA)
             .scripted_by(plan::SEARCH, plan::SEARCH_SCRIPT);
         self.page(plan::SEARCH, "search.html", SearchPage { frame })
@@ -61,36 +60,34 @@ impl Pages<'_> {
     fn findings(&self) -> Vec<Finding> {
         let course = self.course;
         let mut findings = Vec::new();
-        let kind = |kind: &str| say!(course.language, &format!("find-kind-{kind}"));
         for page in plan::reading_order(course) {
-            findings.extend(parts(page, &kind("lesson")));
+            findings.extend(parts(page));
         }
-        let mut add = |page: &str, anchor: &str, what: &str, title: &str, text: String| {
-            let kind = kind(what);
+        let mut add = |page: &str, anchor: &str, kind, title: &str, text: String| {
             let href = href_to(plan::SEARCH, page, anchor);
             findings.push(Finding { id: 0, href, kind, title: title.to_owned(), part: String::new(), text });
         };
         for term in &course.terms {
-            add(plan::GLOSSARY, &term.id, "term", &term.term, term.means.clone());
+            add(plan::GLOSSARY, &term.id, "Term", &term.term, term.means.clone());
         }
         for bottle in &course.shelf.bottles {
-            add(plan::BOTTLES, &bottle.id, "bottle", &bottle.name, bottle.about.clone());
+            add(plan::BOTTLES, &bottle.id, "Bottle", &bottle.name, bottle.about.clone());
         }
         for client in &course.clients {
             add(
                 plan::CLIENTS,
                 &client.id,
-                "client",
+                "Client",
                 &client.name,
                 format!("{} {}", client.about, client.wish),
             );
         }
         for belief in &course.misconceptions {
             let text = format!("{} {}", belief.tempting, belief.truth);
-            add(plan::MISCONCEPTIONS, &belief.id, "misconception", &belief.belief, text);
+            add(plan::MISCONCEPTIONS, &belief.id, "Misconception", &belief.belief, text);
         }
         for caution in &course.cautions {
-            add(plan::CAUTIONS, &caution.id, "caution", &caution.name, caution.say.clone());
+            add(plan::CAUTIONS, &caution.id, "Caution", &caution.name, caution.say.clone());
         }
         for (id, finding) in findings.iter_mut().enumerate() {
             finding.id = id;
@@ -100,7 +97,7 @@ impl Pages<'_> {
 }
 
 /// The parts of a page: what stands before its first heading, and what stands under each.
-fn parts(page: &Page, kind: &str) -> Vec<Finding> {
+fn parts(page: &Page) -> Vec<Finding> {
     let path = text_path(&page.path);
     let part = |part: String, anchor: &str| Finding {
         id: 0,
@@ -109,7 +106,7 @@ fn parts(page: &Page, kind: &str) -> Vec<Finding> {
         } else {
             href_to(plan::SEARCH, &path, anchor)
         },
-        kind: kind.to_owned(),
+        kind: "Lesson",
         title: page.title.clone(),
         part,
         text: String::new(),
@@ -128,8 +125,8 @@ fn parts(page: &Page, kind: &str) -> Vec<Finding> {
                     parts.push(part(name, &anchor));
                 }
                 (Some(heading), event) => heading.push(event),
-                (None, Event::End(_)) => add_text(&mut parts, " "),
-                (None, event) => add_text(&mut parts, &plain_text(&[event])),
+                (None, Event::End(_)) => say(&mut parts, " "),
+                (None, event) => say(&mut parts, &plain_text(&[event])),
             }
         }
     }
@@ -137,7 +134,7 @@ fn parts(page: &Page, kind: &str) -> Vec<Finding> {
     parts
 }
 
-fn add_text(parts: &mut [Finding], words: &str) {
+fn say(parts: &mut [Finding], words: &str) {
     if let Some(part) = parts.last_mut()
         && !(words.trim().is_empty() && part.text.ends_with(' '))
     {
