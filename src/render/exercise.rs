@@ -2,7 +2,7 @@
 //!
 //! Entry point: [`ExerciseView::new`]. A view holds everything; templates choose what to show when.
 
-use super::figures::{self, capitalised, fixed, percent, short};
+use super::figures;
 use super::form::{FormView, key_in_short, options};
 use super::frame::Link;
 use super::plan::{self, href_to, text_path};
@@ -10,6 +10,8 @@ use super::swatch::Swatch;
 use crate::course::{Client, Course, Family};
 use crate::exercise::{Action, Case, Choice, Exercise, Form, Proof};
 use crate::healing::Placement;
+use crate::language::Language;
+use crate::say;
 use crate::skin::Site;
 use serde::Serialize;
 
@@ -52,7 +54,7 @@ pub(super) struct CaseView {
     /// The wish, in the client's voice.
     pub wish: String,
     /// What was read: name and value of each line.
-    pub facts: Vec<(&'static str, String)>,
+    pub facts: Vec<(String, String)>,
     /// Health answers.
     pub health: Vec<HealthView>,
     /// What is told of old work.
@@ -123,9 +125,12 @@ impl ExerciseView {
         };
         let best = best.and_then(|key| {
             let case = exercise.case.as_ref()?;
-            let label =
-                if case.goal.is_some() { "What the best answer heals to" } else { "What is really seen" };
-            healed(key, case, site, label)
+            let label = if case.goal.is_some() {
+                say!(course.language, "question-best-heals-to")
+            } else {
+                say!(course.language, "question-really-seen")
+            };
+            healed(&course.language, key, case, site, &label)
         });
         ExerciseView {
             anchor: format!("exercise_{}_{}", exercise.drill, exercise.number),
@@ -142,7 +147,10 @@ impl ExerciseView {
             options: options(course, exercise, path, site),
             key: key_in_short(course, exercise),
             best,
-            proof: exercise.proof.as_ref().map(|proof| proof_in_words(exercise.family, proof)),
+            proof: exercise
+                .proof
+                .as_ref()
+                .map(|proof| proof_in_words(&course.language, exercise.family, proof)),
             source: exercise.source.clone(),
         }
     }
@@ -168,37 +176,27 @@ pub(super) fn health_views(course: &Course, client: &Client, path: &str) -> Vec<
 }
 
 /// What is told of a client's old work, each with its age.
-pub(super) fn old_work(client: &Client) -> Vec<String> {
-    client
-        .existing
-        .iter()
-        .map(|old| format!("{} old. {}", capitalised(&figures::months(old.work.months)), old.note))
-        .collect()
-}
-
-/// The three words of a skin.
-pub(super) fn skin_in_words(client: &Client) -> String {
-    format!(
-        "phototype {}, {} undertone, {}",
-        client.phototype.word(),
-        client.undertone.word(),
-        client.redness.word()
-    )
+pub(super) fn old_work(language: &Language, client: &Client) -> Vec<String> {
+    client.existing.iter().map(|old| language.old_work(old.work.months, &old.note)).collect()
 }
 
 /// A placement in words.
-fn placement_in_words(placement: &Placement) -> String {
-    format!(
-        "{} mm deep, {} mm thick, {}, {} of the area covered",
-        short(placement.depth_mm),
-        short(placement.thickness_mm),
-        if placement.load == 1.0 {
-            "one full pass".to_owned()
-        } else {
-            format!("load {}", short(placement.load))
-        },
-        percent(placement.coverage),
-    )
+fn placement_in_words(language: &Language, placement: &Placement) -> String {
+    let [depth, thickness, load] =
+        [placement.depth_mm, placement.thickness_mm, placement.load].map(|value| language.short(value));
+    let coverage = language.percent(placement.coverage);
+    if placement.load == 1.0 {
+        say!(language, "question-placed", depth = depth, thickness = thickness, coverage = coverage)
+    } else {
+        say!(
+            language,
+            "question-placed-load",
+            depth = depth,
+            thickness = thickness,
+            load = load,
+            coverage = coverage
+        )
+    }
 }
 
 fn client_of<'a>(course: &'a Course, exercise: &Exercise) -> Option<&'a Client> {
@@ -206,33 +204,36 @@ fn client_of<'a>(course: &'a Course, exercise: &Exercise) -> Option<&'a Client> 
 }
 
 fn case_view(course: &Course, case: &Case, client: &Client, path: &str) -> CaseView {
+    let language = &course.language;
     let now = if case.now.reflectance == case.bare.reflectance {
-        Swatch::skin(&format!("{}'s skin now", client.name), &case.bare, case.light)
+        let label = say!(language, "question-skin-now", name = &client.name);
+        Swatch::skin(language, &label, &case.bare, case.light)
     } else {
-        let label = format!("{}, as it is now", client.name);
+        let label = say!(language, "question-as-now", name = &client.name);
         let seen = (case.now.lab, case.now.srgb);
-        Swatch::work(&label, &case.bare, seen, &case.now_reading.words, client.site, case.light)
+        Swatch::work(language, &label, &case.bare, seen, &case.now_reading.words, client.site, case.light)
     };
     let goal = case.goal.as_ref().map(|goal| {
         let name = course.goal(&goal.id).map_or(goal.id.as_str(), |known| known.name.as_str());
-        Swatch::goal(&format!("Goal: {name}"), &case.bare, goal.lab, client.site, case.light)
-            .noted(format!("reached within ΔE00 {}", fixed(goal.tolerance, 1)))
+        let wished = (name, goal.lab, goal.tolerance);
+        Swatch::goal(language, wished, &case.bare, client.site, case.light)
     });
     let exhibits = case.exhibits.iter().map(|exhibit| {
         let seen = (exhibit.seen.lab, exhibit.seen.srgb);
-        Swatch::work(&exhibit.label, &case.bare, seen, &exhibit.reading.words, client.site, exhibit.light)
+        let words = &exhibit.reading.words;
+        Swatch::work(language, &exhibit.label, &case.bare, seen, words, client.site, exhibit.light)
     });
     let mut facts = Vec::new();
     if case.skin_is_told {
-        facts.push(("Skin", skin_in_words(client)));
+        facts.push((say!(language, "question-skin"), language.skin(client)));
     }
-    facts.push(("Hair", client.hair.clone()));
+    facts.push((say!(language, "question-hair"), client.hair.clone()));
     if let Some(placed) = &case.placed {
-        facts.push(("Placement", placement_in_words(&placed.placement)));
-        facts.push((
-            "Judged",
-            format!("{}, in {}", figures::months(placed.months), figures::light(case.light)),
-        ));
+        let placement = placement_in_words(language, &placed.placement);
+        facts.push((say!(language, "question-placement"), placement));
+        let (time, light) = (language.time(placed.months), language.in_light(case.light));
+        let judged = say!(language, "question-judged-at", time = time, light = light);
+        facts.push((say!(language, "question-judged"), judged));
     }
     CaseView {
         client: Link::new(&client.name, href_to(path, plan::CLIENTS, &client.id)),
@@ -240,22 +241,32 @@ fn case_view(course: &Course, case: &Case, client: &Client, path: &str) -> CaseV
         wish: client.wish.clone(),
         facts,
         health: health_views(course, client, path),
-        old_work: old_work(client),
+        old_work: old_work(language, client),
         now,
         exhibits: exhibits.collect(),
         goal,
     }
 }
 
-pub(super) fn healed(choice: &Choice, case: &Case, site: Site, label: &str) -> Option<Swatch> {
+pub(super) fn healed(
+    language: &Language,
+    choice: &Choice,
+    case: &Case,
+    site: Site,
+    label: &str,
+) -> Option<Swatch> {
     let healed = choice.healed.as_ref()?;
     let words = choice.reading.as_ref().map_or("", |reading| reading.words.as_str());
-    let swatch = Swatch::work(label, &case.bare, (healed.lab, healed.srgb), words, site, case.light);
+    let seen = (healed.lab, healed.srgb);
+    let swatch = Swatch::work(language, label, &case.bare, seen, words, site, case.light);
+    let distance = |error| language.fixed(error, 1);
     Some(match (choice.error, &case.goal) {
-        (Some(error), Some(_)) => swatch.noted(format!("ΔE00 {} from the goal", fixed(error, 1))),
+        (Some(error), Some(_)) => {
+            swatch.noted(say!(language, "question-from-goal", distance = distance(error)))
+        }
         // Where there is no goal, colours are compared with what the engine computed.
-        (Some(0.0), None) => swatch.noted("what is really seen"),
-        (Some(error), None) => swatch.noted(format!("ΔE00 {} from what is really seen", fixed(error, 1))),
+        (Some(0.0), None) => swatch.noted(say!(language, "question-is-really-seen")),
+        (Some(error), None) => swatch.noted(say!(language, "question-from-seen", distance = distance(error))),
         (None, _) => swatch,
     })
 }
@@ -267,13 +278,15 @@ pub(super) fn option_view(
     path: &str,
     site: Site,
 ) -> OptionView {
+    let language = &course.language;
     let rules = match &choice.action {
         Action::Place(mix) => course
             .shelf
             .restrictions_of(mix)
             .into_iter()
             .map(|(colourant, rule)| {
-                format!("{} in {}: {}", figures::colour_index(&colourant.id), rule.place, rule.rule)
+                let index = figures::colour_index(&colourant.id);
+                say!(language, "question-rule", colourant = index, place = &rule.place, rule = &rule.rule)
             })
             .collect(),
         _ => Vec::new(),
@@ -291,35 +304,49 @@ pub(super) fn option_view(
         letter: String::new(),
         label: choice.label.clone(),
         right: false,
-        credit: percent(choice.mark.credit),
+        credit: language.percent(choice.mark.credit),
         consequence: choice.mark.consequence.clone(),
         healed: exercise.case.as_ref().and_then(|case| {
-            let label = if case.goal.is_some() { "What this heals to" } else { "How this would look" };
-            healed(choice, case, site, label)
+            let label = if case.goal.is_some() {
+                say!(language, "question-heals-to")
+            } else {
+                say!(language, "question-would-look")
+            };
+            healed(language, choice, case, site, &label)
         }),
         picture: None,
-        error: choice.error.map(|error| fixed(error, 1)),
+        error: choice.error.map(|error| language.fixed(error, 1)),
         misconception,
         reread,
         rules,
     }
 }
 
-fn proof_in_words(family: Family, proof: &Proof) -> String {
-    let trials = format!("{} of {} trials with skin, depth and load varied", proof.held, proof.worlds);
+fn proof_in_words(language: &Language, family: Family, proof: &Proof) -> String {
+    let (held, worlds) = (proof.held, proof.worlds);
+    let margin = proof.margin.map(|margin| language.fixed(margin, 1));
     if matches!(family, Family::Foresight | Family::Hindsight | Family::Light | Family::Skin) {
-        let margin = proof.margin.map_or_else(String::new, |margin| fixed(margin, 1));
-        return format!(
-            "The engine computed every option. The nearest wrong one is ΔE00 {margin} away; what is really seen stays nearest to \
-             the right one in {trials}."
-        );
+        let margin = margin.unwrap_or_default();
+        return say!(language, "question-proof-seen", margin = margin, held = held, worlds = worlds);
     }
-    let margin = proof.margin.map_or_else(String::new, |margin| {
-        format!(" The nearest wrong option is worse by {}.", fixed(margin, 1))
-    });
-    format!(
-        "Of {} mixes tried, none comes nearer to the goal than ΔE00 {}.{margin} The best stays best in {trials}.",
-        proof.searched,
-        fixed(proof.best_error, 1),
-    )
+    let (searched, error) = (proof.searched, language.fixed(proof.best_error, 1));
+    match margin {
+        Some(margin) => say!(
+            language,
+            "question-proof-margin",
+            searched = searched,
+            error = error,
+            margin = margin,
+            held = held,
+            worlds = worlds
+        ),
+        None => say!(
+            language,
+            "question-proof-best",
+            searched = searched,
+            error = error,
+            held = held,
+            worlds = worlds
+        ),
+    }
 }

@@ -2,7 +2,6 @@
 
 use crate::colour::Light;
 pub(super) use crate::figure::fixed;
-use crate::healing::HEALED_MONTHS;
 use crate::pigment::Basis;
 
 /// A share between 0 and 1 in whole percent.
@@ -14,24 +13,6 @@ pub(super) fn percent(share: f64) -> String {
 pub(super) fn short(value: f64) -> String {
     let text = fixed(value, 2);
     if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').to_owned() } else { text }
-}
-
-/// A time after a placement: "on the day", "six weeks", "4 months", "3 years".
-pub(super) fn months(months: f64) -> String {
-    let years = months / 12.0;
-    if months == 0.0 {
-        "on the day".to_owned()
-    } else if months == HEALED_MONTHS {
-        "six weeks".to_owned()
-    } else if months == 12.0 {
-        "1 year".to_owned()
-    } else if years >= 2.0 && years.fract() == 0.0 {
-        format!("{} years", short(years))
-    } else if months == 1.0 {
-        "1 month".to_owned()
-    } else {
-        format!("{} months", short(months))
-    }
 }
 
 /// Minutes, from an hour on with hours: "22 min", "2 h 45 min".
@@ -99,10 +80,6 @@ mod tests {
         assert_eq!(fixed(-1.25, 1), "\u{2212}1.2");
         assert_eq!([short(0.15), short(7.0), short(1.5)], ["0.15", "7", "1.5"]);
         assert_eq!(percent(0.946), "95%");
-        assert_eq!(
-            [months(0.0), months(1.5), months(30.0), months(36.0)],
-            ["on the day", "six weeks", "30 months", "3 years"]
-        );
         assert_eq!([minutes(22), minutes(60), minutes(165)], ["22 min", "1 h", "2 h 45 min"]);
         assert_eq!([colour_index("PB15:3"), colour_index("PW6")], ["PB\u{a0}15:3", "PW\u{a0}6"]);
         assert_eq!([letter(0), letter(5), letter(26)], ["A", "F", "27"]);

@@ -3,11 +3,12 @@
 //! Entry points: [`FormView::new`] says what to offer, [`options`] what there is to choose from or to learn from.
 
 use super::exercise::{OptionView, healed, option_view};
-use super::figures::{fixed, letter, percent};
+use super::figures::letter;
 use super::swatch::Swatch;
 use crate::course::Course;
 use crate::exercise::{Action, mixes};
 use crate::exercise::{Answer, Choice, Exercise, Form, Mark, outcome};
+use crate::say;
 use crate::skin::Site;
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -71,9 +72,10 @@ const MOST_IN_TABLE: u64 = 400;
 impl FormView {
     /// The form of this exercise.
     pub fn new(course: &Course, exercise: &Exercise) -> Self {
+        let language = &course.language;
         let mut view = FormView {
             kind: "one",
-            how: "Choose one.".to_owned(),
+            how: say!(language, "question-choose-one"),
             pictured: false,
             order: Vec::new(),
             all_or_nothing: false,
@@ -87,19 +89,21 @@ impl FormView {
             Form::One(one) => view.pictured = one.pictured,
             Form::Several(_) => {
                 view.kind = "several";
-                view.how = "Choose every one that holds.".to_owned();
+                view.how = say!(language, "question-choose-several");
             }
             Form::Order(order) => {
                 view.kind = "order";
-                view.how = "Number the steps in their order.".to_owned();
+                view.how = say!(language, "question-number-steps");
                 view.order = order.key.clone();
                 view.all_or_nothing = order.all_or_nothing;
             }
             Form::Drops(drops) => {
                 view.kind = "drops";
-                view.how = format!(
-                    "One bottle, {} drops in all, at most {} of them modifiers.",
-                    drops.limits.drops, drops.limits.modifier_drops
+                view.how = say!(
+                    language,
+                    "question-drops",
+                    drops = drops.limits.drops,
+                    modifiers = drops.limits.modifier_drops
                 );
                 view.drops = drops.limits.drops;
                 view.modifier_drops = drops.limits.modifier_drops;
@@ -119,7 +123,7 @@ impl FormView {
             }
             Form::Number(number) => {
                 view.kind = "number";
-                view.how = format!("Give the {} in {}.", number.name, number.unit);
+                view.how = say!(language, "question-number", name = &number.name, unit = &number.unit);
                 view.number = Some(NumberView {
                     name: number.name.clone(),
                     unit: number.unit.clone(),
@@ -147,8 +151,8 @@ fn table(course: &Course, exercise: &Exercise, ids: &[&str], mixes: &[crate::pig
                 })
                 .collect();
             let words = seen.reading.map_or(String::new(), |reading| reading.words);
-            let error = seen.error.map_or(String::new(), |error| fixed(error, 1));
-            Some((drops.join(" "), (percent(seen.mark.credit), error, words)))
+            let error = seen.error.map_or(String::new(), |error| course.language.fixed(error, 1));
+            Some((drops.join(" "), (course.language.percent(seen.mark.credit), error, words)))
         })
         .collect();
     serde_json::to_string(&rows).unwrap_or_default()
@@ -169,7 +173,7 @@ pub(super) fn options(course: &Course, exercise: &Exercise, path: &str, site: Si
                     .case
                     .as_ref()
                     .filter(|_| one.pictured)
-                    .and_then(|case| healed(choice, case, site, &letter(place)))
+                    .and_then(|case| healed(&course.language, choice, case, site, &letter(place)))
                     // The distance from what is really seen would give the key away.
                     .map(|swatch| Swatch { note: None, ..swatch }),
                 ..view(choice)
@@ -188,7 +192,7 @@ pub(super) fn options(course: &Course, exercise: &Exercise, path: &str, site: Si
                 let turn = order.key.iter().position(|&key| key == place).unwrap_or(0) + 1;
                 let mark = Mark {
                     credit: 1.0,
-                    consequence: format!("Step {turn}. {}", step.why),
+                    consequence: say!(course.language, "question-step", turn = turn, why = &step.why),
                     misconception: None,
                     lesson: order.lesson.clone(),
                 };

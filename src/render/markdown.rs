@@ -3,7 +3,7 @@
 //! Entry point: [`TextWriter`], one for each page. Nothing an author writes becomes markup: raw HTML is shown as the text it is,
 //! and only links to the web, to mail and within the course stay links. Links to `.md` files lead to the pages made of them,
 //! headings get the ids by which the course knows them, pictures of the course are shown, a quotation that begins with
-//! **Caution** is marked as one, and the first mention of each glossary term leads to it.
+//! **Caution**, in the course's language, is marked as one, and the first mention of each glossary term leads to it.
 
 use super::RenderError;
 use super::frame::Link;
@@ -11,13 +11,17 @@ use super::glossary::{Glossary, Mentions};
 use super::plan::{asset_path, href, href_to, resolve, text_path};
 use super::templates::write_escaped;
 use crate::course::{HeadingIds, Page, markdown_options, plain_text};
+use crate::language::Language;
+use crate::say;
 use pulldown_cmark::{
-    Alignment, BlockQuoteKind, Event, HeadingLevel, LinkType, Parser, Tag, TagEnd, TextMergeStream,
+    Alignment, BlockQuoteKind, CowStr, Event, HeadingLevel, LinkType, Parser, Tag, TagEnd, TextMergeStream,
 };
 use std::collections::BTreeSet;
 
 /// Turns the text of one page into HTML, block by block.
 pub(super) struct TextWriter<'a> {
+    /// The language of what is added to the author's text.
+    language: &'a Language,
     /// The page, as in the summary, without `.md`.
     page: &'a str,
     /// Where the text is shown, in the site.
@@ -40,6 +44,7 @@ impl<'a> TextWriter<'a> {
     /// A writer for a page that is shown at `here` in a site with these pages of text (of the course's whole), pictures and downloads,
     /// and terms.
     pub fn new(
+        language: &'a Language,
         here: String,
         page: &'a Page,
         (pages, whole): (&'a BTreeSet<String>, &'a BTreeSet<String>),
@@ -47,6 +52,7 @@ impl<'a> TextWriter<'a> {
         glossary: &'a Glossary,
     ) -> Self {
         TextWriter {
+            language,
             page: &page.path,
             pages,
             whole,
@@ -113,7 +119,10 @@ impl<'a> TextWriter<'a> {
                             Event::Start(Tag::Image { link_type, dest_url: target.into(), title, id })
                         }
                         // A site shows no pictures but its own; what this one shows is said instead.
-                        None => trusted(r#"<span class="no-picture">[Picture: "#),
+                        None => {
+                            let said = escaped(&say!(self.language, "text-picture"));
+                            trusted(format!(r#"<span class="no-picture">[{said} "#))
+                        }
                     });
                 }
                 Event::End(TagEnd::Image) => events.push(match images.pop() {
@@ -139,9 +148,10 @@ impl<'a> TextWriter<'a> {
                 }
                 // Alignment would need a style attribute, which the pages' content policy forbids.
                 Event::Start(Tag::Table(columns)) => {
-                    events.push(trusted(
-                        r#"<div class="table" role="region" aria-label="Table" tabindex="0">"#,
-                    ));
+                    let name = escaped(&say!(self.language, "text-table"));
+                    events.push(trusted(format!(
+                        r#"<div class="table" role="region" aria-label="{name}" tabindex="0">"#
+                    )));
                     events.push(Event::Start(Tag::Table(vec![Alignment::None; columns.len()])));
                 }
                 Event::End(TagEnd::Table) => {
@@ -151,7 +161,7 @@ impl<'a> TextWriter<'a> {
                 other => events.push(other),
             }
         }
-        mark_cautions(&mut events);
+        mark_cautions(&mut events, &say!(self.language, "text-caution"));
         set_pictures_apart(&mut events);
         let events = self.mentions.linked(events);
         let mut html = String::new();
@@ -213,8 +223,16 @@ impl<'a> TextWriter<'a> {
 }
 
 /// Markup of our own in a stream of events.
-fn trusted(markup: &'static str) -> Event<'static> {
+fn trusted(markup: impl Into<CowStr<'static>>) -> Event<'static> {
     Event::InlineHtml(markup.into())
+}
+
+/// Text as it stands in HTML.
+fn escaped(text: &str) -> String {
+    let mut out = String::new();
+    // Writing into a string cannot fail.
+    let _ = write_escaped(&mut out, text);
+    out
 }
 
 fn heading_level(level: HeadingLevel) -> HeadingLevel {
@@ -226,8 +244,8 @@ fn heading<'a>(level: HeadingLevel) -> Tag<'a> {
     Tag::Heading { level: heading_level(level), id: None, classes: Vec::new(), attrs: Vec::new() }
 }
 
-/// Gives quotations that begin with a bold "Caution" the class by which the style sheet sets them apart.
-fn mark_cautions(events: &mut [Event]) {
+/// Gives quotations that begin with this word in bold, "Caution", the class by which the style sheet sets them apart.
+fn mark_cautions(events: &mut [Event], word: &str) {
     for at in 0..events.len().saturating_sub(3) {
         let is_caution = matches!(
             &events[at..at + 4],
@@ -236,7 +254,7 @@ fn mark_cautions(events: &mut [Event]) {
                 Event::Start(Tag::Paragraph),
                 Event::Start(Tag::Strong),
                 Event::Text(text),
-            ] if text.starts_with("Caution")
+            ] if text.starts_with(word)
         );
         if is_caution {
             events[at] = Event::Start(Tag::BlockQuote(Some(BlockQuoteKind::Caution)));
@@ -268,9 +286,7 @@ fn set_pictures_apart(events: &mut [Event]) {
         if let Event::Start(Tag::Image { title, .. }) = &mut events[start + 1]
             && !title.is_empty()
         {
-            let mut caption = String::new();
-            // Writing to a string cannot fail.
-            let _ = write_escaped(&mut caption, title);
+            let caption = escaped(title);
             foot = format!("<figcaption>{caption}</figcaption>{foot}");
             *title = "".into();
         }
@@ -306,12 +322,16 @@ mod tests {
     use crate::course::Term;
 
     fn html_of(text: &str) -> Result<String, RenderError> {
+        html_in("en", text)
+    }
+
+    fn html_in(language: &str, text: &str) -> Result<String, RenderError> {
         let pages = ["a/b", "a/c", "d/e"].map(str::to_owned).into();
         let assets = ["a/brow.png", "d/hand out.pdf"].map(str::to_owned).into();
         let term = Term { id: "hue".into(), term: "hue".into(), means: String::new(), see: Vec::new() };
         let page = Page { title: "B".into(), path: "a/b".into(), anchor: "b".into(), blocks: Vec::new() };
-        TextWriter::new(text_path("a/b"), &page, (&pages, &pages), &assets, &Glossary::new(&[term]))
-            .html(text)
+        let (language, glossary) = (Language::of(language), Glossary::new(&[term]));
+        TextWriter::new(&language, text_path("a/b"), &page, (&pages, &pages), &assets, &glossary).html(text)
     }
 
     #[test]
@@ -410,5 +430,6 @@ mod tests {
     fn cautions_are_set_apart() {
         assert!(html_of("> **Caution.** Wait.").unwrap().contains("markdown-alert-caution"));
         assert!(!html_of("> **Note.** Go.").unwrap().contains("markdown-alert"));
+        assert!(html_in("de", "> **Vorsicht.** Warten.").unwrap().contains("markdown-alert-caution"));
     }
 }

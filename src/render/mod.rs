@@ -25,6 +25,7 @@ mod pages;
 mod paper;
 mod plan;
 mod report;
+mod spoken;
 mod swatch;
 mod templates;
 mod timeline;

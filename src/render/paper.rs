@@ -199,7 +199,11 @@ fn bottle_view(course: &Course, bottle: &Bottle) -> BottleView {
         name: bottle.name.clone(),
         about: bottle.about.clone(),
         modifier: bottle.modifier.is_some(),
-        swatch: Swatch::bottle(&bottle.name, shelf.label_colour(&Mix::new([(bottle.id.clone(), 1)]))),
+        swatch: Swatch::bottle(
+            &course.language,
+            &bottle.name,
+            shelf.label_colour(&Mix::new([(bottle.id.clone(), 1)])),
+        ),
         contents: contents.join(", "),
     }
 }

@@ -3,11 +3,12 @@
 //! Entry points: [`Swatch::skin`], [`Swatch::work`] and [`Swatch::bottle`]; the macro in `swatch.html` sets one on a page.
 
 use super::drawing::{Manner, SURROUND, shapes, used};
-use super::figures::fixed;
 use super::templates::write_escaped;
 use crate::colour::{Lab, Light, Srgb};
 use crate::exercise::Foreseen;
 use crate::healing::{Appearance, Reading};
+use crate::language::Language;
+use crate::say;
 use crate::skin::Site;
 use serde::Serialize;
 
@@ -24,8 +25,8 @@ pub(super) struct Swatch {
     pub a: String,
     /// b*.
     pub b: String,
-    /// The light, unless it is daylight.
-    pub light: Option<&'static str>,
+    /// In which light it is seen, unless it is daylight: "in tungsten light (A)".
+    pub light: Option<String>,
     /// Whether a screen can show the colour.
     pub in_gamut: bool,
     /// A remark, such as the distance from a goal.
@@ -36,13 +37,14 @@ pub(super) struct Swatch {
 
 impl Swatch {
     /// Skin without work.
-    pub fn skin(label: &str, bare: &Appearance, light: Light) -> Self {
-        let svg = drawing(&format!("{label}: bare skin"), Some(bare.srgb), None);
-        Swatch::new(label, None, bare.lab, bare.srgb, light, svg)
+    pub fn skin(language: &Language, label: &str, bare: &Appearance, light: Light) -> Self {
+        let svg = drawing(&say!(language, "swatch-bare", label = label), Some(bare.srgb), None);
+        Swatch::new(language, label, None, bare.lab, bare.srgb, light, svg)
     }
 
     /// Work on skin, both under the same light.
     pub fn work(
+        language: &Language,
         label: &str,
         bare: &Appearance,
         seen: (Lab, Srgb),
@@ -50,30 +52,40 @@ impl Swatch {
         site: Site,
         light: Light,
     ) -> Self {
-        let svg = drawing(&format!("{label}: {words}"), Some(bare.srgb), Some((site, seen.1)));
-        Swatch::new(label, Some(words.to_owned()), seen.0, seen.1, light, svg)
+        let said = say!(language, "swatch-work", label = label, words = words);
+        let svg = drawing(&said, Some(bare.srgb), Some((site, seen.1)));
+        Swatch::new(language, label, Some(words.to_owned()), seen.0, seen.1, light, svg)
     }
 
     /// What the engine foresees: work on skin, or skin alone where there is none.
-    pub fn foreseen(label: &str, foreseen: &Foreseen, site: Site, light: Light) -> Self {
+    pub fn foreseen(language: &Language, label: &str, foreseen: &Foreseen, site: Site, light: Light) -> Self {
         let (bare, seen) = (&foreseen.bare, &foreseen.seen);
         if seen.reflectance == bare.reflectance {
-            return Swatch::skin(label, bare, light);
+            return Swatch::skin(language, label, bare, light);
         }
-        Swatch::work(label, bare, (seen.lab, seen.srgb), &foreseen.reading.words, site, light)
+        Swatch::work(language, label, bare, (seen.lab, seen.srgb), &foreseen.reading.words, site, light)
     }
 
-    /// A wished colour on a person's skin.
-    pub fn goal(label: &str, bare: &Appearance, goal: Lab, site: Site, light: Light) -> Self {
+    /// A wished colour on a person's skin: its name, L*a*b* and tolerance.
+    pub fn goal(
+        language: &Language,
+        (name, goal, tolerance): (&str, Lab, f64),
+        bare: &Appearance,
+        site: Site,
+        light: Light,
+    ) -> Self {
         let words = Reading::of(goal, bare.lab).words;
-        Swatch::work(label, bare, (goal, Srgb::from_lab(goal)), &words, site, light)
+        let label = say!(language, "swatch-goal", name = name);
+        let within = say!(language, "swatch-goal-within", distance = language.fixed(tolerance, 1));
+        Swatch::work(language, &label, bare, (goal, Srgb::from_lab(goal)), &words, site, light).noted(within)
     }
 
     /// The colour of a bottle's content, without skin, under daylight.
-    pub fn bottle(name: &str, lab: Lab) -> Self {
+    pub fn bottle(language: &Language, name: &str, lab: Lab) -> Self {
         let srgb = Srgb::from_lab(lab);
-        let svg = drawing(&format!("{name}: the colour in the bottle"), None, Some((Site::Brow, srgb)));
-        Swatch::new("In the bottle", None, lab, srgb, Light::D65, svg)
+        let said = say!(language, "swatch-bottle", name = name);
+        let svg = drawing(&said, None, Some((Site::Brow, srgb)));
+        Swatch::new(language, &say!(language, "swatch-in-bottle"), None, lab, srgb, Light::D65, svg)
     }
 
     /// The same with a remark.
@@ -82,14 +94,22 @@ impl Swatch {
         self
     }
 
-    fn new(label: &str, words: Option<String>, lab: Lab, srgb: Srgb, light: Light, svg: String) -> Self {
+    fn new(
+        language: &Language,
+        label: &str,
+        words: Option<String>,
+        lab: Lab,
+        srgb: Srgb,
+        light: Light,
+        svg: String,
+    ) -> Self {
         Swatch {
             label: label.to_owned(),
             words,
-            l: fixed(lab.l, 1),
-            a: fixed(lab.a, 1),
-            b: fixed(lab.b, 1),
-            light: (light != Light::D65).then(|| super::figures::light(light)),
+            l: language.fixed(lab.l, 1),
+            a: language.fixed(lab.a, 1),
+            b: language.fixed(lab.b, 1),
+            light: (light != Light::D65).then(|| language.in_light(light)),
             in_gamut: srgb.in_gamut,
             note: None,
             svg,

@@ -123,6 +123,27 @@ fn a_manifest_with_little_in_it() {
 }
 
 #[test]
+fn a_language_that_the_program_does_not_speak() {
+    let fixture = Fixture::minimal().replace(BOOK, "en-GB", "rm-CH");
+    assert_snapshot!(fixture.told(), @r#"
+        warning: the program does not speak `rm-CH`: its own words are in English
+         --> book.toml:5:12
+          |
+        5 | language = "rm-CH"
+          |            ^^^^^^^
+          |
+          = help: what the course says is shown as it is written; spoken are `en`, `de`
+
+        0 errors, 1 warning
+    "#);
+    let course = fixture.load().course.expect("a warning leaves the course whole");
+    assert_eq!(course.language.tag(), "rm-CH");
+    for spoken in ["en", "en-GB", "de", "de-AT", "DE-ch"] {
+        assert_eq!(Fixture::minimal().replace(BOOK, "en-GB", spoken).told(), "", "{spoken}");
+    }
+}
+
+#[test]
 fn no_book() {
     assert_snapshot!(Fixture::minimal().with(BOOK, "").told(), @r"
         error: the table `[book]` is missing

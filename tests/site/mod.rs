@@ -11,6 +11,7 @@ mod display;
 mod escaping;
 mod folder;
 mod fragments;
+mod german;
 mod links;
 mod pictures;
 mod practice;

@@ -7,6 +7,7 @@ use super::fields::Fields;
 use super::node::{Node, NodeKind, Style};
 use super::suggest::{nearest, quoted};
 use crate::course::source::{At, Place, Source};
+use crate::language::{Language, SPOKEN};
 use std::sync::Arc;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
@@ -101,6 +102,13 @@ fn read_book(book: &Node, manifest: &mut Manifest, reader: &mut Reader) {
             .reader
             .error(&language.place, format!("{} is no language tag", quoted(&language.value)))
             .help("write a tag such as `en` or `pt-BR`");
+    } else if !Language::is_spoken(&language.value) {
+        let spoken: Vec<String> = SPOKEN.iter().map(|(tag, _)| quoted(tag)).collect();
+        let what =
+            format!("the program does not speak {}: its own words are in English", quoted(&language.value));
+        let help =
+            format!("what the course says is shown as it is written; spoken are {}", spoken.join(", "));
+        fields.reader.warning(&language.place, what).help(help);
     }
     manifest.language = language.value;
     fields.flag("multilingual");

@@ -4,10 +4,10 @@ use super::Pages;
 use crate::colour::Light;
 use crate::course::CautionAction;
 use crate::render::RenderError;
-use crate::render::figures::light;
 use crate::render::frame::{Frame, Link, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan::{self, href};
+use crate::say;
 use serde::Serialize;
 
 /// Rows of a page of the swatch book: what fills a sheet of A4 with room for a stitched patch in each.
@@ -22,7 +22,7 @@ struct BlankPage {
     frame: Frame,
     /// Numbers of the rows.
     rows: Vec<usize>,
-    lights: Vec<&'static str>,
+    lights: Vec<String>,
 }
 
 #[derive(Serialize)]
@@ -36,14 +36,14 @@ struct ConsultationPage {
 #[derive(Serialize)]
 struct AskedView {
     name: String,
-    action: &'static str,
+    action: String,
     refer_to: String,
 }
 
 #[derive(Serialize)]
 struct PlannerPage {
     frame: Frame,
-    lights: Vec<&'static str>,
+    lights: Vec<String>,
     mixes: Vec<usize>,
     visits: Vec<usize>,
     cautions: String,
@@ -52,9 +52,9 @@ struct PlannerPage {
 impl Pages<'_> {
     /// A page of a swatch book.
     pub(super) fn swatch_book(&self) -> Result<SiteFile, RenderError> {
-        let frame = self.blank(plan::SWATCH_BOOK, "Swatch book");
+        let frame = self.blank(plan::SWATCH_BOOK, &say!(self.course.language, "book-title"));
         let rows = (1..=SWATCH_ROWS).collect();
-        self.page(plan::SWATCH_BOOK, "swatch-book.html", BlankPage { frame, rows, lights: lights() })
+        self.page(plan::SWATCH_BOOK, "swatch-book.html", BlankPage { frame, rows, lights: self.lights() })
     }
 
     /// The sheet for a consultation.
@@ -62,13 +62,13 @@ impl Pages<'_> {
         let cautions = self.course.cautions.iter().map(|caution| AskedView {
             name: caution.name.clone(),
             action: match caution.action {
-                CautionAction::Wait => "wait",
-                CautionAction::Refer => "refer",
+                CautionAction::Wait => say!(self.course.language, "consult-wait"),
+                CautionAction::Refer => say!(self.course.language, "consult-refer"),
             },
             refer_to: caution.refer_to.clone(),
         });
         let context = ConsultationPage {
-            frame: self.blank(plan::CONSULTATION, "Consultation"),
+            frame: self.blank(plan::CONSULTATION, &say!(self.course.language, "consult-title")),
             cautions: cautions.collect(),
             all_cautions: href(plan::CONSULTATION, plan::CAUTIONS),
         };
@@ -78,8 +78,8 @@ impl Pages<'_> {
     /// The plan of a correction.
     pub(super) fn correction_planner(&self) -> Result<SiteFile, RenderError> {
         let context = PlannerPage {
-            frame: self.blank(plan::CORRECTION_PLANNER, "Correction planner"),
-            lights: lights(),
+            frame: self.blank(plan::CORRECTION_PLANNER, &say!(self.course.language, "planner-title")),
+            lights: self.lights(),
             mixes: (1..=PLANNED_MIXES).collect(),
             visits: (1..=PLANNED_VISITS).collect(),
             cautions: href(plan::CORRECTION_PLANNER, plan::CAUTIONS),
@@ -88,12 +88,12 @@ impl Pages<'_> {
     }
 
     fn blank(&self, path: &str, title: &str) -> Frame {
-        let way = vec![Link::new("Syllabus", href(path, plan::SYLLABUS))];
+        let way = vec![Link::new(say!(self.course.language, "teach-syllabus"), href(path, plan::SYLLABUS))];
         self.frame(path, title, Section::Course).below(way)
     }
-}
 
-/// The lights that the course judges work under.
-fn lights() -> Vec<&'static str> {
-    Light::ALL.iter().map(|(known, _)| light(*known)).collect()
+    /// The lights that the course judges work under.
+    fn lights(&self) -> Vec<String> {
+        Light::ALL.iter().map(|(known, _)| self.course.language.light(*known)).collect()
+    }
 }

@@ -1,13 +1,15 @@
 //! The bottle library: what is in each bottle, how long it stays, and where it is restricted.
 
 use super::Pages;
+use crate::language::Language;
 use crate::pigment::{Bottle, Colourant, ColourantClass, Line, Mix};
 use crate::render::RenderError;
-use crate::render::figures::{basis, colour_index, percent, short};
+use crate::render::figures::colour_index;
 use crate::render::frame::{Frame, Link, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan::{self, href};
 use crate::render::swatch::Swatch;
+use crate::say;
 use serde::Serialize;
 
 #[derive(Serialize)]
@@ -42,8 +44,8 @@ pub(super) struct BottleView {
     anchor: String,
     name: String,
     about: String,
-    /// "warmer", for a modifier.
-    modifier: Option<&'static str>,
+    /// What it does, for a modifier.
+    modifier: Option<String>,
     /// "brow and eyelid"; nothing for a bottle that is meant for every site.
     sites: Option<String>,
     swatch: Swatch,
@@ -69,10 +71,10 @@ struct ColourantView {
     index: String,
     ci_number: String,
     name: String,
-    class: &'static str,
+    class: String,
     half_life: String,
     drift: String,
-    basis: &'static str,
+    basis: String,
     note: String,
     rules: Vec<RuleView>,
     /// Bottles it is in.
@@ -93,22 +95,24 @@ impl Pages<'_> {
     /// The bottle library.
     pub(super) fn bottles(&self) -> Result<SiteFile, RenderError> {
         let shelf = &self.course.shelf;
-        let frame = self.frame(plan::BOTTLES, "Bottles", Section::Bottles)
-            .described("Every bottle of the course: its colour, its colourants by Colour Index name, and where they are restricted.");
+        let language = &self.course.language;
+        let frame = self
+            .frame(plan::BOTTLES, &say!(language, "frame-bottles"), Section::Bottles)
+            .described(&say!(language, "bottles-description"));
         let listed = shelf.colourants.iter().filter(|colourant| colourant.of_bottle.is_none());
         let colourants = listed.map(|colourant| ColourantView {
             anchor: colourant_anchor(colourant),
             index: colour_index(&colourant.id),
             ci_number: colourant.ci_number.clone(),
             name: colourant.name.clone(),
-            class: colourant.class.words(),
-            half_life: short(colourant.half_life_months),
+            class: language.class(colourant.class),
+            half_life: language.short(colourant.half_life_months),
             drift: if colourant.drift_mm > 0.0 {
-                format!("{} mm", short(colourant.drift_mm))
+                say!(language, "bottles-drift", distance = language.short(colourant.drift_mm))
             } else {
-                "hardly".into()
+                say!(language, "bottles-hardly")
             },
-            basis: basis(colourant.basis),
+            basis: language.basis(colourant.basis),
             note: colourant.note.clone(),
             rules: rules_of(colourant),
             bottles: shelf
@@ -136,9 +140,10 @@ impl Pages<'_> {
         let group = |(line, bottles): &(Option<&Line>, Vec<&Bottle>)| GroupView {
             heading: (!plain).then(|| HeadingView {
                 anchor: line.map_or(NO_LINE.to_owned(), |line| format!("line_{}", line.id)),
-                name: line.map_or("Without a line", |line| &line.name).to_owned(),
+                name: line
+                    .map_or_else(|| say!(self.course.language, "bottles-no-line"), |line| line.name.clone()),
                 about: line.map(|line| line.about.clone()),
-                size: size_of(bottles),
+                size: size_of(&self.course.language, bottles),
             }),
             bottles: {
                 let (modifiers, plain): (Vec<&Bottle>, Vec<&Bottle>) =
@@ -151,6 +156,8 @@ impl Pages<'_> {
 
     /// A bottle as the library and the worksheets show it.
     pub(super) fn bottle_view(&self, bottle: &Bottle) -> BottleView {
+        let language = &self.course.language;
+        let whole_paint = || say!(language, "bottles-whole");
         let shelf = &self.course.shelf;
         let whole: f64 = bottle.recipe.iter().map(|(_, amount)| amount).sum();
         let mut recipe: Vec<(&Colourant, f64)> =
@@ -158,7 +165,7 @@ impl Pages<'_> {
         recipe.sort_by(|(_, one), (_, other)| other.total_cmp(one));
         let contents = recipe.iter().map(|&(colourant, share)| ContentView {
             colourant: if colourant.class == ColourantClass::Mixture {
-                Link::new(WHOLE, format!("#{}", bottle.id))
+                Link::new(whole_paint(), format!("#{}", bottle.id))
             } else {
                 Link::new(colour_index(&colourant.id), format!("#{}", colourant_anchor(colourant)))
             },
@@ -167,23 +174,28 @@ impl Pages<'_> {
             } else {
                 colourant.name.clone()
             },
-            share: percent(share),
-            half_life: short(colourant.half_life_months),
+            share: language.percent(share),
+            half_life: language.short(colourant.half_life_months),
         });
         let colour = shelf.label_colour(&Mix::new([(bottle.id.clone(), 1)]));
         BottleView {
             anchor: bottle.id.clone(),
             name: bottle.name.clone(),
             about: bottle.about.clone(),
-            modifier: bottle.modifier.map(|modifier| modifier.word()),
-            sites: (!bottle.sites.is_empty()).then(|| sites_of(bottle)),
-            swatch: Swatch::bottle(&bottle.name, colour),
+            modifier: bottle
+                .modifier
+                .map(|modifier| say!(language, &format!("bottles-modifier-{}", modifier.word()))),
+            sites: (!bottle.sites.is_empty()).then(|| {
+                let sites: Vec<String> = bottle.sites.iter().map(|site| language.site(*site)).collect();
+                language.all_of(&sites)
+            }),
+            swatch: Swatch::bottle(language, &bottle.name, colour),
             contents: contents.collect(),
             contents_in_short: recipe
                 .iter()
                 .map(|(colourant, share)| match colourant.class {
-                    ColourantClass::Mixture => WHOLE.to_owned(),
-                    _ => format!("{} {}", colour_index(&colourant.id), percent(*share)),
+                    ColourantClass::Mixture => whole_paint(),
+                    _ => format!("{} {}", colour_index(&colourant.id), language.percent(*share)),
                 })
                 .collect::<Vec<_>>()
                 .join(", "),
@@ -192,33 +204,21 @@ impl Pages<'_> {
     }
 }
 
-/// Content of a bottle that was measured as it is.
-const WHOLE: &str = "the paint as a whole";
-
 /// Anchor of the bottles that belong to no line; no line's anchor equals it.
 const NO_LINE: &str = "line_";
 
 /// "12 bottles and 3 modifiers".
-fn size_of(bottles: &[&Bottle]) -> String {
+fn size_of(language: &Language, bottles: &[&Bottle]) -> String {
     let modifiers = bottles.iter().filter(|bottle| bottle.modifier.is_some()).count();
-    let counted = |count: usize, what: &str| match count {
-        1 => format!("1 {what}"),
-        _ => format!("{count} {what}s"),
-    };
-    match (bottles.len() - modifiers, modifiers) {
-        (plain, 0) => counted(plain, "bottle"),
-        (0, modifiers) => counted(modifiers, "modifier"),
-        (plain, modifiers) => format!("{} and {}", counted(plain, "bottle"), counted(modifiers, "modifier")),
+    let plain = bottles.len() - modifiers;
+    let mut counted = Vec::new();
+    if plain > 0 || modifiers == 0 {
+        counted.push(say!(language, "bottles-size", bottles = plain));
     }
-}
-
-/// "brow, eyelid and scalp".
-fn sites_of(bottle: &Bottle) -> String {
-    let words: Vec<&str> = bottle.sites.iter().map(|site| site.word()).collect();
-    match &words[..] {
-        [first @ .., last] if !first.is_empty() => format!("{} and {last}", first.join(", ")),
-        _ => words.concat(),
+    if modifiers > 0 {
+        counted.push(say!(language, "bottles-size-modifiers", modifiers = modifiers));
     }
+    language.all_of(&counted)
 }
 
 /// An anchor that no bottle's id equals.

@@ -7,11 +7,11 @@ use crate::exercise::foresee;
 use crate::healing::{HEALED_MONTHS, Placement};
 use crate::render::RenderError;
 use crate::render::exercise::{HealthView, health_views, old_work};
-use crate::render::figures::fixed;
 use crate::render::frame::{Frame, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan;
 use crate::render::swatch::Swatch;
+use crate::say;
 use crate::skin::{ItaClass, ita_degrees};
 use rayon::prelude::*;
 use serde::Serialize;
@@ -31,7 +31,7 @@ struct AngleView {
     name: String,
     phototype: &'static str,
     ita: String,
-    ita_class: &'static str,
+    ita_class: String,
 }
 
 #[derive(Serialize)]
@@ -41,12 +41,12 @@ struct ClientView {
     age: u32,
     about: String,
     phototype: &'static str,
-    undertone: &'static str,
-    redness: &'static str,
+    /// Phototype, undertone and redness in words.
+    skin: String,
     /// Individual typology angle in degrees.
     ita: String,
-    ita_class: &'static str,
-    site: &'static str,
+    ita_class: String,
+    site: String,
     hair: String,
     wish: String,
     goal_name: String,
@@ -58,9 +58,10 @@ struct ClientView {
 impl Pages<'_> {
     /// The clients.
     pub(super) fn clients(&self) -> Result<SiteFile, RenderError> {
-        let frame = self.frame(plan::CLIENTS, "Clients", Section::Clients).described(
-            "The invented clients of the course: skin, hair, wishes, health answers and old work.",
-        );
+        let language = &self.course.language;
+        let frame = self
+            .frame(plan::CLIENTS, &say!(language, "frame-clients"), Section::Clients)
+            .described(&say!(language, "clients-description"));
         let clients: Vec<(f64, ClientView)> =
             self.course.clients.par_iter().filter_map(|client| self.client_view(client)).collect();
         let mut by_angle: Vec<(f64, AngleView)> =
@@ -85,15 +86,17 @@ impl Pages<'_> {
             placement: Placement::default(),
             light: Light::D65,
         };
+        let language = &self.course.language;
         let now = foresee(self.course, &show)?;
-        let mut swatches = vec![Swatch::skin("Bare skin", &now.bare, Light::D65)];
+        let mut swatches =
+            vec![Swatch::skin(language, &say!(language, "clients-bare"), &now.bare, Light::D65)];
         if !client.existing.is_empty() {
-            swatches.push(Swatch::foreseen("As it is now", &now, client.site, Light::D65));
+            let label = say!(language, "clients-now");
+            swatches.push(Swatch::foreseen(language, &label, &now, client.site, Light::D65));
         }
         let goal = self.course.goal(&client.goal)?;
-        let note = format!("reached within ΔE00 {}", fixed(goal.tolerance, 1));
-        let label = format!("Goal: {}", goal.name);
-        swatches.push(Swatch::goal(&label, &now.bare, goal.lab, client.site, Light::D65).noted(note));
+        let wished = (goal.name.as_str(), goal.lab, goal.tolerance);
+        swatches.push(Swatch::goal(language, wished, &now.bare, client.site, Light::D65));
         let ita = ita_degrees(now.bare.lab);
         let view = ClientView {
             anchor: client.id.clone(),
@@ -101,16 +104,15 @@ impl Pages<'_> {
             age: client.age,
             about: client.about.clone(),
             phototype: client.phototype.word(),
-            undertone: client.undertone.word(),
-            redness: client.redness.word(),
-            ita: fixed(ita, 0),
-            ita_class: ItaClass::of(ita).word(),
-            site: client.site.word(),
+            skin: language.skin(client),
+            ita: language.fixed(ita, 0),
+            ita_class: language.ita_class(ItaClass::of(ita)),
+            site: language.site(client.site),
             hair: client.hair.clone(),
             wish: client.wish.clone(),
             goal_name: goal.name.clone(),
             health: health_views(self.course, client, plan::CLIENTS),
-            old_work: old_work(client),
+            old_work: old_work(language, client),
             swatches,
         };
         Some((ita, view))
@@ -124,7 +126,7 @@ impl ClientView {
             name: self.name.clone(),
             phototype: self.phototype,
             ita: self.ita.clone(),
-            ita_class: self.ita_class,
+            ita_class: self.ita_class.clone(),
         }
     }
 }

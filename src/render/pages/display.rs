@@ -8,13 +8,15 @@ use crate::colour::{Deficiency, DisplayP3, Lab, Light, Srgb, difference};
 use crate::course::{Client, Show};
 use crate::exercise::foresee;
 use crate::healing::{Appearance, HEALED_MONTHS, Placement};
+use crate::language::Language;
 use crate::pigment::Mix;
 use crate::render::RenderError;
-use crate::render::figures::fixed;
 use crate::render::frame::{Frame, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan;
 use crate::render::swatch::Swatch;
+use crate::render::templates::write_escaped;
+use crate::say;
 use rayon::prelude::*;
 use serde::Serialize;
 
@@ -35,7 +37,7 @@ struct DisplayPage {
 struct Steps {
     svg: String,
     /// What each patch is, in order.
-    words: Vec<String>,
+    words: String,
 }
 
 /// Steps on the skin of a client.
@@ -59,8 +61,8 @@ struct Reach {
 /// The same swatches as some eyes see them.
 #[derive(Serialize)]
 struct Eyes {
-    name: &'static str,
-    about: &'static str,
+    name: String,
+    about: String,
     swatches: Vec<Swatch>,
 }
 
@@ -76,20 +78,22 @@ impl Pages<'_> {
     /// The check of a screen.
     pub(super) fn display(&self) -> Result<SiteFile, RenderError> {
         let path = plan::DISPLAY;
-        let frame = self.frame(path, "Check your screen", Section::Model).described(
-            "What your screen shows of dark, light, near-neutral and skin colours, and what it cannot.",
-        );
+        let language = &self.course.language;
+        let frame = self
+            .frame(path, &say!(language, "display-title"), Section::Model)
+            .described(&say!(language, "display-description"));
         let grey = |value: u8| Srgb { r: value, g: value, b: value, in_gamut: true };
         let levels = |values: [u8; 6], ground: u8| {
-            let words = values.map(|value| format!("{value} of 255")).to_vec();
-            steps(grey(ground), &values.map(grey), "Greys beside the ground", words)
+            let words = values.map(|value| say!(language, "display-level", value = value));
+            steps(language, grey(ground), &values.map(grey), "display-greys", &words)
         };
-        let skins = self.bare_clients().into_iter().map(|(name, lab)| skin_steps(name, lab)).collect();
+        let skins =
+            self.bare_clients().into_iter().map(|(name, lab)| skin_steps(language, name, lab)).collect();
         let context = DisplayPage {
             frame,
             dark: levels([2, 4, 8, 12, 16, 24], 0),
             light: levels([253, 251, 247, 243, 239, 231], 255),
-            neutral: neutral(),
+            neutral: neutral(language),
             skins,
             reach: self.reach(),
             eyes: self.eyes(),
@@ -143,6 +147,7 @@ impl Pages<'_> {
 
     /// Clients with old work as most people see them, and as others do.
     fn eyes(&self) -> Vec<Eyes> {
+        let language = &self.course.language;
         let worked: Vec<&Client> =
             self.course.clients.iter().filter(|client| !client.existing.is_empty()).take(SHOWN).collect();
         let row = |deficiency: Option<Deficiency>| -> Vec<Swatch> {
@@ -155,7 +160,7 @@ impl Pages<'_> {
                     bare.srgb = through(bare.srgb);
                     let work = (seen.seen.lab, through(seen.seen.srgb));
                     let words = &seen.reading.words;
-                    Some(Swatch::work(&client.name, &bare, work, words, client.site, Light::D65))
+                    Some(Swatch::work(language, &client.name, &bare, work, words, client.site, Light::D65))
                 })
                 .collect()
         };
@@ -163,13 +168,17 @@ impl Pages<'_> {
             return Vec::new();
         }
         [
-            (None, "Most eyes", "As the other pages show them."),
-            (Some(Deficiency::Deutan), "Deutan", "The most common kind: red and green lie close together."),
-            (Some(Deficiency::Protan), "Protan", "As above, and red is darker than others see it."),
-            (Some(Deficiency::Tritan), "Tritan", "Rare: blue and green, yellow and pink lie close together."),
+            (None, "most"),
+            (Some(Deficiency::Deutan), "deutan"),
+            (Some(Deficiency::Protan), "protan"),
+            (Some(Deficiency::Tritan), "tritan"),
         ]
         .into_iter()
-        .map(|(kind, name, about)| Eyes { name, about, swatches: row(kind) })
+        .map(|(kind, name)| Eyes {
+            name: say!(language, &format!("display-eyes-{name}")),
+            about: say!(language, &format!("display-eyes-{name}-about")),
+            swatches: row(kind),
+        })
         .collect()
     }
 }
@@ -186,13 +195,16 @@ fn show(client: &Client, bare: bool, mix: Option<Mix>) -> Show {
     }
 }
 
-/// Patches in a row on a ground.
-fn steps(ground: Srgb, patches: &[Srgb], label: &str, words: Vec<String>) -> Steps {
+/// Patches in a row on a ground; the message `label` says what they are.
+fn steps(language: &Language, ground: Srgb, patches: &[Srgb], label: &str, words: &[String]) -> Steps {
+    let words = language.in_order(words);
+    let mut said = String::new();
+    // Writing into a string cannot fail.
+    let _ = write_escaped(&mut said, &say!(language, label, steps = &words));
     let width = GAP + patches.len() * (PATCH + GAP);
     let height = PATCH + 2 * GAP;
     let mut svg = format!(
-        r#"<svg class="steps" viewBox="0 0 {width} {height}" role="img" focusable="false" aria-label="{label}: {}"><rect width="{width}" height="{height}" fill="{}"/>"#,
-        words.join(", "),
+        r#"<svg class="steps" viewBox="0 0 {width} {height}" role="img" focusable="false" aria-label="{said}"><rect width="{width}" height="{height}" fill="{}"/>"#,
         ground.hex()
     );
     for (place, patch) in patches.iter().enumerate() {
@@ -205,7 +217,7 @@ fn steps(ground: Srgb, patches: &[Srgb], label: &str, words: Vec<String>) -> Ste
 }
 
 /// Greys with a little colour on the grey that surrounds swatches.
-fn neutral() -> Steps {
+fn neutral(language: &Language) -> Steps {
     let ground = Srgb { r: 0x8b, g: 0x8b, b: 0x8b, in_gamut: true };
     let lab = ground.to_lab();
     let patches: Vec<(String, Srgb)> =
@@ -214,16 +226,16 @@ fn neutral() -> Steps {
             .flat_map(|(word, a, b)| [2.0, 4.0].map(|by| (word, by, a * by, b * by)))
             .map(|(word, by, a, b)| {
                 let patch = Srgb::from_lab(Lab { l: lab.l, a: lab.a + a, b: lab.b + b });
-                (format!("{word} by {}", fixed(by, 0)), patch)
+                (say!(language, &format!("display-shift-{word}"), by = language.fixed(by, 0)), patch)
             })
             .collect();
     let (words, patches): (Vec<String>, Vec<Srgb>) = patches.into_iter().unzip();
-    steps(ground, &patches, "Near-neutral patches on neutral grey", words)
+    steps(language, ground, &patches, "display-neutrals", &words)
 }
 
 /// Darker skins beside a skin, each so far from it as can be seen less or more easily. What stands below is the distance of the
 /// colours that the screen gets, which are rounded to 8 bits.
-fn skin_steps(name: String, lab: Lab) -> SkinSteps {
+fn skin_steps(language: &Language, name: String, lab: Lab) -> SkinSteps {
     let ground = Srgb::from_lab(lab);
     let patches: Vec<Srgb> = APART
         .into_iter()
@@ -237,9 +249,8 @@ fn skin_steps(name: String, lab: Lab) -> SkinSteps {
             Srgb::from_lab(Lab { l: lab.l - far, ..lab })
         })
         .collect();
-    let words = patches
-        .iter()
-        .map(|patch| format!("ΔE00 {}", fixed(difference(ground.to_lab(), patch.to_lab()), 1)))
-        .collect();
-    SkinSteps { steps: steps(ground, &patches, "Darker patches on this skin", words), name }
+    let apart = |patch: &Srgb| language.fixed(difference(ground.to_lab(), patch.to_lab()), 1);
+    let words: Vec<String> =
+        patches.iter().map(|patch| say!(language, "display-apart", distance = apart(patch))).collect();
+    SkinSteps { steps: steps(language, ground, &patches, "display-darker", &words), name }
 }

@@ -7,11 +7,11 @@ use crate::exercise::foresee;
 use crate::healing::{HEALED_MONTHS, Placement};
 use crate::pigment::Mix;
 use crate::render::RenderError;
-use crate::render::figures::{counted, minutes};
 use crate::render::frame::{Frame, Link, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan::{self, href, href_to, text_path};
 use crate::render::swatch::Swatch;
+use crate::say;
 use serde::Serialize;
 
 #[derive(Serialize)]
@@ -67,6 +67,7 @@ impl Pages<'_> {
     /// The home page.
     pub(super) fn home(&self) -> Result<SiteFile, RenderError> {
         let course = self.course;
+        let language = &course.language;
         let modules: Vec<ModuleEntry> = course
             .modules
             .iter()
@@ -75,19 +76,14 @@ impl Pages<'_> {
                 number: place + 1,
                 title: Link::new(&module.page.title, href(plan::HOME, &text_path(&module.page.path))),
                 about: module.about.clone(),
-                minutes: minutes(module.lessons.iter().map(|lesson| lesson.minutes).sum()),
+                minutes: language.minutes(module.lessons.iter().map(|lesson| lesson.minutes).sum()),
                 lessons: self.lesson_entries(module, plan::HOME),
                 sheets: self.sheet_links(module, plan::HOME),
             })
             .collect();
         let lessons = course.lessons().count();
         let all_minutes: u32 = course.lessons().map(|(_, lesson)| lesson.minutes).sum();
-        let extent = format!(
-            "{}, {}, {}",
-            counted(modules.len(), "module"),
-            counted(lessons, "lesson"),
-            minutes(all_minutes)
-        );
+        let extent = language.extent(modules.len(), lessons, all_minutes);
         let welcome = course
             .prefix
             .iter()
@@ -110,9 +106,10 @@ impl Pages<'_> {
 
     /// The page about the model.
     pub(super) fn model(&self) -> Result<SiteFile, RenderError> {
-        let frame = self.frame(plan::MODEL, "About the model", Section::Model).described(
-            "How the colours in this course are predicted, and what the prediction does not know.",
-        );
+        let language = &self.course.language;
+        let frame = self
+            .frame(plan::MODEL, &say!(language, "model-title"), Section::Model)
+            .described(&say!(language, "model-description"));
         let bottles = href_to(plan::MODEL, plan::BOTTLES, "colourants_");
         let cautions = href(plan::MODEL, plan::CAUTIONS);
         self.page(plan::MODEL, "model.html", ModelPage { frame, bands: BANDS, bottles, cautions })
@@ -146,10 +143,11 @@ impl Pages<'_> {
         }
         seen.sort_by(|(_, one), (_, other)| other.bare.lab.l.total_cmp(&one.bare.lab.l));
         let people = seen.len().min(PEOPLE);
-        let mut swatches = vec![Swatch::bottle(&bottle.name, course.shelf.label_colour(&mix))];
+        let mut swatches =
+            vec![Swatch::bottle(&course.language, &bottle.name, course.shelf.label_colour(&mix))];
         swatches.extend((0..people).map(|place| {
             let (client, foreseen) = &seen[place * (seen.len() - 1) / (people - 1)];
-            Swatch::foreseen(&client.name, foreseen, client.site, Light::D65)
+            Swatch::foreseen(&course.language, &client.name, foreseen, client.site, Light::D65)
         }));
         Some(Example { bottle: bottle.name.clone(), swatches })
     }
@@ -164,7 +162,7 @@ impl Pages<'_> {
             .map(|lesson| LessonEntry {
                 number: self.number_of(lesson),
                 title: Link::new(&lesson.page.title, href(from, &text_path(&lesson.page.path))),
-                minutes: minutes(lesson.minutes),
+                minutes: self.course.language.minutes(lesson.minutes),
                 objectives: lesson.objectives.clone(),
             })
             .collect()

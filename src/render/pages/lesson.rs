@@ -5,7 +5,6 @@ use crate::course::{Block, Drill, Foresee, Lesson, Module, Page};
 use crate::exercise::foresee;
 use crate::render::RenderError;
 use crate::render::exercise::{ExerciseView, skill_name};
-use crate::render::figures::minutes;
 use crate::render::frame::{Frame, Link, Section};
 use crate::render::markdown::TextWriter;
 use crate::render::output::SiteFile;
@@ -92,7 +91,7 @@ impl Pages<'_> {
             number: self.number_of(lesson),
             title: page.title.clone(),
             anchor: page.anchor.clone(),
-            minutes: minutes(lesson.minutes),
+            minutes: self.course.language.minutes(lesson.minutes),
             objectives: lesson.objectives.clone(),
             needs,
             skills: lesson.skills.iter().map(|id| skill_name(self.course, id)).collect(),
@@ -115,6 +114,7 @@ impl Pages<'_> {
     /// The same for a page that is shown at another place of the site.
     pub(super) fn body_at(&self, path: String, page: &Page, drills: &[Drill]) -> Result<Body, RenderError> {
         let mut writer = TextWriter::new(
+            &self.course.language,
             path.clone(),
             page,
             (&self.texts, &self.whole_texts),
@@ -165,7 +165,7 @@ impl Pages<'_> {
             .filter_map(|show| {
                 let foreseen = foresee(self.course, show)?;
                 let site = self.course.client(&show.client).map_or(Site::Brow, |client| client.site);
-                Some(Swatch::foreseen(&show.label, &foreseen, site, show.light))
+                Some(Swatch::foreseen(&self.course.language, &show.label, &foreseen, site, show.light))
             })
             .collect();
         Part::Foresee { caption: row.caption.clone(), swatches }

@@ -27,6 +27,7 @@ use super::plan::{self, href, text_path};
 use super::templates::{EXERCISE_JS, STYLE_CSS, Templates};
 use crate::course::{Course, Lesson, Module};
 use crate::exercise::{Exercise, Pools};
+use crate::say;
 use rayon::prelude::*;
 use serde::Serialize;
 use std::collections::BTreeSet;
@@ -191,8 +192,11 @@ impl<'a> Pages<'a> {
             return Vec::new();
         }
         vec![
-            Link::new("Worksheet", href(from, &plan::worksheet_path(module))),
-            Link::new("Key to the worksheet", href(from, &plan::key_path(module))),
+            Link::new(
+                say!(self.course.language, "text-worksheet"),
+                href(from, &plan::worksheet_path(module)),
+            ),
+            Link::new(say!(self.course.language, "text-key"), href(from, &plan::key_path(module))),
         ]
     }
 

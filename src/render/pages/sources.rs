@@ -4,10 +4,11 @@ use super::Pages;
 use crate::course::{SourceBasis, SourceKind};
 use crate::pigment::Basis;
 use crate::render::RenderError;
-use crate::render::figures::{basis, colour_index, counted};
+use crate::render::figures::colour_index;
 use crate::render::frame::{Frame, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan;
+use crate::say;
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -24,7 +25,7 @@ struct SourcesPage {
 /// Sources of one kind.
 #[derive(Serialize)]
 struct KindView {
-    title: &'static str,
+    title: String,
     sources: Vec<SourceView>,
 }
 
@@ -34,12 +35,12 @@ struct SourceView {
     title: String,
     by: String,
     took: String,
-    basis: &'static str,
+    basis: String,
 }
 
 #[derive(Serialize)]
 struct ColourantsView {
-    basis: &'static str,
+    basis: String,
     /// "PR 101 red iron oxide, …".
     names: String,
 }
@@ -55,8 +56,9 @@ impl Pages<'_> {
     /// The sources.
     pub(super) fn sources(&self) -> Result<SiteFile, RenderError> {
         let course = self.course;
+        let language = &course.language;
         let kinds = SourceKind::ALL.iter().map(|(kind, _)| KindView {
-            title: title_of(*kind),
+            title: say!(language, &format!("sources-kind-{}", id_of(*kind))),
             sources: course
                 .sources
                 .iter()
@@ -66,13 +68,13 @@ impl Pages<'_> {
                     title: source.title.clone(),
                     by: source.by.clone(),
                     took: source.took.clone(),
-                    basis: words_of(source.basis),
+                    basis: say!(language, &format!("sources-basis-{}", id_of_basis(source.basis))),
                 })
                 .collect(),
         });
         let bases = [Basis::Measured, Basis::Published, Basis::Representative];
         let colourants = bases.into_iter().map(|known| ColourantsView {
-            basis: basis(known),
+            basis: language.basis(known),
             names: course
                 .shelf
                 .colourants
@@ -88,12 +90,12 @@ impl Pages<'_> {
         }
         let asked = asked.into_iter().map(|(source, count)| AskedOf {
             source: source.to_owned(),
-            questions: counted(count, "question"),
+            questions: say!(language, "sources-asked", count = count),
         });
         let context = SourcesPage {
             frame: self
-                .frame(plan::SOURCES, "Sources", Section::Course)
-                .described("What this course and its engine lean on, and which values nobody published."),
+                .frame(plan::SOURCES, &say!(language, "model-sources"), Section::Course)
+                .described(&say!(language, "sources-description")),
             kinds: kinds.filter(|kind| !kind.sources.is_empty()).collect(),
             colourants: colourants.filter(|of| !of.names.is_empty()).collect(),
             asked: asked.collect(),
@@ -102,24 +104,26 @@ impl Pages<'_> {
     }
 }
 
-fn title_of(kind: SourceKind) -> &'static str {
+/// What the id of the message for a kind ends with.
+fn id_of(kind: SourceKind) -> &'static str {
     match kind {
-        SourceKind::Standard => "Standards",
-        SourceKind::Regulation => "Regulations",
-        SourceKind::Guideline => "Guidelines",
-        SourceKind::Paper => "Papers",
-        SourceKind::Book => "Books",
-        SourceKind::Table => "Tables and data",
-        SourceKind::Practice => "Practice, and this project's own choices",
+        SourceKind::Standard => "standard",
+        SourceKind::Regulation => "regulation",
+        SourceKind::Guideline => "guideline",
+        SourceKind::Paper => "paper",
+        SourceKind::Book => "book",
+        SourceKind::Table => "table",
+        SourceKind::Practice => "practice",
     }
 }
 
-fn words_of(basis: SourceBasis) -> &'static str {
+/// The same for a basis.
+fn id_of_basis(basis: SourceBasis) -> &'static str {
     match basis {
-        SourceBasis::Checked => "tests reproduce numbers quoted from it",
-        SourceBasis::Copied => "copied from a file that carries it",
-        SourceBasis::FromMemory => "from memory, not looked up",
-        SourceBasis::CommonPractice => "common practice, no source",
-        SourceBasis::Representative => "representative, invented for teaching",
+        SourceBasis::Checked => "checked",
+        SourceBasis::Copied => "copied",
+        SourceBasis::FromMemory => "from-memory",
+        SourceBasis::CommonPractice => "common-practice",
+        SourceBasis::Representative => "representative",
     }
 }

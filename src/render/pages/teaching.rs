@@ -7,10 +7,10 @@ use crate::course::coverage::tempts;
 use crate::course::{Course, Module};
 use crate::render::RenderError;
 use crate::render::exercise::skill_name;
-use crate::render::figures::{counted, minutes};
 use crate::render::frame::{Frame, Link, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan::{self, href, href_to, text_path};
+use crate::say;
 use serde::Serialize;
 use std::collections::BTreeSet;
 
@@ -74,19 +74,20 @@ impl Pages<'_> {
     /// Every page for instructors, as links from the page at `from`.
     pub(super) fn instructor_links(&self, from: &str) -> Vec<Link> {
         [
-            ("Syllabus, with a teaching note for each module", plan::SYLLABUS),
-            ("Swatch book: a blank sheet", plan::SWATCH_BOOK),
-            ("Consultation: a sheet for the first talk", plan::CONSULTATION),
-            ("Correction planner: a blank sheet", plan::CORRECTION_PLANNER),
-            ("Sources of this course and its engine", plan::SOURCES),
+            ("home-syllabus", plan::SYLLABUS),
+            ("home-swatch-book", plan::SWATCH_BOOK),
+            ("home-consultation", plan::CONSULTATION),
+            ("home-correction-planner", plan::CORRECTION_PLANNER),
+            ("home-sources", plan::SOURCES),
         ]
-        .map(|(text, path)| Link::new(text, href(from, path)))
+        .map(|(id, path)| Link::new(say!(self.course.language, id), href(from, path)))
         .into()
     }
 
     /// The syllabus.
     pub(super) fn syllabus(&self) -> Result<SiteFile, RenderError> {
         let course = self.course;
+        let language = &course.language;
         let path = plan::SYLLABUS;
         let modules: Vec<SyllabusModule> = course
             .modules
@@ -96,26 +97,25 @@ impl Pages<'_> {
                 number: place + 1,
                 title: Link::new(&module.page.title, href(path, &text_path(&module.page.path))),
                 about: module.about.clone(),
-                minutes: minutes(module.lessons.iter().map(|lesson| lesson.minutes).sum()),
+                minutes: language.minutes(module.lessons.iter().map(|lesson| lesson.minutes).sum()),
                 lessons: self.lesson_entries(module, path),
                 skills: skills_of(course, module),
-                note: Link::new("Teaching note", href(path, &plan::note_path(module))),
+                note: Link::new(say!(language, "teach-note"), href(path, &plan::note_path(module))),
             })
             .collect();
         let papers = course.blueprints.iter().map(|blueprint| PaperView {
             title: blueprint.title.clone(),
             about: blueprint.about.clone(),
-            minutes: minutes(blueprint.minutes),
+            minutes: language.minutes(blueprint.minutes),
             questions: blueprint.sections.iter().map(|section| section.questions).sum(),
         });
         let lessons = course.lessons().count();
         let all: u32 = course.lessons().map(|(_, lesson)| lesson.minutes).sum();
-        let (modules_in_words, lessons) = (counted(modules.len(), "module"), counted(lessons, "lesson"));
         let context = SyllabusPage {
             frame: self
-                .frame(path, "Syllabus", Section::Course)
-                .described("Modules, lessons, hours, objectives and skills of this course."),
-            extent: format!("{modules_in_words}, {lessons}, {}", minutes(all)),
+                .frame(path, &say!(language, "teach-syllabus"), Section::Course)
+                .described(&say!(language, "teach-syllabus-description")),
+            extent: language.extent(modules.len(), lessons, all),
             modules,
             papers: papers.collect(),
         };
@@ -125,19 +125,20 @@ impl Pages<'_> {
     /// The teaching note to a module.
     pub(super) fn note(&self, place: usize, module: &Module) -> Result<SiteFile, RenderError> {
         let course = self.course;
+        let language = &course.language;
         let path = plan::note_path(module);
         let parts = match &module.teaching {
             Some(page) => self.body_at(path.clone(), page, &[])?.parts,
             None => Vec::new(),
         };
-        let way = vec![Link::new("Syllabus", href(&path, plan::SYLLABUS))];
-        let title = format!("Teaching note: {}", module.page.title);
+        let way = vec![Link::new(say!(language, "teach-syllabus"), href(&path, plan::SYLLABUS))];
+        let title = say!(language, "teach-note-title", module = &module.page.title);
         let context = NotePage {
             frame: self.frame(&path, &title, Section::Course).below(way),
             number: place + 1,
             module: Link::new(&module.page.title, href(&path, &text_path(&module.page.path))),
             about: module.about.clone(),
-            minutes: minutes(module.lessons.iter().map(|lesson| lesson.minutes).sum()),
+            minutes: language.minutes(module.lessons.iter().map(|lesson| lesson.minutes).sum()),
             parts,
             lessons: self.lesson_entries(module, &path),
             skills: skills_of(course, module),
@@ -170,7 +171,8 @@ fn tempted_by(course: &Course, module: &Module, from: &str) -> Vec<TemptedView> 
             let belief =
                 Link::new(&misconception.belief, href_to(from, plan::MISCONCEPTIONS, &misconception.id));
             let (tempting, truth) = (misconception.tempting.clone(), misconception.truth.clone());
-            (count, TemptedView { belief, tempting, truth, drills: counted(count, "drill"), lesson })
+            let drills = say!(course.language, "teach-drills", count = count);
+            (count, TemptedView { belief, tempting, truth, drills, lesson })
         })
         .filter(|(count, _)| *count > 0)
         .collect();

@@ -5,7 +5,6 @@ use super::home::LessonEntry;
 use super::lesson::Body;
 use crate::course::{Module, Page};
 use crate::render::RenderError;
-use crate::render::figures::minutes;
 use crate::render::frame::{Frame, Link, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan::text_path;
@@ -60,7 +59,7 @@ impl Pages<'_> {
             title: page.title.clone(),
             anchor: page.anchor.clone(),
             about: module.about.clone(),
-            minutes: minutes(module.lessons.iter().map(|lesson| lesson.minutes).sum()),
+            minutes: self.course.language.minutes(module.lessons.iter().map(|lesson| lesson.minutes).sum()),
             body,
             lessons: self.lesson_entries(module, &path),
             sheets: self.sheet_links(module, &path),

@@ -7,6 +7,7 @@ use crate::render::figures::capitalised;
 use crate::render::frame::{Frame, Link, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan::{self, href, text_path};
+use crate::say;
 use serde::Serialize;
 
 #[derive(Serialize)]
@@ -57,7 +58,7 @@ struct CautionView {
     anchor: String,
     name: String,
     say: String,
-    action: &'static str,
+    action: String,
     refer_to: String,
     source: String,
 }
@@ -85,8 +86,8 @@ impl Pages<'_> {
             }
         }
         let frame = self
-            .frame(plan::GLOSSARY, "Glossary", Section::Glossary)
-            .described("The words of the trade and of this course, each in a sentence or two.");
+            .frame(plan::GLOSSARY, &say!(self.course.language, "frame-glossary"), Section::Glossary)
+            .described(&say!(self.course.language, "glossary-description"));
         self.page(plan::GLOSSARY, "glossary.html", GlossaryPage { frame, letters })
     }
 
@@ -101,28 +102,31 @@ impl Pages<'_> {
                 Link::new(&lesson.page.title, href(plan::MISCONCEPTIONS, &text_path(&lesson.page.path)))
             }),
         });
-        let frame = self.frame(plan::MISCONCEPTIONS, "Misconceptions", Section::Misconceptions)
-            .described("Wrong ways of thinking that lead to wrong colours: why each is tempting, and what really happens.");
+        let language = &self.course.language;
+        let frame = self
+            .frame(plan::MISCONCEPTIONS, &say!(language, "frame-misconceptions"), Section::Misconceptions)
+            .described(&say!(language, "misconceptions-description"));
         let context = MisconceptionsPage { frame, misconceptions: misconceptions.collect() };
         self.page(plan::MISCONCEPTIONS, "misconceptions.html", context)
     }
 
     /// The cautions.
     pub(super) fn cautions(&self) -> Result<SiteFile, RenderError> {
+        let language = &self.course.language;
         let cautions = self.course.cautions.iter().map(|caution| CautionView {
             anchor: caution.id.clone(),
             name: caution.name.clone(),
             say: caution.say.clone(),
             action: match caution.action {
-                CautionAction::Wait => "Wait",
-                CautionAction::Refer => "Refer",
+                CautionAction::Wait => say!(language, "cautions-wait"),
+                CautionAction::Refer => say!(language, "cautions-refer"),
             },
             refer_to: caution.refer_to.clone(),
             source: caution.source.clone(),
         });
         let frame = self
-            .frame(plan::CAUTIONS, "Cautions", Section::Cautions)
-            .described("What usually asks a practitioner to wait or to refer. Not medical advice.");
+            .frame(plan::CAUTIONS, &say!(language, "frame-cautions"), Section::Cautions)
+            .described(&say!(language, "cautions-description"));
         self.page(plan::CAUTIONS, "cautions.html", CautionsPage { frame, cautions: cautions.collect() })
     }
 }

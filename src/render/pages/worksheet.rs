@@ -9,6 +9,7 @@ use crate::render::exercise::ExerciseView;
 use crate::render::frame::{Frame, Link, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan::{self, href, text_path};
+use crate::say;
 use serde::Serialize;
 use std::collections::BTreeSet;
 
@@ -29,8 +30,9 @@ impl Pages<'_> {
     /// A module's worksheet.
     pub(super) fn worksheet(&self, place: usize, module: &Module) -> Result<SiteFile, RenderError> {
         let path = plan::worksheet_path(module);
-        let other = Link::new("Key to this worksheet", href(&path, &plan::key_path(module)));
-        let title = format!("Worksheet: {}", module.page.title);
+        let other =
+            Link::new(say!(self.course.language, "sheet-to-key"), href(&path, &plan::key_path(module)));
+        let title = say!(self.course.language, "sheet-title", module = &module.page.title);
         let context = self.sheet(place, module, &path, &title, other);
         self.page(path, "worksheet.html", context)
     }
@@ -38,8 +40,11 @@ impl Pages<'_> {
     /// The key to a module's worksheet.
     pub(super) fn key(&self, place: usize, module: &Module) -> Result<SiteFile, RenderError> {
         let path = plan::key_path(module);
-        let other = Link::new("The worksheet", href(&path, &plan::worksheet_path(module)));
-        let title = format!("Key: {}", module.page.title);
+        let other = Link::new(
+            say!(self.course.language, "sheet-to-sheet"),
+            href(&path, &plan::worksheet_path(module)),
+        );
+        let title = say!(self.course.language, "sheet-key-title", module = &module.page.title);
         let context = self.sheet(place, module, &path, &title, other);
         self.page(path, "key.html", context)
     }

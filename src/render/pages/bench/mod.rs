@@ -173,7 +173,7 @@ impl Pages<'_> {
             id: bottle.id.clone(),
             name: bottle.name.clone(),
             about: bottle.about.clone(),
-            swatch: Swatch::bottle(&bottle.name, colour),
+            swatch: Swatch::bottle(&self.course.language, &bottle.name, colour),
         }
     }
 }
