@@ -443,3 +443,29 @@ fn slips_are_recorded_in_a_mark_book_as_practice() {
     let page = fs::read_to_string(report.join("people/id-tamsel.html")).expect("a page");
     assert!(page.contains("<dt>Practice</dt>") && !page.contains("<dt>Paper</dt>"));
 }
+
+/// A drill of one question does not come round again while others have something new; when none has, all begin anew.
+#[test]
+fn a_set_repeats_nothing_while_any_drill_has_something_new() {
+    let text = WEEK
+        .replace("modules: [light-and-seeing]\n", "")
+        .replace("[red-skin-and-warmth]", "[planning-for-years]");
+    let (_, lesson) = COURSE.lesson("planning-for-years").expect("the lesson");
+    assert!(lesson.drills.iter().any(|drill| drill.questions.len() == 1), "a drill of one question");
+    for exercises in [20, 60] {
+        let text = text.replace("exercises: 12", &format!("exercises: {exercises}"));
+        let assignment = read_assignment("week.yaml", &text, &COURSE).expect("a sound assignment");
+        for set in practice_sets(&COURSE, &assignment).expect("sets") {
+            assert_eq!(set.exercises.len(), exercises);
+            let mut times: BTreeMap<String, usize> = BTreeMap::new();
+            for exercise in &set.exercises {
+                *times.entry(exercise.question()).or_default() += 1;
+            }
+            if exercises == 20 {
+                assert!(times.values().all(|times| *times == 1), "{times:?}");
+            }
+            let single = set.exercises.iter().filter(|exercise| exercise.drill == "renewal-in-order").count();
+            assert!(single <= exercises / 10, "{single} of {exercises}");
+        }
+    }
+}
