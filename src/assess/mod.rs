@@ -13,6 +13,8 @@
 pub mod assigned;
 #[cfg(feature = "program")]
 mod book;
+#[cfg(feature = "program")]
+mod carriers;
 pub mod cohort;
 #[cfg(feature = "program")]
 mod difficulty;
@@ -62,11 +64,11 @@ pub use pool::{PaperPool, PoolError, PoolQuestion};
 #[cfg(feature = "program")]
 pub use put::QuestionPut;
 #[cfg(feature = "program")]
-pub use question::QuestionAsked;
+pub use question::{CaseTold, QuestionAsked};
 #[cfg(feature = "program")]
 pub use register::{Person, Register, RegisterError};
 #[cfg(feature = "program")]
-pub use slip::{Slip, SlipError};
+pub use slip::{Slip, SlipError, SlipTime};
 #[cfg(feature = "program")]
 pub(crate) use spreadsheet::guarded;
 #[cfg(feature = "program")]
