@@ -19,6 +19,8 @@ pub mod cohort;
 #[cfg(feature = "program")]
 mod difficulty;
 #[cfg(feature = "program")]
+mod given;
+#[cfg(feature = "program")]
 pub mod items;
 #[cfg(feature = "program")]
 mod key;

@@ -266,7 +266,8 @@ fn time_is_told_and_weighs_nothing() {
     assert_eq!(column(&answers, "seconds")[..2], ["30", "31"]);
     let tables = folder.path().join("tables");
     let mut command = run(&["report", "--csv"]);
-    command.arg(&tables).arg("--book").arg(&book).assert().success();
+    command.arg(&tables).arg("--book").arg(&book).arg("--out").arg(folder.path().join("report"));
+    command.assert().success();
     assert_eq!(column(&tables.join("scores.csv"), "minutes"), ["25"]);
     let medians = column(&tables.join("items.csv"), "median_seconds");
     assert!(
