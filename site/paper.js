@@ -1,7 +1,8 @@
 // A paper on the screen: keeps the time, keeps the answers on the device, and makes the answer slip.
 //
 // Nothing here knows what is right. Steps: begin; read every answer as it is given and keep it; hand in, or be handed in when the time
-// is over; give the slip as a file and as a code. The check over a slip is reckoned as in src/assess/slip.rs.
+// is over; give the slip as a file and as a code. The check over a slip is reckoned as in src/assess/slip.rs. What it tells of time: from
+// the beginning to handing in, and for each question from the answer before to its own, while the page was open.
 "use strict";
 
 const part = (name) => document.querySelector(`[data-part="${name}"]`);
@@ -11,6 +12,8 @@ const questions = [...document.querySelectorAll(".question")];
 const place = `healedhue-paper-${paper.digest}-${paper.candidate}`;
 const kept = recall();
 const length = Number(clock.dataset.minutes) * 60000;
+// When the last answer was given, or the questions were shown.
+let last = Date.now();
 
 form.hidden = true;
 finish.hidden = false;
@@ -22,7 +25,8 @@ begin.addEventListener("click", () => {
   start();
   questions[0]?.querySelector("input")?.focus({ preventScroll: true });
 });
-form.addEventListener("input", () => {
+form.addEventListener("input", (event) => {
+  count(questions.findIndex((question) => question.contains(event.target)));
   kept.fields = fields().map((field) => (field.type === "radio" || field.type === "checkbox" ? field.checked : field.value));
   keep();
 });
@@ -58,6 +62,7 @@ function start() {
   begin.hidden = true;
   form.hidden = false;
   clock.hidden = false;
+  last = Date.now();
   tick();
   const ticking = setInterval(() => {
     if (!tick()) clearInterval(ticking);
@@ -80,6 +85,25 @@ function tick() {
   clock.toggleAttribute("data-late", left <= 300);
   if (left <= 300) part("late").textContent = "Five minutes left, or less.";
   return true;
+}
+
+// Counts the time since the answer before for this question.
+function count(at) {
+  if (at < 0) return;
+  if (!counted()) kept.spent = questions.map(() => 0);
+  kept.spent[at] = Number(kept.spent[at] || 0) + Math.max(0, Date.now() - last);
+  last = Date.now();
+}
+
+// Whether time was counted for each question.
+function counted() {
+  return Array.isArray(kept.spent) && kept.spent.length === questions.length;
+}
+
+// What the slip tells of time, in whole seconds; no clock of the device makes it longer than the paper.
+function told() {
+  const seconds = (spent) => Math.round(Math.min(Math.max(Number(spent) || 0, 0), length) / 1000);
+  return { form: "healedhue-time-1", seconds: seconds(Date.now() - kept.begun), each: counted() ? kept.spent.map(seconds) : [] };
 }
 
 function fields() {
@@ -160,7 +184,7 @@ function handIn(said = "") {
   }
   const answers = read.map((one) => one.answer ?? "");
   const empty = answers.flatMap((answer, at) => (answer === "" ? [at + 1] : []));
-  const text = JSON.stringify({ form: "healedhue-slip-1", paper, answers, check: check(answers) }, null, 1);
+  const text = JSON.stringify({ form: "healedhue-slip-1", paper, answers, check: check(answers), time: told() }, null, 1);
   const download = part("download");
   if (download.href.startsWith("blob:")) URL.revokeObjectURL(download.href);
   download.href = URL.createObjectURL(new Blob([text + "\n"], { type: "application/json" }));

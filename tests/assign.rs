@@ -443,3 +443,21 @@ fn slips_are_recorded_in_a_mark_book_as_practice() {
     let page = fs::read_to_string(report.join("people/id-tamsel.html")).expect("a page");
     assert!(page.contains("<dt>Practice</dt>") && !page.contains("<dt>Paper</dt>"));
 }
+
+/// A drill of one question does not come round again while others have something new.
+#[test]
+fn a_set_repeats_nothing_while_any_drill_has_something_new() {
+    let text = WEEK
+        .replace("modules: [light-and-seeing]\n", "")
+        .replace("[red-skin-and-warmth]", "[planning-for-years]");
+    let (_, lesson) = COURSE.lesson("planning-for-years").expect("the lesson");
+    assert!(lesson.drills.iter().any(|drill| drill.questions.len() == 1), "a drill of one question");
+    let text = text.replace("exercises: 12", "exercises: 20");
+    let assignment = read_assignment("week.yaml", &text, &COURSE).expect("a sound assignment");
+    let set = practice_set(&COURSE, &assignment, &assignment.people[0]).expect("a set");
+    assert_eq!(set.exercises.len(), 20);
+    let questions: BTreeSet<String> = set.exercises.iter().map(Exercise::question).collect();
+    assert_eq!(questions.len(), 20, "a question comes twice");
+    let single = set.exercises.iter().filter(|exercise| exercise.drill == "renewal-in-order").count();
+    assert_eq!(single, 1);
+}

@@ -344,3 +344,66 @@ fn skin_reads_spectra_and_refuses_what_is_none() {
         }
     }
 }
+
+/// A stream has no end and no length: every command that reads one stops at its bound, and says so.
+#[cfg(unix)]
+#[test]
+fn endless_input_is_read_up_to_a_bound() {
+    use std::fs::File;
+    use std::process::{Command, Stdio};
+    let folder = tempfile::tempdir().expect("a temporary folder");
+    let out = folder.path().join("out");
+    let zero = "/dev/zero";
+    let told = |arguments: &[&str]| {
+        let program = healedhue().get_program().to_owned();
+        let run = Command::new(program)
+            .current_dir(env!("CARGO_MANIFEST_DIR"))
+            .env("NO_COLOR", "1")
+            .args(arguments)
+            .stdin(Stdio::from(File::open(zero).expect("a stream of zeros")))
+            .output()
+            .expect("the program runs");
+        assert_eq!(run.status.code(), Some(1), "{arguments:?}");
+        String::from_utf8(run.stderr).expect("UTF-8")
+    };
+    let out = out.to_str().expect("UTF-8");
+    for file in ["-", zero] {
+        let beyond = |most: &str| format!("error: {file}: more than the {most} bytes that are read\n");
+        for arguments in [
+            vec!["layers", file],
+            vec!["foresee", file],
+            vec!["skin", file],
+            vec!["pigment", file],
+            vec!["assign", file, "--out", out],
+            vec!["paper", "practical", "--register", file, "--out", out],
+        ] {
+            assert_eq!(told(&arguments), beyond("50000000"), "{arguments:?}");
+        }
+    }
+    let slip = told(&["mark", zero]);
+    assert!(slip.starts_with("refused: /dev/zero: 1000000 bytes are more than"), "{slip}");
+    let line = told(&["practise", "--no-progress", "--lesson", "eye-safety", "--seed", "1"]);
+    assert_eq!(line, "error: standard input: a line of more than 10000 bytes is no answer\n");
+    assert!(!Path::new(out).exists());
+}
+
+/// A drill that turns out impossible when it is proved is shown where it stands, whichever command finds it.
+#[test]
+fn an_impossible_drill_is_shown_with_its_line() {
+    let fixture = crate::loading::fixture::Fixture::minimal();
+    let course = fixture.path("");
+    let out = fixture.path("../public");
+    for arguments in [
+        vec!["build", "--out", out.to_str().expect("UTF-8")],
+        vec!["practise", "--no-progress", "--lesson", "choosing"],
+    ] {
+        let run = healedhue().args(&arguments).arg("--course").arg(&course).assert().code(1);
+        let told = String::from_utf8(run.get_output().stderr.clone()).expect("UTF-8");
+        let expected = " --> lessons/first-steps/choosing.yaml:7:5\n  |\n7 |   - id: first-choice\n  |     ^^^^^^^^^^^^^^^^\n";
+        assert!(told.starts_with("error: drill `first-choice` gives no exercise "), "{told}");
+        assert!(told.contains(expected) && told.ends_with(", 0 warnings\n"), "{told}");
+    }
+    let run = healedhue().args(["check", "--no-cache"]).arg("--course").arg(&course).assert().code(1);
+    let told = String::from_utf8(run.get_output().stdout.clone()).expect("UTF-8");
+    assert!(told.contains("7 |   - id: first-choice\n  |     ^^^^^^^^^^^^^^^^\n"), "{told}");
+}

@@ -63,6 +63,9 @@ pub struct SlipMarks {
     /// Whether it lies within one standard error of measurement of the pass mark, on either side: another paper might have decided
     /// otherwise.
     pub close: bool,
+    /// How long it took, as the slip tells: whole seconds.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub seconds: Option<u32>,
     /// Marks by section.
     pub sections: Vec<SectionMarks>,
     /// Marks by question.
@@ -105,6 +108,9 @@ pub struct AnswerMarks {
     pub misconception: Option<String>,
     /// Id of the lesson to reread.
     pub lesson: String,
+    /// How long it took, as the slip tells: whole seconds.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub seconds: Option<u32>,
     /// The question as it was put.
     #[serde(skip)]
     pub put: Arc<QuestionPut>,
@@ -155,6 +161,7 @@ pub fn mark_slip<'t>(
                 consequence: mark.consequence,
                 misconception: mark.misconception,
                 lesson: mark.lesson,
+                seconds: slip.time.as_ref().and_then(|time| time.each.get(number - 1).copied()),
                 put,
                 chosen,
             });
@@ -179,6 +186,7 @@ pub fn mark_slip<'t>(
         // A billionth of a percent is rounding, and nobody fails by it.
         passed: total >= key.pass_mark - 1e-9,
         close: (total - key.pass_mark).abs() <= key.standard_error,
+        seconds: slip.time.as_ref().map(|time| time.seconds),
         sections,
         answers,
     })

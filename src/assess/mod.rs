@@ -13,9 +13,13 @@
 pub mod assigned;
 #[cfg(feature = "program")]
 mod book;
+#[cfg(feature = "program")]
+mod carriers;
 pub mod cohort;
 #[cfg(feature = "program")]
 mod difficulty;
+#[cfg(feature = "program")]
+mod given;
 #[cfg(feature = "program")]
 pub mod items;
 #[cfg(feature = "program")]
@@ -62,11 +66,11 @@ pub use pool::{PaperPool, PoolError, PoolQuestion};
 #[cfg(feature = "program")]
 pub use put::QuestionPut;
 #[cfg(feature = "program")]
-pub use question::QuestionAsked;
+pub use question::{CaseTold, QuestionAsked};
 #[cfg(feature = "program")]
 pub use register::{Person, Register, RegisterError};
 #[cfg(feature = "program")]
-pub use slip::{Slip, SlipError};
+pub use slip::{Slip, SlipError, SlipTime};
 #[cfg(feature = "program")]
 pub(crate) use spreadsheet::guarded;
 #[cfg(feature = "program")]

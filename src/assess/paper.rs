@@ -2,24 +2,31 @@
 //!
 //! Entry point: [`PaperPool::paper`]. Steps:
 //!
-//! 1. each section takes questions from its drills in turn, in an order drawn by the seed: no question twice, no client again while
-//!    another can come, none more often than the blueprint allows;
+//! 1. each case draws its client among those who can carry it, each another one; each section takes questions from its drills in turn,
+//!    in an order drawn by the seed: no question twice, no client again while another can come, none more often than the blueprint
+//!    allows; a case's sections ask about its client alone;
 //! 2. while the difficulty of the whole lies outside the blueprint's band, a question drawn by the seed is exchanged for another of
-//!    the same drill (later of the same section) that brings it nearer;
-//! 3. the questions of each section are shuffled.
+//!    the same drill (later of the same section) that brings it nearer; where that is out of reach for the clients of the cases, others
+//!    are drawn;
+//! 3. the questions of each section are shuffled, but for those of a case, which keep the order of their drills.
 
+use super::carriers::Carrier;
 use super::pool::{Candidate, PaperPool};
 use crate::exercise::{below, shuffle, stream};
 use rand_chacha::ChaCha8Rng;
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use thiserror::Error;
 
 /// Orders tried before a section is found impossible to fill.
 const MOST_ORDERS: u32 = 40;
 /// Exchanges tried before the band is found out of reach.
 const MOST_EXCHANGES: u32 = 20_000;
+/// The same, where a paper has cases: other clients come sooner than the last exchange.
+const MOST_EXCHANGES_OF_CASES: u32 = 3_000;
+/// Draws of clients for the cases before the band is found out of reach.
+const MOST_DRAWS: u32 = 60;
 /// Of these, exchanges within a drill.
 const WITHIN_DRILL: u32 = 2_000;
 
@@ -45,6 +52,8 @@ pub struct Paper {
     pub id: PaperId,
     /// Its questions, section by section.
     pub questions: Vec<Picked>,
+    /// The client of each case of the blueprint, as places in the course.
+    pub clients: Vec<usize>,
     /// Its difficulty: that of its questions, weighted as the sections are; 0 to 1.
     pub difficulty: f64,
 }
@@ -103,6 +112,8 @@ struct Picking<'p> {
     taken: Vec<bool>,
     /// How often each client comes.
     clients: BTreeMap<usize, u32>,
+    /// Who carries each case.
+    carriers: Vec<&'p Carrier>,
 }
 
 impl PaperPool<'_> {
@@ -113,14 +124,17 @@ impl PaperPool<'_> {
     pub fn paper(&self, candidate: &str, seed: u64) -> Result<Paper, AssembleError> {
         let words = ["paper", &self.course.version, &self.blueprint.id, candidate];
         let mut rng = stream(seed, &words);
-        let mut picking = self.fill(&mut rng)?;
-        picking.repair(&mut rng)?;
+        let picking = self.pick(&mut rng)?;
+        let clients = picking.carriers.iter().map(|carrier| carrier.client).collect();
         let difficulty = picking.difficulty();
         let mut questions = picking.questions;
         let mut start = 0;
         for section in &self.blueprint.sections {
             let end = start + section.questions as usize;
             shuffle(&mut rng, &mut questions[start..end]);
+            if section.case.is_some() {
+                questions[start..end].sort_by_key(|picked| picked.drill);
+            }
             start = end;
         }
         let mut hash = Sha256::new();
@@ -141,18 +155,52 @@ impl PaperPool<'_> {
             seed,
             digest,
         };
-        Ok(Paper { id, questions, difficulty })
+        Ok(Paper { id, questions, clients, difficulty })
+    }
+
+    /// Every section filled, and the difficulty of the whole within its band.
+    fn pick(&self, rng: &mut ChaCha8Rng) -> Result<Picking<'_>, AssembleError> {
+        let draws = if self.cases.is_empty() { 1 } else { MOST_DRAWS };
+        let mut drawn = 1;
+        loop {
+            let mut picking = self.fill(rng)?;
+            match picking.repair(rng) {
+                Ok(()) => return Ok(picking),
+                Err(error) if drawn == draws => return Err(error),
+                Err(_) => drawn += 1,
+            }
+        }
+    }
+
+    /// A client for each case, none twice.
+    fn draw_carriers(&self, rng: &mut ChaCha8Rng) -> Vec<&Carrier> {
+        let mut drawn: Vec<&Carrier> = Vec::with_capacity(self.cases.len());
+        for carriers in &self.cases {
+            let left: Vec<&Carrier> = carriers
+                .iter()
+                .filter(|carrier| drawn.iter().all(|other| other.client != carrier.client))
+                .collect();
+            // There are at least as many carriers of each case as there are cases.
+            drawn.push(left[below(rng, left.len())]);
+        }
+        drawn
     }
 
     /// Every section filled; the difficulty of the whole is not looked at yet.
     fn fill(&self, rng: &mut ChaCha8Rng) -> Result<Picking<'_>, AssembleError> {
         let mut unfilled = 0;
         for _ in 0..MOST_ORDERS {
+            let carriers = self.draw_carriers(rng);
             let mut picking = Picking {
                 pool: self,
                 questions: Vec::new(),
                 taken: vec![false; self.questions.len()],
-                clients: BTreeMap::new(),
+                // Who has a case comes nowhere else.
+                clients: carriers
+                    .iter()
+                    .map(|carrier| (carrier.client, self.blueprint.most_per_client))
+                    .collect(),
+                carriers,
             };
             let stuck = (0..self.sections.len()).find(|&section| !picking.fill_section(section, rng));
             match stuck {
@@ -166,58 +214,20 @@ impl PaperPool<'_> {
             most: self.blueprint.most_per_client,
         })
     }
-
-    /// The paper as it is given to the candidate, in JSON: no key, no difficulty, no name of an exercise.
-    pub fn paper_json(&self, paper: &Paper) -> String {
-        let text = |value: &str| serde_json::to_string(value).unwrap_or_default();
-        let blueprint = self.blueprint;
-        let mut json = format!(
-            "{{\n  \"paper\": {},\n  \"title\": {},\n  \"about\": {},\n  \"minutes\": {},\n  \"pass_mark\": {:.2},\n  \"sections\": [",
-            serde_json::to_string(&paper.id).unwrap_or_default(),
-            text(&blueprint.title),
-            text(&blueprint.about),
-            blueprint.minutes,
-            blueprint.pass_mark(),
-        );
-        let mut number = 0;
-        for (place, section) in blueprint.sections.iter().enumerate() {
-            json += if place == 0 { "\n" } else { ",\n" };
-            json += &format!(
-                "    {{\n      \"id\": {},\n      \"title\": {},\n      \"weight\": {},\n      \"questions\": [",
-                text(&section.id),
-                text(&section.title),
-                section.weight
-            );
-            let mut first = true;
-            for picked in paper.questions.iter().filter(|picked| picked.section == place) {
-                number += 1;
-                json += if first { "\n" } else { ",\n" };
-                first = false;
-                json += &format!("        {{\"number\": {number}, \"question\": ");
-                json += &self.questions[picked.question].json;
-                json.push('}');
-            }
-            json += "\n      ]\n    }";
-        }
-        json += "\n  ],\n  \"bottles\": [";
-        let bottles: BTreeSet<usize> = paper
-            .questions
-            .iter()
-            .flat_map(|picked| self.questions[picked.question].bottles.iter().copied())
-            .collect();
-        for (place, bottle) in bottles.into_iter().enumerate() {
-            json += if place == 0 { "\n    " } else { ",\n    " };
-            json += &self.bottles[bottle];
-        }
-        json += "\n  ]\n}\n";
-        json
-    }
 }
 
 impl Picking<'_> {
+    /// What may be asked in a section.
+    fn candidates(&self, section: usize) -> &[Candidate] {
+        match self.pool.blueprint.sections[section].case {
+            Some(case) => self.carriers[case].candidates(section),
+            None => &self.pool.sections[section],
+        }
+    }
+
     /// Fills a section; false where its rules cannot be kept in this order.
     fn fill_section(&mut self, section: usize, rng: &mut ChaCha8Rng) -> bool {
-        let mut candidates = self.pool.sections[section].clone();
+        let mut candidates = self.candidates(section).to_vec();
         shuffle(rng, &mut candidates);
         // Drill by drill in turn, so that none of them fills the section alone; which one begins is drawn too.
         let mut turns: BTreeMap<usize, usize> = BTreeMap::new();
@@ -244,7 +254,7 @@ impl Picking<'_> {
                 if missing == 0 {
                     return true;
                 }
-                if self.may_take(*candidate, most) {
+                if self.may_take(section, *candidate, most) {
                     self.take(section, *candidate);
                     missing -= 1;
                 }
@@ -253,8 +263,9 @@ impl Picking<'_> {
         missing == 0
     }
 
-    fn may_take(&self, candidate: Candidate, most: u32) -> bool {
-        !self.taken[candidate.question] && self.times(candidate.question) < most
+    fn may_take(&self, section: usize, candidate: Candidate, most: u32) -> bool {
+        let is_of_case = self.pool.blueprint.sections[section].case.is_some();
+        !self.taken[candidate.question] && (is_of_case || self.times(candidate.question) < most)
     }
 
     /// How often the client of a question comes already; a question without a client is always new.
@@ -292,14 +303,15 @@ impl Picking<'_> {
     /// Exchanges questions until the difficulty of the whole lies within the band.
     fn repair(&mut self, rng: &mut ChaCha8Rng) -> Result<(), AssembleError> {
         let band = self.pool.blueprint.difficulty;
+        let most_exchanges = if self.carriers.is_empty() { MOST_EXCHANGES } else { MOST_EXCHANGES_OF_CASES };
         let mut difficulty = self.difficulty();
-        for tried in 0..MOST_EXCHANGES {
+        for tried in 0..most_exchanges {
             if band.holds(difficulty) {
                 return Ok(());
             }
             let at = below(rng, self.questions.len());
             let old = self.questions[at];
-            let candidates = &self.pool.sections[old.section];
+            let candidates = self.candidates(old.section);
             let new = candidates[below(rng, candidates.len())];
             let changed = difficulty + self.share(old.section) * (new.difficulty - old.difficulty);
             let nearer = (changed - band.middle()).abs() < (difficulty - band.middle()).abs();
@@ -307,7 +319,7 @@ impl Picking<'_> {
                 continue;
             }
             self.count(old.question, false);
-            if self.may_take(new, self.pool.blueprint.most_per_client) {
+            if self.may_take(old.section, new, self.pool.blueprint.most_per_client) {
                 self.count(new.question, true);
                 let Candidate { question, difficulty: own, drill } = new;
                 self.questions[at] = Picked { section: old.section, question, difficulty: own, drill };

@@ -4,8 +4,9 @@
 //! before being used; leave out what asks the same; give each question its difficulty, and leave out what lies outside the section's
 //! band.
 
+use super::carriers::{Carrier, carriers_of};
 use super::difficulty::{engine_difficulty, written_difficulty};
-use super::question::{BottleTold, QuestionAsked, bottles_of};
+use super::question::{BottleTold, CaseTold, QuestionAsked, bottles_of};
 use crate::course::{Blueprint, Course, Drill, Family, Judged, Lesson, Limits};
 use crate::exercise::{Exercise, GenerateError, Proofs};
 use rayon::prelude::*;
@@ -43,6 +44,52 @@ pub enum PoolError {
         /// Exercises that could not be proved.
         failed: Vec<GenerateError>,
     },
+    /// Too few clients can carry a case.
+    #[error(
+        "{stands_at}: {} the case `{case}`, and {wanted} are needed; clients with enough questions: {}; in the section with the fewest, \
+         name more `clients` in its drills, name more `drills`, or raise `pool`",
+        carrying(found),
+        counts(enough)
+    )]
+    TooFewClients {
+        /// Where the case stands.
+        stands_at: String,
+        /// Id of the case.
+        case: String,
+        /// Clients that are needed.
+        wanted: usize,
+        /// Ids of the clients who can carry it.
+        found: Vec<String>,
+        /// Of each section of the case, its id and how many clients have enough questions in it.
+        enough: Vec<(String, usize)>,
+    },
+}
+
+impl PoolError {
+    /// Where it stands, in words, and what is wrong there.
+    pub fn parts(&self) -> (&str, String) {
+        let whole = self.to_string();
+        let stands_at = match self {
+            PoolError::NoBlueprint(..) => "",
+            PoolError::TooFew { stands_at, .. } | PoolError::TooFewClients { stands_at, .. } => stands_at,
+        };
+        let what = whole.strip_prefix(stands_at).and_then(|rest| rest.strip_prefix(": ")).unwrap_or(&whole);
+        (stands_at, what.to_owned())
+    }
+}
+
+fn carrying(found: &[String]) -> String {
+    match found {
+        [] => "no client can carry".to_owned(),
+        [one] => format!("only {one} can carry"),
+        some => format!("only {} can carry", some.join(", ")),
+    }
+}
+
+fn counts(enough: &[(String, usize)]) -> String {
+    let told: Vec<String> =
+        enough.iter().map(|(section, clients)| format!("`{section}` {clients}")).collect();
+    told.join(", ")
 }
 
 fn hints(failed: &[GenerateError]) -> String {
@@ -58,6 +105,8 @@ pub struct PoolQuestion {
     pub exercise: Exercise,
     /// What is asked, in JSON, without a key.
     pub json: String,
+    /// The same below a case that tells of the client; none where no case asks it.
+    pub within_case: Option<String>,
     /// Digest of what is asked.
     pub digest: [u8; 32],
     /// Place of the client in the course.
@@ -95,6 +144,8 @@ pub struct PaperPool<'c> {
     pub questions: Vec<PoolQuestion>,
     /// Those of each section.
     pub(super) sections: Vec<Vec<Candidate>>,
+    /// Who can carry each case.
+    pub(super) cases: Vec<Vec<Carrier>>,
     /// Every bottle of the shelf as a paper tells of it, in JSON.
     pub(super) bottles: Vec<String>,
 }
@@ -137,6 +188,7 @@ impl<'c> PaperPool<'c> {
             blueprint,
             questions: Vec::new(),
             sections: Vec::new(),
+            cases: Vec::new(),
             bottles: bottles_json(course),
         };
         let mut places: BTreeMap<(&str, u32), usize> = BTreeMap::new();
@@ -179,7 +231,32 @@ impl<'c> PaperPool<'c> {
             }
             pool.sections.push(candidates);
         }
+        for case in 0..blueprint.cases.len() {
+            let carriers = carriers_of(course, blueprint, case, &pool.sections, &pool.questions)?;
+            pool.cases.push(carriers);
+        }
+        pool.tell_within_cases();
         Ok(pool)
+    }
+
+    /// Words the questions of cases without what a case tells.
+    fn tell_within_cases(&mut self) {
+        let in_cases: BTreeSet<usize> = self
+            .blueprint
+            .sections
+            .iter()
+            .zip(&self.sections)
+            .filter(|(section, _)| section.case.is_some())
+            .flat_map(|(_, candidates)| candidates.iter().map(|candidate| candidate.question))
+            .collect();
+        for place in in_cases {
+            let question = &mut self.questions[place];
+            let told =
+                question.client.map(|client| CaseTold::new(self.course, &self.course.clients[client], true));
+            let asked = QuestionAsked::new(self.course, &question.exercise);
+            let within = asked.within(told.as_ref());
+            question.within_case = Some(serde_json::to_string(&within).unwrap_or_default());
+        }
     }
 
     /// How many exercises [`PaperPool::new`] makes for a blueprint.
@@ -213,6 +290,7 @@ fn pool_question(course: &Course, exercise: Exercise) -> PoolQuestion {
         bottles: bottles_of(course, &exercise),
         exercise,
         json,
+        within_case: None,
     }
 }
 
@@ -229,6 +307,12 @@ fn sources_of<'c>(course: &'c Course, section: &crate::course::Section) -> Vec<(
         .filter(|(_, drill)| section.skills.contains(&drill.skill) || section.drills.contains(&drill.id))
         .map(|(lesson, drill)| (lesson, drill.clone()))
         .collect();
+    if section.case.is_some() {
+        // A case takes its course in the order that the blueprint names.
+        sources.sort_by_key(|(_, drill)| {
+            section.drills.iter().position(|id| *id == drill.id).unwrap_or(section.drills.len())
+        });
+    }
     if section.bank {
         sources.extend(section.skills.iter().filter_map(|skill| bank_drill(course, skill)));
     }

@@ -5,7 +5,7 @@
 use crate::colour::{Lab, Light};
 use crate::course::{Client, Course};
 use crate::exercise::{Action, Case, Exercise, Form};
-use crate::healing::{Appearance, HEALED_MONTHS, Placement};
+use crate::healing::{Appearance, HEALED_MONTHS, Placement, Reading, Scene};
 use crate::language::Language;
 use crate::pigment::{Bottle, Mix};
 use crate::say;
@@ -47,8 +47,33 @@ pub struct CaseAsked {
     seen: Vec<Seen>,
 }
 
-/// A colour that is shown.
+/// The client of a case, told once above its questions.
 #[derive(Debug, Clone, Serialize)]
+pub struct CaseTold(CaseAsked);
+
+/// A question below a case that tells of its client.
+#[derive(Debug, Clone, Serialize)]
+pub struct QuestionWithin<'q> {
+    ask: &'q str,
+    /// What the case does not tell.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    case: Option<CaseDetail<'q>>,
+    answer: &'q FormAsked,
+}
+
+/// What a question has to tell beyond its case.
+#[derive(Debug, Clone, Serialize)]
+pub struct CaseDetail<'q> {
+    #[serde(skip_serializing_if = "Option::is_none")]
+    placement: Option<&'q str>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    judged: Option<&'q str>,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    seen: Vec<&'q Seen>,
+}
+
+/// A colour that is shown.
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Seen {
     label: String,
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -91,7 +116,40 @@ pub struct BottleAsked {
     modifier: bool,
 }
 
+impl CaseTold {
+    /// A client as a case tells of them: today, under D65; phototype, undertone and redness only where no question of the case asks
+    /// for them.
+    pub fn new(course: &Course, client: &Client, skin_is_told: bool) -> Self {
+        let works = client.works();
+        let scene = Scene::today(&course.shelf, &client.skin, client.site, &works);
+        let (bare, now) =
+            (Appearance::of(scene.bare(), Light::D65), Appearance::of(scene.existing(), Light::D65));
+        let language = &course.language;
+        let words = Reading::of(now.lab, bare.lab).said(language);
+        let seen = now_seen(language, client, &bare, &now, &words, Light::D65);
+        CaseTold(client_asked(language, client, skin_is_told, vec![seen]))
+    }
+}
+
 impl QuestionAsked {
+    /// The question below a case; a question about nobody stands there as it does anywhere.
+    pub fn within(&self, told: Option<&CaseTold>) -> QuestionWithin<'_> {
+        let case = self.case.as_ref().map(|case| CaseDetail {
+            placement: case.placement.as_deref(),
+            judged: case.judged.as_deref(),
+            seen: case
+                .seen
+                .iter()
+                .filter(|seen| told.is_none_or(|told| !told.0.seen.contains(seen)))
+                .collect(),
+        });
+        QuestionWithin {
+            ask: &self.ask,
+            case: case.filter(|case| case.placement.is_some() || !case.seen.is_empty()),
+            answer: &self.answer,
+        }
+    }
+
     /// What an exercise asks.
     pub fn new(course: &Course, exercise: &Exercise) -> Self {
         let client = exercise.case.as_ref().and_then(|case| course.client(&case.client));
@@ -156,12 +214,8 @@ impl BottleTold {
 
 fn case_asked(course: &Course, case: &Case, client: &Client) -> CaseAsked {
     let language = &course.language;
-    let mut seen = vec![seen(
-        &say!(language, "exercise-case-now", client = &client.name),
-        Some(&case.now_reading.words).filter(|_| case.now.reflectance != case.bare.reflectance),
-        &case.now,
-        case.light,
-    )];
+    let words = &case.now_reading.words;
+    let mut seen = vec![now_seen(language, client, &case.bare, &case.now, words, case.light)];
     seen.extend(case.exhibits.iter().map(|exhibit| {
         self::seen(&exhibit.label, Some(&exhibit.reading.words), &exhibit.seen, exhibit.light)
     }));
@@ -181,10 +235,22 @@ fn case_asked(course: &Course, case: &Case, client: &Client) -> CaseAsked {
         });
     }
     CaseAsked {
+        placement: case.placed.map(|placed| placement(language, &placed.placement)),
+        judged: case.placed.map(|placed| {
+            let when = months(language, placed.months);
+            say!(language, "exercise-case-judged", when = when, light = case.light.name())
+        }),
+        ..client_asked(language, client, case.skin_is_told, seen)
+    }
+}
+
+/// A client, with what there is to look at.
+fn client_asked(language: &Language, client: &Client, skin_is_told: bool, seen: Vec<Seen>) -> CaseAsked {
+    CaseAsked {
         client: client.name.clone(),
         about: client.about.clone(),
         wish: client.wish.clone(),
-        skin: case.skin_is_told.then(|| {
+        skin: skin_is_told.then(|| {
             say!(
                 language,
                 "exercise-case-skin",
@@ -203,13 +269,23 @@ fn case_asked(course: &Course, case: &Case, client: &Client) -> CaseAsked {
             })
             .collect(),
         health: client.health.iter().map(|health| health.note.clone()).collect(),
-        placement: case.placed.map(|placed| placement(language, &placed.placement)),
-        judged: case.placed.map(|placed| {
-            let when = months(language, placed.months);
-            say!(language, "exercise-case-judged", when = when, light = case.light.name())
-        }),
+        placement: None,
+        judged: None,
         seen,
     }
+}
+
+/// The client as they are now, in words where there is work to see.
+fn now_seen(
+    language: &Language,
+    client: &Client,
+    bare: &Appearance,
+    now: &Appearance,
+    words: &String,
+    light: Light,
+) -> Seen {
+    let words = Some(words).filter(|_| now.reflectance != bare.reflectance);
+    seen(&say!(language, "exercise-case-now", client = &client.name), words, now, light)
 }
 
 fn form_asked(course: &Course, exercise: &Exercise) -> FormAsked {

@@ -3,7 +3,7 @@
 //! Entry point: [`Slip::read`], for the downloaded file as for the code that can be copied instead of it. Only the paper's identity and
 //! the raw answers are read. A slip from a page carries a check over both, by which a slip that was cut short, mistyped or edited
 //! is noticed; it keeps nobody out who means to deceive, and nothing else on a slip could: the page that writes it is in the
-//! candidate's hands.
+//! candidate's hands. A slip may also tell how long it took ([`SlipTime`]): told, not proved, and no mark depends on it.
 
 use super::paper::PaperId;
 use base64::Engine;
@@ -11,8 +11,12 @@ use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
+/// Form of the time on a slip.
+const TIME_FORM: &str = "healedhue-time-1";
 /// Form of a slip.
 const FORM: &str = "healedhue-slip-1";
+/// Most seconds that a slip may tell of: ten hours, the longest time a blueprint may allow.
+const MOST_SECONDS: u32 = crate::course::bounds::MINUTES.most as u32 * 60;
 /// How a slip to copy begins.
 const CODE: &str = "healedhue-slip:";
 /// Longest slip, in bytes: a hundred times the usual.
@@ -44,6 +48,9 @@ pub enum SlipError {
         /// What it is.
         what: &'static str,
     },
+    /// What it tells of time cannot be.
+    #[error("the time on the slip cannot be read: {0}")]
+    Time(String),
     /// The check does not fit.
     #[error("the slip was changed after it was handed in: its check is {found} and should be {expected}")]
     Check {
@@ -64,6 +71,54 @@ pub struct Slip {
     pub answers: Vec<String>,
     /// Check over paper and answers.
     check: String,
+    /// How long it took.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub time: Option<SlipTime>,
+}
+
+/// How long a candidate took, as their page tells it.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct SlipTime {
+    form: String,
+    /// From the beginning to handing in, in whole seconds.
+    pub seconds: u32,
+    /// Whole seconds until each question had its answer, counted from the answer before; empty where it was not counted.
+    #[serde(default)]
+    pub each: Vec<u32>,
+}
+
+impl SlipTime {
+    /// Seconds in all, and of each question.
+    pub fn new(seconds: u32, each: Vec<u32>) -> Self {
+        SlipTime { form: TIME_FORM.to_owned(), seconds, each }
+    }
+
+    /// Reads what stands on a slip with so many answers.
+    fn read(value: serde_json::Value, answers: usize) -> Result<Self, SlipError> {
+        let form = value.get("form").and_then(serde_json::Value::as_str).unwrap_or_default();
+        if form != TIME_FORM {
+            let form: String = form.chars().take(40).collect();
+            return Err(SlipError::Time(format!(
+                "it has the form `{form}`; this version of healedhue reads `{TIME_FORM}`"
+            )));
+        }
+        let time: SlipTime =
+            serde_json::from_value(value).map_err(|error| SlipError::Time(error.to_string()))?;
+        let all = std::iter::once(time.seconds).chain(time.each.iter().copied());
+        if let Some(long) = all.into_iter().find(|seconds| *seconds > MOST_SECONDS) {
+            return Err(SlipError::Time(format!(
+                "{long} seconds are more than the {MOST_SECONDS} that the longest paper takes"
+            )));
+        }
+        if !time.each.is_empty() && time.each.len() != answers {
+            return Err(SlipError::Time(format!(
+                "it tells the time of {} questions, and the slip has {answers} answers",
+                time.each.len()
+            )));
+        }
+        Ok(time)
+    }
 }
 
 /// A slip as it is read; whatever else stands on it is not looked at.
@@ -73,13 +128,19 @@ struct Written {
     paper: PaperId,
     answers: Vec<serde_json::Value>,
     check: Option<String>,
+    time: Option<serde_json::Value>,
 }
 
 impl Slip {
     /// A slip with these answers.
     pub fn new(paper: PaperId, answers: Vec<String>) -> Self {
         let check = check_of(&paper, &answers);
-        Slip { form: FORM, paper, answers, check }
+        Slip { form: FORM, paper, answers, check, time: None }
+    }
+
+    /// The slip, telling how long it took.
+    pub fn with_time(self, time: SlipTime) -> Self {
+        Slip { time: Some(time), ..self }
     }
 
     /// A slip for a paper on which answers are yet to be filled in by hand: without a check.
@@ -147,7 +208,8 @@ impl Slip {
                 }
             })
             .collect::<Result<_, _>>()?;
-        let slip = Slip::new(written.paper, answers);
+        let time = written.time.map(|time| SlipTime::read(time, answers.len())).transpose()?;
+        let slip = Slip { time, ..Slip::new(written.paper, answers) };
         match written.check {
             Some(found) if found != slip.check => {
                 let found = found.chars().take(40).collect();

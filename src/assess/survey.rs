@@ -4,7 +4,7 @@
 
 use super::paper::AssembleError;
 use super::pool::PaperPool;
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fmt;
 
 /// Least, mean and most of something.
@@ -31,6 +31,8 @@ pub struct Survey {
     pub sections: Vec<(String, f64, u32, Spread)>,
     /// Questions two papers of successive seeds have in common.
     pub shared: Spread,
+    /// Of each case its title, the clients who can carry it, and in how many papers each of those who came does.
+    pub cases: Vec<(String, usize, Vec<u64>)>,
     /// Questions asked at all, and questions there are.
     pub asked: (usize, usize),
 }
@@ -45,9 +47,13 @@ pub fn survey(pool: &PaperPool, first: u64, count: u64) -> Result<Survey, Assemb
     let mut shared = Vec::new();
     let mut asked = BTreeSet::new();
     let mut last: Option<BTreeSet<usize>> = None;
+    let mut carried: Vec<BTreeMap<usize, u64>> = vec![BTreeMap::new(); pool.cases.len()];
     for seed in first..first + count {
         let paper = pool.paper("survey", seed)?;
         whole.push(paper.difficulty);
+        for (times, client) in carried.iter_mut().zip(&paper.clients) {
+            *times.entry(*client).or_default() += 1;
+        }
         for (place, section) in sections.iter_mut().enumerate() {
             let own: Vec<f64> = paper
                 .questions
@@ -76,6 +82,16 @@ pub fn survey(pool: &PaperPool, first: u64, count: u64) -> Result<Survey, Assemb
             .map(|(section, own)| (section.title.clone(), section.weight, section.questions, spread(own)))
             .collect(),
         shared: spread(&shared),
+        cases: pool
+            .blueprint
+            .cases
+            .iter()
+            .zip(&pool.cases)
+            .zip(carried)
+            .map(|((case, carriers), times)| {
+                (case.title.clone(), carriers.len(), times.into_values().collect())
+            })
+            .collect(),
         asked: (asked.len(), pool.questions.len()),
     })
 }
@@ -106,11 +122,21 @@ impl fmt::Display for Survey {
         let Spread { least, mean, most } = self.difficulty;
         writeln!(f, "| whole paper | 100% | {questions} | {least:.3} | {mean:.3} | {most:.3} |")?;
         writeln!(f)?;
+        for (title, carriers, times) in &self.cases {
+            let (least, most) = (times.iter().min().unwrap_or(&0), times.iter().max().unwrap_or(&0));
+            writeln!(
+                f,
+                "{title}: {} of {carriers} clients who can carry it came, each in {least} to {most} papers.",
+                times.len()
+            )?;
+        }
         let (asked, all) = self.asked;
         writeln!(
             f,
-            "{asked} of {all} questions were asked; papers of successive seeds share {:.1} on average, at most {:.0}.",
-            self.shared.mean, self.shared.most
+            "{asked} of {all} questions were asked; papers of successive seeds share {:.1} on average ({:.0}%), at most {:.0}.",
+            self.shared.mean,
+            self.shared.mean / f64::from(questions) * 100.0,
+            self.shared.most
         )
     }
 }

@@ -5,14 +5,16 @@
 
 use super::CourseFolder;
 use super::belief::belief_in_words;
+use super::input::within;
 use super::mark::open_book;
-use super::problem::Problem;
+use super::problem::{Problem, impossible};
 use super::terminal::{Painter, wrapped};
 use crate::assess::MarkBook;
 use crate::assess::assigned::{
     Collected, MOST_BYTES, Refused, SlipError, SlipMarked, collect, lesson_pools, practice_sets,
 };
-use crate::course::{Assignment, Course, load, read_assignment};
+use crate::course::{Assignment, Course, Stands, load, read_assignment};
+use crate::exercise::GenerateError;
 use crate::render::AssignedFolder;
 use std::fs;
 use std::io::Write;
@@ -51,25 +53,31 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     // Warnings are for the course's author, not for who assigns it.
     let loaded = load(&arguments.folder.course);
     let course = loaded.course.ok_or(Problem::Course(loaded.diagnostics))?;
-    let text = super::problem::read_text(&arguments.file)?;
+    let text = super::input::read_text(&arguments.file)?;
     let assignment =
         read_assignment(&arguments.file.to_string_lossy(), &text, &course).map_err(Problem::Course)?;
     if arguments.collect.is_empty() {
-        hand_out(&course, &assignment, arguments)
+        hand_out(&course, &loaded.stands, &assignment, arguments)
     } else {
         take_in(&course, &assignment, arguments)
     }
 }
 
-fn hand_out(course: &Course, assignment: &Assignment, arguments: &Arguments) -> Result<(), Problem> {
+fn hand_out(
+    course: &Course,
+    stands: &Stands,
+    assignment: &Assignment,
+    arguments: &Arguments,
+) -> Result<(), Problem> {
     let out = match &arguments.out {
         Some(out) => out.clone(),
         None => Path::new("assigned").join(&assignment.id),
     };
     // Before the long work, so that a wrong folder is refused at once.
     let folder = AssignedFolder::check(&out, arguments.replace)?;
-    let pools = lesson_pools(course, assignment).map_err(Problem::Drills)?;
-    let sets = practice_sets(course, assignment).map_err(Problem::Drills)?;
+    let told = |errors: Vec<GenerateError>| impossible(&errors, stands);
+    let pools = lesson_pools(course, assignment).map_err(told)?;
+    let sets = practice_sets(course, assignment).map_err(told)?;
     let written = folder.write(course, &pools, assignment, &sets)?;
     println!(
         "{}, due {}: {} pages in {}",
@@ -151,11 +159,9 @@ fn content(path: &Path) -> Result<Vec<u8>, SlipError> {
             _ => error.to_string(),
         })
     };
-    let length = fs::metadata(path).map_err(unreadable)?.len();
-    if length > MOST_BYTES {
-        return Err(SlipError::TooLong(length));
-    }
-    fs::read(path).map_err(unreadable)
+    // A stream has no length: of what is too long no more is read than shows it.
+    let length = fs::metadata(path).map_err(unreadable)?.len().max(MOST_BYTES + 1);
+    within(path, MOST_BYTES).map_err(unreadable)?.ok_or(SlipError::TooLong(length))
 }
 
 /// The marks in words.

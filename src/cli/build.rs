@@ -2,10 +2,10 @@
 
 use super::CourseFolder;
 use super::cache::CacheFolder;
-use super::problem::Problem;
+use super::problem::{Problem, impossible};
 use super::progress::{Timing, prove};
 use super::terminal::Painter;
-use crate::course::{Course, load, report};
+use crate::course::{Course, Stands, load, report};
 use std::path::PathBuf;
 use std::time::{Duration, Instant};
 
@@ -23,11 +23,12 @@ pub(super) struct Arguments {
 
 pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     let start = Instant::now();
-    let course = read(&arguments.folder)?;
+    let (course, stands) = read(&arguments.folder)?;
     let read = start.elapsed();
     // Before the long work, so that a wrong folder is refused at once.
     crate::render::check_output(&arguments.out)?;
-    let (pools, timing) = prove(&course, &arguments.cache.open(&arguments.folder))?;
+    let (pools, timing) = prove(&course, &arguments.cache.open(&arguments.folder))
+        .map_err(|errors| impossible(&errors, &stands))?;
     let start = Instant::now();
     let written = crate::render::build_site(&course, &pools, &arguments.out)?;
     let render = start.elapsed();
@@ -50,13 +51,13 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     Ok(())
 }
 
-/// The course in a folder; its warnings are shown.
-pub(super) fn read(folder: &CourseFolder) -> Result<Course, Problem> {
+/// The course in a folder, and where its parts stand; its warnings are shown.
+fn read(folder: &CourseFolder) -> Result<(Course, Stands), Problem> {
     let loaded = load(&folder.course);
     match loaded.course {
         Some(course) => {
             eprint!("{}", report(&loaded.diagnostics, Painter::for_stderr().has_colour()));
-            Ok(course)
+            Ok((course, loaded.stands))
         }
         None => Err(Problem::Course(loaded.diagnostics)),
     }

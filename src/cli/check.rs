@@ -2,13 +2,13 @@
 
 use super::CourseFolder;
 use super::build::{seconds, slowest};
-use super::cache::CacheFolder;
-use super::problem::Problem;
-use super::progress::prove;
+use super::cache::{Cache, CacheFolder};
+use super::problem::{Problem, unsatisfied};
+use super::progress::{pool_or_why, prove};
 use super::terminal::Painter;
 use crate::course::coverage::Coverage;
-use crate::course::{Course, Diagnostic, Severity, load, report};
-use crate::exercise::{Exercise, GenerateError, Pools};
+use crate::course::{Course, Diagnostic, Severity, Stands, load, report};
+use crate::exercise::{Exercise, Pools};
 use std::io::Write;
 
 /// Reports every problem with file, line and column; exit code 1 if there is an error.
@@ -34,11 +34,12 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     let mut diagnostics = loaded.diagnostics;
     let mut proved = None;
     if let Some(course) = &loaded.course {
-        match prove(course, &arguments.cache.open(&arguments.folder)) {
+        let cache = arguments.cache.open(&arguments.folder);
+        match prove(course, &cache) {
             Ok(made) => proved = Some((course, made)),
-            Err(Problem::Drills(errors)) => diagnostics.extend(errors.iter().map(diagnostic)),
-            Err(other) => return Err(other),
+            Err(errors) => diagnostics.extend(errors.iter().map(|error| unsatisfied(error, &loaded.stands))),
         }
+        diagnostics.extend(uncarried(course, &cache, &loaded.stands));
     }
     let covered = loaded.course.as_ref().map(|course| (course, Coverage::of(course)));
     let gaps = covered.as_ref().map(|(_, coverage)| coverage.gaps()).unwrap_or_default();
@@ -77,17 +78,16 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     Ok(())
 }
 
-/// A drill that cannot be satisfied, as a problem at the place where it stands.
-fn diagnostic(error: &GenerateError) -> Diagnostic {
-    let mut parts = error.stands_at.rsplitn(3, ':');
-    let column = parts.next().and_then(|column| column.parse().ok()).unwrap_or(1);
-    let line = parts.next().and_then(|line| line.parse().ok()).unwrap_or(1);
-    let file = parts.next().unwrap_or(&error.stands_at);
-    let mut diagnostic = Diagnostic::new(Severity::Error, file, line, column, error.to_string());
-    diagnostic.help(
-        "give other `clients`, `goals` or `bottles`, more `tempts`, fewer `options`, or a smaller `margin`",
-    );
-    diagnostic
+/// Blueprints with cases that too few clients can carry: whether they can is known once their questions are made.
+fn uncarried(course: &Course, cache: &Cache, stands: &Stands) -> Vec<Diagnostic> {
+    let with_cases = course.blueprints.iter().filter(|blueprint| !blueprint.cases.is_empty());
+    let wrong = with_cases.filter_map(|blueprint| pool_or_why(course, &blueprint.id, cache).err());
+    wrong
+        .map(|error| {
+            let (stands_at, what) = error.parts();
+            stands.diagnostic(stands_at, Severity::Error, what)
+        })
+        .collect()
 }
 
 /// What was proved, a line a drill.

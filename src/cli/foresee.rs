@@ -1,7 +1,8 @@
 //! `healedhue foresee`: the healed colour of one placement, over time and under every light, as swatches and words, JSON or a picture.
 
 use super::CourseFolder;
-use super::problem::{Problem, read_text, write_whole};
+use super::input::read_text;
+use super::problem::{Problem, write_whole};
 use super::ranking::ranking;
 use super::strip;
 use super::terminal::{Painter, When, lab_in_words, wrapped};

@@ -1,6 +1,7 @@
 //! `healedhue layers`: reflectance and transmittance of arbitrary layered media.
 
-use super::problem::{Problem, read_text};
+use super::input::read_text;
+use super::problem::Problem;
 use crate::optics::{Measured, Stack, stack};
 use std::io::Write;
 use std::path::PathBuf;

@@ -10,6 +10,7 @@ mod cache;
 mod check;
 mod coverage;
 mod foresee;
+mod input;
 mod layers;
 mod mark;
 mod paper;

@@ -118,7 +118,13 @@ fn listing(pool: &PaperPool, paper: &Paper) -> String {
         paper.id.seed,
     );
     let mut number = 0;
+    let mut told = None;
     for (place, section) in blueprint.sections.iter().enumerate() {
+        if let Some(case) = section.case.filter(|_| told != section.case) {
+            let client = &pool.course.clients[paper.clients[case]];
+            text += &format!("\n{}: {}, {}\n", blueprint.cases[case].title, client.name, client.age);
+        }
+        told = section.case;
         text += &format!("\n{} ({}%)\n", section.title, section.weight);
         for picked in paper.questions.iter().filter(|picked| picked.section == place) {
             number += 1;

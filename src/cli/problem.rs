@@ -1,7 +1,7 @@
 //! Why a command did not succeed.
 
 use super::terminal::Painter;
-use crate::course::{Diagnostic, report};
+use crate::course::{Diagnostic, Severity, Stands, report};
 use crate::exercise::GenerateError;
 use std::io::Write;
 use std::path::{Path, PathBuf};
@@ -13,9 +13,6 @@ pub(super) enum Problem {
     /// The course has errors; they are shown as diagnostics.
     #[error("the course has errors")]
     Course(Vec<Diagnostic>),
-    /// Drills that cannot be satisfied.
-    #[error("{}", drills(.0))]
-    Drills(Vec<GenerateError>),
     /// A file could not be read or written.
     #[error("{}: {source}", path.display())]
     File {
@@ -60,27 +57,18 @@ impl Problem {
     }
 }
 
-fn drills(errors: &[GenerateError]) -> String {
-    errors.iter().map(|error| format!("{}: {error}", error.stands_at)).collect::<Vec<_>>().join("\nerror: ")
+/// Drills that cannot be satisfied, as problems at the places where they stand.
+pub(super) fn impossible(errors: &[GenerateError], stands: &Stands) -> Problem {
+    Problem::Course(errors.iter().map(|error| unsatisfied(error, stands)).collect())
 }
 
-/// Largest input file read, in bytes.
-const MOST_BYTES: u64 = 50_000_000;
-
-/// The text of a file, or of standard input for `-`.
-pub(super) fn read_text(path: &Path) -> Result<String, Problem> {
-    let file = |source| Problem::File { path: path.to_owned(), source };
-    if path.as_os_str() == "-" {
-        return std::io::read_to_string(std::io::stdin().lock()).map_err(file);
-    }
-    let length = std::fs::metadata(path).map_err(file)?.len();
-    if length > MOST_BYTES {
-        return Err(Problem::Input(format!(
-            "{}: {length} bytes are more than the {MOST_BYTES} that are read",
-            path.display()
-        )));
-    }
-    std::fs::read_to_string(path).map_err(file)
+/// A drill that cannot be satisfied, as a problem at the place where it stands.
+pub(super) fn unsatisfied(error: &GenerateError, stands: &Stands) -> Diagnostic {
+    let mut diagnostic = stands.diagnostic(&error.stands_at, Severity::Error, error.to_string());
+    diagnostic.help(
+        "give other `clients`, `goals` or `bottles`, more `tempts`, fewer `options`, or a smaller `margin`",
+    );
+    diagnostic
 }
 
 /// Writes a file whole: into a temporary one beside it, which then takes its place. A file that was there stays as it was if anything

@@ -2,7 +2,7 @@
 
 use crate::assess::{PaperPool, PoolError};
 use crate::course::{Course, Drill};
-use crate::exercise::{Pools, Step, pool_size, pools_from};
+use crate::exercise::{GenerateError, Pools, Step, pool_size, pools_from};
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
 use std::cell::Cell;
 use std::collections::BTreeMap;
@@ -36,15 +36,24 @@ pub(super) fn pool_of<'c>(
     blueprint: &str,
     cache: &Cache,
 ) -> Result<PaperPool<'c>, Problem> {
+    pool_or_why(course, blueprint, cache).map_err(|error| match error {
+        PoolError::NoBlueprint(..) => Problem::Use(error.to_string()),
+        PoolError::TooFew { .. } | PoolError::TooFewClients { .. } => Problem::Input(error.to_string()),
+    })
+}
+
+/// The questions of a blueprint, or why it has none, with a progress bar.
+pub(super) fn pool_or_why<'c>(
+    course: &'c Course,
+    blueprint: &str,
+    cache: &Cache,
+) -> Result<PaperPool<'c>, PoolError> {
     let total = course.blueprint(blueprint).map_or(0, |found| PaperPool::size(course, found));
     let bar = bar(total as u64, "making questions");
     let pool = PaperPool::new(course, blueprint, &cache.proofs, || bar.inc(1));
     bar.finish_and_clear();
     cache.save();
-    pool.map_err(|error| match error {
-        PoolError::NoBlueprint(..) => Problem::Use(error.to_string()),
-        PoolError::TooFew { .. } => Problem::Input(error.to_string()),
-    })
+    pool
 }
 
 thread_local! {
@@ -52,7 +61,7 @@ thread_local! {
 }
 
 /// Proves every exercise that the lessons and the worksheets show, with a progress bar.
-pub(super) fn prove(course: &Course, cache: &Cache) -> Result<(Pools, Timing), Problem> {
+pub(super) fn prove(course: &Course, cache: &Cache) -> Result<(Pools, Timing), Vec<GenerateError>> {
     let total: u32 = course.drills().map(|(_, drill)| pool_size(drill)).sum();
     let bar = bar(u64::from(total), "proving exercises");
     let spent: Mutex<BTreeMap<String, Duration>> = Mutex::new(BTreeMap::new());
@@ -73,5 +82,5 @@ pub(super) fn prove(course: &Course, cache: &Cache) -> Result<(Pools, Timing), P
         spent.into_inner().unwrap_or_else(std::sync::PoisonError::into_inner).into_iter().collect();
     drills.sort_by(|one, other| other.1.cmp(&one.1).then_with(|| one.0.cmp(&other.0)));
     let timing = Timing { wall: start.elapsed(), drills };
-    made.map(|pools| (pools, timing)).map_err(Problem::Drills)
+    made.map(|pools| (pools, timing))
 }

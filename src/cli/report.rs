@@ -7,13 +7,13 @@ mod tables;
 
 use super::CourseFolder;
 use super::build::{read_quietly, seconds};
+use super::input::read_input;
 use super::problem::Problem;
 use crate::assess::report::{Cohort, Report, report};
 use crate::assess::{BookReader, Selection};
 use crate::course::{Course, Date};
 use crate::render::{FilesFolder, ReportFolder, SiteLink};
-use std::fs::File;
-use std::io::{BufWriter, Read, Write};
+use std::io::{BufWriter, Write};
 use std::path::{Path, PathBuf};
 use std::time::Instant;
 
@@ -141,20 +141,7 @@ fn cohort(arguments: &Arguments) -> Result<(&Path, Cohort), Problem> {
 const MOST_BYTES: u64 = 500_000_000;
 
 fn read_marks(path: &Path) -> Result<Cohort, Problem> {
-    let failed = |source| Problem::File { path: path.to_owned(), source };
-    let mut text = Vec::new();
-    let input: Box<dyn Read> = if path.as_os_str() == "-" {
-        Box::new(std::io::stdin())
-    } else {
-        Box::new(File::open(path).map_err(failed)?)
-    };
-    input.take(MOST_BYTES + 1).read_to_end(&mut text).map_err(failed)?;
-    if text.len() as u64 > MOST_BYTES {
-        return Err(Problem::Input(format!(
-            "{}: more than the {MOST_BYTES} bytes that are read",
-            path.display()
-        )));
-    }
+    let text = read_input(path, MOST_BYTES)?;
     if text.trim_ascii_start().starts_with(b"[") {
         return Err(Problem::Input(format!(
             "{}: this is a list; marked sheets are an object, {{\"questions\": [...], \"sheets\": [...]}} (docs/reports.md)",

@@ -1,6 +1,7 @@
 //! Spectra in CSV: the first column is the wavelength, every other one a spectrum.
 
-use super::problem::{Problem, read_text};
+use super::input::read_text;
+use super::problem::Problem;
 use std::path::Path;
 
 /// A file of spectra.

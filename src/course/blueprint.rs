@@ -17,11 +17,26 @@ pub struct Blueprint {
     pub most_per_client: u32,
     /// Exercises made of each drill that the engine proves, to pick from.
     pub pool: u32,
+    /// Clients whom several sections are about.
+    pub cases: Vec<ClientCase>,
     /// Parts of the paper, in order.
     pub sections: Vec<Section>,
     /// What the pass mark rests on.
     pub standard: Standard,
     /// Where the blueprint stands, for messages: `lessons/papers/rehearsal.yaml`.
+    pub stands_at: String,
+}
+
+/// Sections that are about one client, whom the seed draws.
+#[derive(Debug, Clone)]
+pub struct ClientCase {
+    /// Id, unique in its blueprint.
+    pub id: String,
+    /// What stands above it.
+    pub title: String,
+    /// So many clients at least must be able to carry it: for each of them every question can be taken from the drills.
+    pub clients: u32,
+    /// Where it stands, for messages: `lessons/papers/practical.yaml:8:5`.
     pub stands_at: String,
 }
 
@@ -38,6 +53,8 @@ pub struct Section {
     pub drills: Vec<String>,
     /// Whether all questions of the bank for the skills are drawn on too.
     pub bank: bool,
+    /// Place of the case it belongs to.
+    pub case: Option<usize>,
     /// How many questions.
     pub questions: u32,
     /// Share of the whole mark, in percent.

@@ -60,6 +60,8 @@ pub const DIFFICULTY: Quantity = Quantity::new("difficulty", "", 0.0, 1.0);
 pub const ESTIMATE: Quantity = Quantity::new("estimate", "", 0.0, 1.0);
 /// Questions of a paper in which one client may come.
 pub const MOST_PER_CLIENT: Quantity = Quantity::new("most_per_client", "", 1.0, 20.0);
+/// Clients that can carry a case of a paper.
+pub const CASE_CLIENTS: Quantity = Quantity::new("clients", "", 2.0, 200.0);
 /// Exercises of each drill to pick a paper's questions from.
 pub const POOL: Quantity = Quantity::new("pool", "", 1.0, 200.0);
 

@@ -36,7 +36,7 @@ pub mod words;
 
 #[cfg(feature = "program")]
 pub use assignment::{Assignment, Date, Person, read_assignment};
-pub use blueprint::{Band, Blueprint, Judge, Section, Standard};
+pub use blueprint::{Band, Blueprint, ClientCase, Judge, Section, Standard};
 pub use client::{Client, Goal, HealthNote, OldWork};
 #[cfg(feature = "program")]
 pub use diagnostic::{Diagnostic, Severity, report};

@@ -63,6 +63,14 @@ impl Source {
         offset + rest.find(['\n', '\r']).unwrap_or(rest.len())
     }
 
+    /// Offset of a line and a column, both from 1; `None` where the text has no such line. A column beyond the line's end is its end.
+    pub fn offset_of(&self, line: usize, column: usize) -> Option<usize> {
+        let start = *self.lines.get(line.checked_sub(1)?)?;
+        let end = self.end_of_line(start);
+        let place = self.text[start..end].char_indices().nth(column.saturating_sub(1));
+        Some(place.map_or(end, |(offset, _)| start + offset))
+    }
+
     /// The nearest offset at or before `offset` that begins a character.
     fn floor(&self, offset: usize) -> usize {
         let mut offset = offset.min(self.text.len());
@@ -141,8 +149,10 @@ mod tests {
                 for (at, _) in line.char_indices().chain([(line.len(), ' ')]) {
                     let expected = (before.lines().count() + 1, line[..at].chars().count() + 1);
                     assert_eq!(source.line_and_column(first + at), expected);
+                    assert_eq!(source.offset_of(expected.0, expected.1), Some(first + at));
                 }
                 assert_eq!(source.line_and_column(usize::MAX).1, 5);
+                assert_eq!(source.offset_of(source.lines.len() + 1, 1), None);
             }
         }
     }

@@ -7,9 +7,10 @@ use super::form::{FormView, key_in_short, options};
 use super::frame::Link;
 use super::plan::{self, href_to, text_path};
 use super::swatch::Swatch;
+use crate::colour::Light;
 use crate::course::{Client, Course, Family};
 use crate::exercise::{Action, Case, Choice, Exercise, Form, Proof};
-use crate::healing::Placement;
+use crate::healing::{Appearance, Placement, Reading, Scene};
 use crate::language::Language;
 use crate::say;
 use crate::skin::Site;
@@ -59,8 +60,8 @@ pub(super) struct CaseView {
     pub health: Vec<HealthView>,
     /// What is told of old work.
     pub old_work: Vec<String>,
-    /// The skin as it is now.
-    pub now: Swatch,
+    /// The skin as it is now; none where that is told above.
+    pub now: Option<Swatch>,
     /// Further things to look at.
     pub exhibits: Vec<Swatch>,
     /// The goal on that skin.
@@ -113,6 +114,49 @@ pub(super) struct BeliefView {
     /// Where it is treated.
     pub href: String,
 }
+
+impl CaseView {
+    /// A client as a case of a paper tells of them: as [`CaseTold`](crate::assess::CaseTold) does.
+    pub fn of_client(course: &Course, client: &Client, skin_is_told: bool) -> Self {
+        let works = client.works();
+        let scene = Scene::today(&course.shelf, &client.skin, client.site, &works);
+        let bare = Appearance::of(scene.bare(), Light::D65);
+        let now = Appearance::of(scene.existing(), Light::D65);
+        let case = Case {
+            client: client.id.clone(),
+            goal: None,
+            placed: None,
+            light: Light::D65,
+            now_reading: Reading::of(now.lab, bare.lab).in_language(&course.language),
+            bare,
+            now,
+            exhibits: Vec::new(),
+            skin_is_told,
+        };
+        case_view(course, &case, client, "")
+    }
+
+    /// What is left to tell below a case that has told of the client; none where nothing is.
+    pub fn below(self, language: &Language, told: &CaseView) -> Option<Self> {
+        let skin = say!(language, SKIN);
+        let facts: Vec<_> =
+            self.facts.into_iter().filter(|fact| fact.0 != skin && !told.facts.contains(fact)).collect();
+        let now = self.now.filter(|now| told.now.as_ref() != Some(now));
+        let tells = !facts.is_empty() || now.is_some() || !self.exhibits.is_empty() || self.goal.is_some();
+        tells.then_some(CaseView {
+            about: String::new(),
+            wish: String::new(),
+            facts,
+            health: Vec::new(),
+            old_work: Vec::new(),
+            now,
+            ..self
+        })
+    }
+}
+
+/// The message that names the fact of phototype, undertone and redness.
+const SKIN: &str = "question-skin";
 
 impl ExerciseView {
     /// The exercise on the page at `path`, in place `number` there.
@@ -225,7 +269,7 @@ fn case_view(course: &Course, case: &Case, client: &Client, path: &str) -> CaseV
     });
     let mut facts = Vec::new();
     if case.skin_is_told {
-        facts.push((say!(language, "question-skin"), language.skin(client)));
+        facts.push((say!(language, SKIN), language.skin(client)));
     }
     facts.push((say!(language, "question-hair"), client.hair.clone()));
     if let Some(placed) = &case.placed {
@@ -242,7 +286,7 @@ fn case_view(course: &Course, case: &Case, client: &Client, path: &str) -> CaseV
         facts,
         health: health_views(course, client, path),
         old_work: old_work(language, client),
-        now,
+        now: Some(now),
         exhibits: exhibits.collect(),
         goal,
     }

@@ -6,12 +6,12 @@
 use super::RenderError;
 use super::Written;
 use super::drawing::with_shapes;
-use super::exercise::ExerciseView;
+use super::exercise::{CaseView, ExerciseView};
 use super::figures::{colour_index, percent, short};
 use super::output::{OutputFolder, PAPERS, SiteFile};
 use super::swatch::Swatch;
 use super::templates::{PAPER_CSS, PAPER_JS, STYLE_CSS, Templates};
-use crate::assess::{Paper, PaperPool, Person};
+use crate::assess::{Paper, PaperPool, Person, PoolQuestion};
 use crate::course::Course;
 use crate::pigment::{Bottle, Mix};
 use base64::Engine;
@@ -19,7 +19,7 @@ use base64::engine::general_purpose::STANDARD;
 use rayon::prelude::*;
 use serde::Serialize;
 use sha2::{Digest, Sha256};
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
 /// Stands for the number of a question until it is known.
@@ -31,6 +31,8 @@ pub struct PaperPages<'p> {
     templates: Templates,
     /// One a question of the pool.
     questions: Vec<Rendered>,
+    /// The same below a case, for the questions of cases.
+    within: BTreeMap<usize, Rendered>,
     bottles: Vec<BottleView>,
 }
 
@@ -41,11 +43,12 @@ struct Rendered {
     grid: String,
 }
 
-/// The context of `paper-question.html`.
+/// The context of `paper-question.html`: an exercise, or a case with its title.
 #[derive(Serialize)]
-struct QuestionPage<'v> {
-    item: &'v ExerciseView,
+struct QuestionPage<'v, T> {
+    item: &'v T,
     part: &'static str,
+    title: &'v str,
 }
 
 /// The context of `paper.html` and `paper-sheet.html`.
@@ -74,6 +77,8 @@ struct PaperPage<'p> {
 
 #[derive(Serialize)]
 struct SectionView<'p> {
+    /// The case that begins here, in HTML; empty where none does.
+    case: String,
     title: &'p str,
     weight: String,
     questions: Vec<String>,
@@ -101,17 +106,23 @@ impl<'p> PaperPages<'p> {
         let questions = pool
             .questions
             .par_iter()
-            .map(|question| {
-                let mut view = ExerciseView::new(course, &question.exercise, "", 0);
-                // What would tell the drill, and by it where the same exercise could be looked up.
-                view.anchor = format!("q{NUMBER}");
-                view.identity = String::new();
-                let part = |part| templates.render("paper-question.html", QuestionPage { item: &view, part });
-                Ok(Rendered { page: part("page")?, sheet: part("sheet")?, grid: part("grid")? })
+            .map(|question| rendered(&templates, view_of(course, question)))
+            .collect::<Result<_, RenderError>>()?;
+        let within = pool
+            .questions
+            .par_iter()
+            .enumerate()
+            .filter(|(_, question)| question.within_case.is_some())
+            .map(|(place, question)| {
+                let mut view = view_of(course, question);
+                let told =
+                    question.client.map(|client| CaseView::of_client(course, &course.clients[client], true));
+                view.case = view.case.zip(told).and_then(|(case, told)| case.below(&course.language, &told));
+                Ok((place, rendered(&templates, view)?))
             })
             .collect::<Result<_, RenderError>>()?;
         let bottles = course.shelf.bottles.iter().map(|bottle| bottle_view(course, bottle)).collect();
-        Ok(PaperPages { pool, templates, questions, bottles })
+        Ok(PaperPages { pool, templates, questions, within, bottles })
     }
 
     /// The page on which a person works the paper: one file, without a key, that asks for nothing from outside.
@@ -130,6 +141,15 @@ impl<'p> PaperPages<'p> {
         self.render("paper-sheet.html", paper, person, |rendered| &rendered.sheet)
     }
 
+    /// What a case of a paper tells, once above its first section.
+    fn case(&self, paper: &Paper, case: usize) -> Result<String, RenderError> {
+        let course = self.pool.course;
+        let client = &course.clients[paper.clients[case]];
+        let view = CaseView::of_client(course, client, self.pool.tells_skin(paper, case));
+        let title = &self.pool.blueprint.cases[case].title;
+        self.templates.render("paper-question.html", QuestionPage { item: &view, part: "case", title })
+    }
+
     fn render(
         &self,
         template: &'static str,
@@ -141,8 +161,15 @@ impl<'p> PaperPages<'p> {
         let mut number = 0;
         let mut bottles: BTreeSet<usize> = BTreeSet::new();
         let mut sections = Vec::with_capacity(blueprint.sections.len());
+        let mut told = None;
         for (place, section) in blueprint.sections.iter().enumerate() {
+            let case = match section.case.filter(|_| told != section.case) {
+                Some(case) => self.case(paper, case)?,
+                None => String::new(),
+            };
+            told = section.case;
             let mut view = SectionView {
+                case,
                 title: &section.title,
                 weight: short(section.weight),
                 questions: Vec::new(),
@@ -150,7 +177,8 @@ impl<'p> PaperPages<'p> {
             };
             for picked in paper.questions.iter().filter(|picked| picked.section == place) {
                 number += 1;
-                let rendered = &self.questions[picked.question];
+                let within = self.within.get(&picked.question).filter(|_| section.case.is_some());
+                let rendered = within.unwrap_or(&self.questions[picked.question]);
                 let word = number.to_string();
                 view.questions.push(part(rendered).replace(NUMBER, &word));
                 view.grid.push(rendered.grid.replace(NUMBER, &word));
@@ -182,6 +210,19 @@ impl<'p> PaperPages<'p> {
         };
         self.templates.render(template, context).map(with_shapes)
     }
+}
+
+/// A question without what would tell the drill, and by it where the same exercise could be looked up.
+fn view_of(course: &Course, question: &PoolQuestion) -> ExerciseView {
+    let mut view = ExerciseView::new(course, &question.exercise, "", 0);
+    view.anchor = format!("q{NUMBER}");
+    view.identity = String::new();
+    view
+}
+
+fn rendered(templates: &Templates, view: ExerciseView) -> Result<Rendered, RenderError> {
+    let part = |part| templates.render("paper-question.html", QuestionPage { item: &view, part, title: "" });
+    Ok(Rendered { page: part("page")?, sheet: part("sheet")?, grid: part("grid")? })
 }
 
 fn bottle_view(course: &Course, bottle: &Bottle) -> BottleView {

@@ -13,7 +13,7 @@ use crate::skin::Site;
 use serde::Serialize;
 
 /// A swatch as a template shows it.
-#[derive(Debug, Clone, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub(super) struct Swatch {
     /// What it is.
     pub label: String,

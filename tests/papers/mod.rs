@@ -2,6 +2,7 @@
 
 mod book;
 mod cache;
+mod cases;
 mod fixture;
 mod paper;
 mod report;

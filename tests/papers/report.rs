@@ -4,7 +4,7 @@ use super::fixture::{POOL, filled, healedhue, output, run, write};
 use crate::site::fixture::files;
 use healedhue::assess::report::{Cohort, OptionPut, PaperSat, Question, Sheet, SheetAnswer, SheetMark};
 use healedhue::assess::{
-    BookError, BookReader, Key, MarkBook, MarkTables, Recorded, Selection, Slip, mark_slip,
+    BookError, BookReader, Key, MarkBook, MarkTables, Recorded, Selection, Slip, SlipTime, mark_slip,
 };
 use healedhue::exercise::{Answer, Form};
 use predicates::prelude::*;
@@ -62,6 +62,7 @@ fn cohort_of(marked: &serde_json::Value) -> Cohort {
                 _ => None,
             };
             answers.push(SheetAnswer {
+                seconds: None,
                 question: id.clone(),
                 section: text(&answer["section"]),
                 credit: answer["credit"].as_f64().unwrap(),
@@ -80,6 +81,7 @@ fn cohort_of(marked: &serde_json::Value) -> Cohort {
         }
         let paper = &marks["paper"];
         sheets.push(Sheet {
+            seconds: None,
             person: text(&paper["candidate"]),
             name: text(&marks["name"]),
             practice: false,
@@ -336,6 +338,40 @@ fn a_book_of_the_first_version_is_read_as_it_is_and_kept_whole_when_it_grows() {
         BookReader::open(&path("first.sqlite")).unwrap().cohort(&Selection::default()).unwrap(),
         whole
     );
+}
+
+/// The second version knew no time: it is read as it is, and gets a column when it grows.
+#[test]
+fn a_book_of_the_second_version_is_read_as_it_is_and_learns_of_time() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("second.sqlite");
+    let slips: Vec<Slip> = (0..2)
+        .map(|person| filled(&POOL, &POOL.paper(&format!("p{person}"), 3).unwrap(), 3))
+        .map(|slip| slip.with_time(SlipTime::new(600, vec![30; 16])))
+        .collect();
+    let mut book = MarkBook::open(&path).unwrap();
+    book.record(&slips[0], &marks_of(&slips[0]), false).unwrap();
+    drop(book);
+    let second = Connection::open(&path).unwrap();
+    second
+        .execute_batch(
+            "ALTER TABLE result DROP COLUMN seconds; ALTER TABLE answer DROP COLUMN seconds; PRAGMA user_version = 2;
+             PRAGMA wal_checkpoint(TRUNCATE); PRAGMA journal_mode = DELETE;",
+        )
+        .unwrap();
+    drop(second);
+    let before = fs::read(&path).unwrap();
+    let old = BookReader::open(&path).unwrap().cohort(&Selection::default()).unwrap();
+    assert!(fs::read(&path).unwrap() == before, "reading changes nothing");
+    assert_eq!((old.sheets.len(), old.sheets[0].seconds), (1, None));
+    assert!(old.sheets[0].answers.iter().all(|answer| answer.seconds.is_none()));
+    let mut grown = MarkBook::open(&path).unwrap();
+    assert_eq!(grown.record(&slips[0], &marks_of(&slips[0]), false).unwrap(), Recorded::Already(1));
+    assert_eq!(grown.record(&slips[1], &marks_of(&slips[1]), false).unwrap(), Recorded::New(1));
+    drop(grown);
+    let new = BookReader::open(&path).unwrap().cohort(&Selection::default()).unwrap();
+    assert_eq!(new.sheets[0], old.sheets[0]);
+    assert_eq!((new.sheets[1].seconds, new.sheets[1].answers[5].seconds), (Some(600), Some(30)));
 }
 
 /// A book whose answers belong to no result is left as it was.

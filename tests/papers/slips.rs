@@ -1,7 +1,7 @@
 //! Slips: marked from the kept key or from a paper made again, refused in a line each, never in the way of others.
 
 use super::fixture::{BLUEPRINT, POOL, filled, output, run, write};
-use healedhue::assess::{PaperId, Slip};
+use healedhue::assess::{PaperId, Slip, SlipTime};
 use proptest::prelude::*;
 use serde_json::Value;
 use std::fs;
@@ -141,6 +141,25 @@ fn bad_slips_are_told_in_a_line_each_and_the_others_are_marked() {
         ("truncated", good[..good.len() / 2].to_owned()),
         ("twice", good.clone()),
         ("unknown", changed(&|v| v["paper"]["candidate"] = "q9".into())),
+        (
+            "time-negative",
+            changed(&|v| v["time"] = serde_json::json!({"form": "healedhue-time-1", "seconds": -3})),
+        ),
+        (
+            "time-of-others",
+            changed(&|v| {
+                v["time"] = serde_json::json!({"form": "healedhue-time-1", "seconds": 60, "each": [20, 40]})
+            }),
+        ),
+        ("time-of-later-form", changed(&|v| v["time"] = serde_json::json!({"form": "healedhue-time-2"}))),
+        (
+            "time-too-long",
+            changed(&|v| v["time"] = serde_json::json!({"form": "healedhue-time-1", "seconds": 36_001})),
+        ),
+        (
+            "time-with-more",
+            changed(&|v| v["time"] = serde_json::json!({"form": "healedhue-time-1", "seconds": 1, "who": 2})),
+        ),
         ("later-form", good.replace("healedhue-slip-1", "healedhue-slip-7")),
     ];
     let mut command = run(&["mark"]);
@@ -178,7 +197,7 @@ fn bad_slips_are_told_in_a_line_each_and_the_others_are_marked() {
         })
         .collect();
     insta::assert_snapshot!("refused_slips", masked.join("\n"));
-    assert!(clean(&output.stdout).ends_with("4 marked, 20 refused\n"), "{}", clean(&output.stdout));
+    assert!(clean(&output.stdout).ends_with("4 marked, 25 refused\n"), "{}", clean(&output.stdout));
     let book = healedhue::assess::MarkBook::open(&sitting.path("book.sqlite")).unwrap();
     assert_eq!(book.results().unwrap(), 4);
 }
@@ -211,6 +230,50 @@ fn a_slip_of_another_course_version_is_still_marked_by_its_kept_key() {
     };
     mark(true).assert().success();
     mark(false).assert().code(1).stderr(predicates::str::contains("mark it with the keys kept then"));
+}
+
+/// What a slip tells of time changes no mark, and is kept with the marks; a slip without it is as good.
+#[test]
+fn time_is_told_and_weighs_nothing() {
+    let folder = tempfile::tempdir().unwrap();
+    let paper = POOL.paper("q1", 3).unwrap();
+    let plain = filled(&POOL, &paper, 3);
+    let each: Vec<u32> = (0..16).map(|at| 30 + at).collect();
+    let timed = plain.clone().with_time(SlipTime::new(1_500, each));
+    let mark =
+        |slip: &Slip| marked(&output(run(&["mark", "--json"]).arg(write(folder.path(), "slip.json", slip))));
+    let (before, mut after) = (mark(&plain), mark(&timed));
+    assert_eq!((&after[0]["seconds"], &after[0]["answers"][15]["seconds"]), (&1_500.into(), &45.into()));
+    let one = after[0].as_object_mut().unwrap();
+    one.remove("seconds");
+    for answer in one["answers"].as_array_mut().unwrap() {
+        answer.as_object_mut().unwrap().remove("seconds");
+    }
+    assert_eq!(before, after);
+    let code = folder.path().join("code.txt");
+    fs::write(&code, timed.code()).unwrap();
+    let book = folder.path().join("book.sqlite");
+    let (results, answers) = (folder.path().join("results.csv"), folder.path().join("answers.csv"));
+    let mut command = run(&["mark"]);
+    command.arg(&code).arg("--book").arg(&book).arg("--csv").arg(&results).arg("--answers-csv").arg(&answers);
+    command.assert().success();
+    let column = |path: &Path, name: &str| -> Vec<String> {
+        let mut reader = csv::Reader::from_path(path).unwrap();
+        let at = reader.headers().unwrap().iter().position(|header| header == name).unwrap();
+        reader.records().map(|record| record.unwrap()[at].to_owned()).collect()
+    };
+    assert_eq!(column(&results, "minutes"), ["25.0"]);
+    assert_eq!(column(&answers, "seconds")[..2], ["30", "31"]);
+    let tables = folder.path().join("tables");
+    let mut command = run(&["report", "--csv"]);
+    command.arg(&tables).arg("--book").arg(&book).arg("--out").arg(folder.path().join("report"));
+    command.assert().success();
+    assert_eq!(column(&tables.join("scores.csv"), "minutes"), ["25"]);
+    let medians = column(&tables.join("items.csv"), "median_seconds");
+    assert!(
+        medians.iter().all(|median| (30.0..=45.0).contains(&median.parse::<f64>().unwrap())),
+        "{medians:?}"
+    );
 }
 
 proptest! {

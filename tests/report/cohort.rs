@@ -94,6 +94,7 @@ pub fn simulated(course: &Course, plan: Plan) -> (Cohort, Vec<String>) {
             100.0 * answers.iter().map(|answer| answer.credit).sum::<f64>() / answers.len().max(1) as f64;
         held.push(belief);
         Sheet {
+            seconds: None,
             person: format!("a{person:05}"),
             name: format!("Apprentice {person:05}"),
             practice: false,
@@ -125,6 +126,7 @@ fn answered(
     section: &str,
 ) -> SheetAnswer {
     let answer = |credit: f64, chosen: Option<usize>| SheetAnswer {
+        seconds: None,
         question: question.id.clone(),
         section: section.to_owned(),
         credit,

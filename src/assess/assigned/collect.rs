@@ -102,6 +102,7 @@ impl AnswerMarked {
             consequence: self.consequence.clone(),
             misconception: self.misconception.clone(),
             lesson: self.lesson.as_ref().unwrap_or(lesson).clone(),
+            seconds: None,
             put: Arc::clone(put),
             chosen: *chosen,
         }

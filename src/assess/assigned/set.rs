@@ -13,7 +13,7 @@ const FIRST_NUMBER: u32 = 10_000_000;
 /// How many of them there are for each drill.
 const NUMBERS: usize = 1_000_000;
 /// Exercises made in search of one that was not asked yet.
-const MOST_TRIES: usize = 8;
+const MOST_TRIES: u32 = 8;
 
 /// A set of exercises with its identity.
 #[derive(Debug, Clone)]
@@ -46,7 +46,7 @@ pub fn practice_sets(
 }
 
 /// The set of one person: as many exercises as the assignment says, from the drills of its lessons in turn. No question comes twice
-/// in a set, nor one that the lessons themselves show, as long as the drill has another.
+/// in a set as long as any of the drills has another, nor one that the lessons themselves show as long as its drill has another.
 ///
 /// # Errors
 /// [`GenerateError`] of a drill that could not be satisfied.
@@ -66,10 +66,26 @@ pub fn practice_set(
     shuffle(&mut rng, &mut drills);
     let mut exercises: Vec<Exercise> = Vec::new();
     let mut asked = BTreeSet::new();
-    // Drills in turn; where there are more drills than exercises, some of every person's are left out.
-    for &(lesson, drill) in drills.iter().cycle().take(assignment.exercises as usize) {
-        let exercise = another(course, lesson, drill, &mut asked, &mut rng)?;
-        exercises.push(exercise);
+    let wanted = if drills.is_empty() { 0 } else { assignment.exercises as usize };
+    let mut turn = drills.clone();
+    // Drills in turn; where there are more drills than exercises, some of every person's are left out. A drill that has nothing new
+    // loses its turn, until none of them has: then all begin again.
+    while exercises.len() < wanted {
+        let mut fruitful = Vec::new();
+        for (lesson, drill) in turn {
+            if exercises.len() == wanted {
+                break;
+            }
+            if let Some(exercise) = another(course, lesson, drill, &mut asked, &mut rng)? {
+                exercises.push(exercise);
+                fruitful.push((lesson, drill));
+            }
+        }
+        turn = fruitful;
+        if turn.is_empty() {
+            asked.clear();
+            turn.clone_from(&drills);
+        }
     }
     let place = |exercise: &Exercise| assignment.lessons.iter().position(|lesson| *lesson == exercise.lesson);
     // In the order in which the lessons are read.
@@ -105,36 +121,38 @@ pub fn lesson_pools(course: &Course, assignment: &Assignment) -> Result<Pools, V
     if errors.is_empty() { Ok(pools) } else { Err(errors) }
 }
 
-/// An exercise that asks what was not asked yet, if one can be found.
+/// An exercise that asks what was not asked yet; `None` where the drill seems to have no other.
 fn another(
     course: &Course,
     lesson: &Lesson,
     drill: &Drill,
     asked: &mut BTreeSet<String>,
     rng: &mut impl Rng,
-) -> Result<Exercise, GenerateError> {
-    let mut first = FIRST_NUMBER + below(rng, NUMBERS) as u32;
+) -> Result<Option<Exercise>, GenerateError> {
+    let first = FIRST_NUMBER + below(rng, NUMBERS) as u32;
     let questions = drill.questions.len() as u32;
-    if questions > 0 {
-        // Questions come in a round: the study page shows the first ones with their answers, so begin among the others.
+    let numbers: Vec<u32> = if questions > 0 {
+        // Questions come in a round: the study page shows the first ones with their answers, so these come last.
         let shown = drill.exercises.min(questions - 1);
-        first = first - first % questions + shown + below(rng, (questions - shown) as usize) as u32;
-    }
-    let tries = MOST_TRIES.max(drill.questions.len());
-    let mut last = generate(course, lesson, drill, first);
-    for number in first + 1..first + tries as u32 {
-        if last.as_ref().is_ok_and(|exercise| !asked.contains(&exercise.question())) {
-            break;
-        }
+        let (others, turned) = (questions - shown, below(rng, (questions - shown) as usize) as u32);
+        let places = (0..others).map(|at| shown + (turned + at) % others).chain(0..shown);
+        places.map(|place| first - first % questions + place).collect()
+    } else {
+        (first..first + MOST_TRIES).collect()
+    };
+    let mut failed = None;
+    let mut made_one = false;
+    for number in numbers {
         match generate(course, lesson, drill, number) {
-            Err(_) if last.is_ok() => {}
-            other => last = other,
+            Ok(exercise) if asked.insert(exercise.question()) => return Ok(Some(exercise)),
+            Ok(_) => made_one = true,
+            Err(error) => failed = Some(error),
         }
     }
-    if let Ok(exercise) = &last {
-        asked.insert(exercise.question());
+    match failed.filter(|_| !made_one) {
+        Some(error) => Err(error),
+        None => Ok(None),
     }
-    last
 }
 
 /// Tells sets apart that are not the same: SHA-256 over whose it is and every exercise's place in its pool, the first 16 figures.

@@ -25,6 +25,8 @@ pub(super) struct Entry<'m> {
     name: &'m str,
     /// Digest of the answers.
     slip: String,
+    /// How long it took.
+    seconds: Option<u32>,
     total: f64,
     standard: Option<Standard>,
     sections: Cow<'m, [SectionMarks]>,
@@ -51,6 +53,7 @@ impl<'m> Entry<'m> {
             digest: &paper.digest,
             name: marks.name.as_deref().unwrap_or_default(),
             slip: digest_of(slip.answers.iter().map(String::as_str)),
+            seconds: marks.seconds,
             total: marks.total,
             standard: Some(Standard {
                 pass_mark: marks.pass_mark,
@@ -81,6 +84,7 @@ impl<'m> Entry<'m> {
             digest: &marked.identity.set,
             name: &marked.name,
             slip: digest_of(marked.answers.iter().map(|answer| answer.answer.as_str())),
+            seconds: None,
             total: marked.credit * 100.0,
             standard: None,
             sections: Cow::Owned(vec![section]),
@@ -160,7 +164,7 @@ fn insert(
 ) -> Result<(), BookError> {
     let standard = entry.standard.as_ref();
     work.prepare_cached(
-        "INSERT INTO result VALUES (NULL, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13)",
+        "INSERT INTO result VALUES (NULL, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14)",
     )?
     .execute(params![
         entry.kind.word(),
@@ -176,6 +180,7 @@ fn insert(
         standard.map(|standard| standard.pass_mark),
         standard.map(|standard| standard.standard_error),
         standard.map(|standard| standard.passed),
+        entry.seconds,
     ])?;
     let result = work.last_insert_rowid();
     let mut add = work.prepare_cached("INSERT INTO section VALUES (?1, ?2, ?3, ?4, ?5, ?6)")?;
@@ -192,7 +197,7 @@ fn insert(
     for answer in entry.answers.iter() {
         let put = question(work, known, new, answer)?;
         work.prepare_cached(
-            "INSERT INTO answer VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13)",
+            "INSERT INTO answer VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14)",
         )?
         .execute(params![
             result,
@@ -208,6 +213,7 @@ fn insert(
             answer.lesson,
             put,
             place(answer.chosen),
+            answer.seconds,
         ])?;
     }
     Ok(())

@@ -18,7 +18,7 @@ impl MarkBook {
                 CASE passed WHEN 1 THEN 'yes' WHEN 0 THEN 'no' ELSE '' END AS passed,
                 (SELECT group_concat(line, '; ') FROM
                     (SELECT section || ' ' || round(credit, 3) AS line FROM section WHERE result = result.id ORDER BY place)
-                ) AS sections, seed, digest, course
+                ) AS sections, round(seconds / 60.0, 1) AS minutes, seed, digest, course
              FROM result ORDER BY kind, blueprint, candidate, seed, attempt",
         )
     }
@@ -31,7 +31,8 @@ impl MarkBook {
         self.export(
             out,
             "SELECT candidate, name, kind, blueprint, attempt, number, answer.section, question, skill, answer, key,
-                round(credit, 4) AS credit, coalesce(misconception, '') AS misconception, lesson, consequence
+                round(credit, 4) AS credit, coalesce(misconception, '') AS misconception, lesson, answer.seconds AS seconds,
+                consequence
              FROM answer JOIN result ON result.id = answer.result
              ORDER BY kind, blueprint, candidate, seed, attempt, number",
         )

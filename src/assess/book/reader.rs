@@ -3,7 +3,7 @@
 //! Nothing is changed: a book of version 1 is read as it is. Such a book does not say what options were shown, so that its misconceptions
 //! count as freely shown until its slips are marked again.
 
-use super::tables::VERSION;
+use super::tables::{WITH_QUESTIONS, WITH_TIME};
 use super::{BookError, ResultKind, check};
 use crate::assess::report::{Cohort, OptionPut, PaperSat, Question, Sheet, SheetAnswer, SheetMark};
 use rusqlite::{Connection, ErrorCode, OpenFlags};
@@ -97,8 +97,9 @@ impl BookReader {
         }
         let mut naming = Naming::new(self.questions()?);
         let mut statement = self.connection.prepare(&format!(
-            "SELECT section, question, skill, credit, misconception, {} FROM answer WHERE result = ?1 ORDER BY number",
-            if self.version < VERSION { "NULL, NULL" } else { "put, chosen" }
+            "SELECT section, question, skill, credit, misconception, {}, {} FROM answer WHERE result = ?1 ORDER BY number",
+            if self.version < WITH_QUESTIONS { "NULL, NULL" } else { "put, chosen" },
+            self.seconds()
         ))?;
         for result in &mut results {
             let mut rows = statement.query([result.id])?;
@@ -116,6 +117,7 @@ impl BookReader {
                     credit: row.get(3)?,
                     misconception: if chosen.is_some() { None } else { row.get(4)? },
                     chosen,
+                    seconds: row.get(7)?,
                 });
             }
         }
@@ -127,7 +129,11 @@ impl BookReader {
     }
 
     fn kind(&self) -> &'static str {
-        if self.version < VERSION { "'paper'" } else { "kind" }
+        if self.version < WITH_QUESTIONS { "'paper'" } else { "kind" }
+    }
+
+    fn seconds(&self) -> &'static str {
+        if self.version < WITH_TIME { "NULL" } else { "seconds" }
     }
 
     fn results(&self, selection: &Selection) -> Result<Vec<Result1>, BookError> {
@@ -135,9 +141,11 @@ impl BookReader {
             return Ok(Vec::new());
         }
         let mut statement = self.connection.prepare(&format!(
-            "SELECT id, {kind} AS kind, course, blueprint, candidate, seed, attempt, name, total, pass_mark, standard_error
+            "SELECT id, {kind} AS kind, course, blueprint, candidate, seed, attempt, name, total, pass_mark, standard_error,
+                {seconds}
              FROM result ORDER BY 2, blueprint, candidate, seed, course, attempt",
-            kind = self.kind()
+            kind = self.kind(),
+            seconds = self.seconds()
         ))?;
         let rows = statement.query_map([], |row| {
             let kind = ResultKind::of_word(&row.get::<_, String>(1)?);
@@ -159,6 +167,7 @@ impl BookReader {
                         pass_mark: row.get(9)?,
                         standard_error: row.get(10)?,
                     }),
+                    seconds: row.get(11)?,
                     answers: Vec::new(),
                 },
             })
@@ -175,7 +184,7 @@ impl BookReader {
 
     /// Every question of the book by its id there.
     fn questions(&self) -> Result<BTreeMap<i64, Question>, BookError> {
-        if self.version < VERSION {
+        if self.version < WITH_QUESTIONS {
             return Ok(BTreeMap::new());
         }
         let mut statement = self.connection.prepare("SELECT id, name, drill, skill FROM question")?;

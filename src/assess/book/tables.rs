@@ -7,7 +7,11 @@ use rusqlite::{Connection, Transaction, TransactionBehavior};
 /// By which SQLite files of ours are known: "hhmb".
 pub(super) const APPLICATION: i32 = 0x6868_6d62;
 /// Version of the tables.
-pub(super) const VERSION: i32 = 2;
+pub(super) const VERSION: i32 = 3;
+/// The first version that knows what was put.
+pub(super) const WITH_QUESTIONS: i32 = 2;
+/// The first version that knows how long it took.
+pub(super) const WITH_TIME: i32 = 3;
 
 /// Results. `{name}` is what the table is called.
 const RESULT: &str = "
@@ -26,6 +30,7 @@ CREATE TABLE {name} (
     pass_mark REAL,
     standard_error REAL,
     passed INTEGER,
+    seconds INTEGER,
     UNIQUE (kind, course, blueprint, candidate, seed, attempt)
 );
 ";
@@ -74,11 +79,12 @@ CREATE TABLE answer (
     lesson TEXT NOT NULL,
     put INTEGER REFERENCES question (id),
     chosen INTEGER,
+    seconds INTEGER,
     PRIMARY KEY (result, number)
 ) WITHOUT ROWID;
 ";
 
-/// Makes the tables where there are none, and those of version 1 into these; whatever ends it, the book is as it was or as it should be.
+/// Makes the tables where there are none, and those of earlier versions into these; whatever ends it, the book is as it was or as it should be.
 pub(super) fn bring_up_to_date(connection: &mut Connection) -> Result<(), BookError> {
     // Replacing a table others refer to needs this; it cannot be said within a transaction.
     connection.pragma_update(None, "foreign_keys", "OFF")?;
@@ -95,7 +101,12 @@ pub(super) fn bring_up_to_date(connection: &mut Connection) -> Result<(), BookEr
     } else if version > VERSION {
         return Err(BookError::Later(version));
     } else if version < VERSION {
-        from_the_first(&work)?;
+        if version < WITH_QUESTIONS {
+            from_the_first(&work)?;
+        } else {
+            work.execute_batch("ALTER TABLE result ADD COLUMN seconds INTEGER;")?;
+        }
+        work.execute_batch("ALTER TABLE answer ADD COLUMN seconds INTEGER;")?;
         work.pragma_update(None, "user_version", VERSION)?;
     }
     work.commit()?;
@@ -108,7 +119,8 @@ fn from_the_first(work: &Transaction) -> Result<(), BookError> {
     work.execute_batch(&RESULT.replace("{name}", "new_result"))?;
     work.execute_batch(
         "INSERT INTO new_result
-            SELECT id, 'paper', course, blueprint, candidate, seed, digest, attempt, name, slip, total, pass_mark, standard_error, passed
+            SELECT id, 'paper', course, blueprint, candidate, seed, digest, attempt, name, slip, total, pass_mark, standard_error,
+                passed, NULL
             FROM result;
          DROP TABLE result;
          ALTER TABLE new_result RENAME TO result;",

@@ -76,6 +76,9 @@ pub struct Sheet {
     /// The mark that was given, where there is one.
     #[serde(default)]
     pub mark: Option<SheetMark>,
+    /// How long it took, as the page told: whole seconds.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub seconds: Option<u32>,
     /// The answers in the order of the paper. A question left blank is an answer with credit 0; one that was never put, or is not to
     /// count, is left out.
     pub answers: Vec<SheetAnswer>,
@@ -133,6 +136,9 @@ pub struct SheetAnswer {
     /// Id of the misconception an answer shows that was not chosen from options: drops, a number, an order.
     #[serde(default)]
     pub misconception: Option<String>,
+    /// How long it took, as the page told: whole seconds.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub seconds: Option<u32>,
 }
 
 /// What is wrong with a cohort.

@@ -36,6 +36,8 @@ pub struct ItemEntry {
     pub skill: String,
     /// Different exercises of it that were put.
     pub questions: usize,
+    /// Median of the seconds that answers to it took, where pages told them.
+    pub median_seconds: Option<f64>,
     /// Facility and discrimination.
     pub classical: Classical,
     /// Difficulty and fit.
@@ -117,12 +119,14 @@ pub(super) fn items(checked: &Checked, course: &Course) -> Items {
             standard_error: person.rasch.standard_error,
         })
         .collect();
+    let mut seconds = seconds_of(checked, &gathered);
     let mut entries: Vec<ItemEntry> = analysis
         .items
         .into_iter()
         .zip(gathered.kinds)
         .zip(gathered.questions)
-        .map(|((item, (kind, skill)), questions)| {
+        .zip(&mut seconds)
+        .map(|(((item, (kind, skill)), questions), seconds)| {
             let (limits, revise): (Vec<&Flag>, Vec<&Flag>) = item
                 .flags
                 .iter()
@@ -132,6 +136,7 @@ pub(super) fn items(checked: &Checked, course: &Course) -> Items {
                 about: about(course, kind, &item.id),
                 skill: super::people::skill_name(course, skill),
                 questions,
+                median_seconds: median(seconds),
                 classical: item.classical,
                 rasch: item.rasch,
                 options: item.options,
@@ -149,6 +154,28 @@ pub(super) fn items(checked: &Checked, course: &Course) -> Items {
         exact_errors: analysis.exact_errors,
         measures,
     }
+}
+
+/// Of every item the seconds of its answers, where they are known.
+fn seconds_of(checked: &Checked, gathered: &Gathered) -> Vec<Vec<u32>> {
+    let mut seconds = vec![Vec::new(); gathered.items.len()];
+    for (sheet, questions) in checked.cohort.sheets.iter().zip(&checked.questions) {
+        if sheet.practice {
+            continue;
+        }
+        for (answer, &question) in sheet.answers.iter().zip(questions) {
+            seconds[gathered.item_of[question]].extend(answer.seconds);
+        }
+    }
+    seconds
+}
+
+/// The middle of some numbers, or the mean of the two in the middle.
+fn median(numbers: &mut [u32]) -> Option<f64> {
+    numbers.sort_unstable();
+    let middle = numbers.len() / 2;
+    let upper = f64::from(*numbers.get(middle)?);
+    Some(if numbers.len() % 2 == 1 { upper } else { (f64::from(numbers[middle - 1]) + upper) / 2.0 })
 }
 
 fn gather<'c>(checked: &Checked<'c>, course: &Course) -> Gathered<'c> {

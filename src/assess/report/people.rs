@@ -86,6 +86,8 @@ pub struct SheetEntry {
     pub score: f64,
     /// The mark in percent: as given, or the mean credit; `None` without answers.
     pub percent: Option<f64>,
+    /// Minutes it took, as the page told.
+    pub minutes: Option<f64>,
     /// Passed or not, in words; `None` without a pass mark.
     pub decision: Option<String>,
     /// Ability in logits, on the scale of the difficulties.
@@ -312,6 +314,7 @@ fn sheet_entry(sheet: &Sheet, measure: Option<&SheetMeasure>) -> SheetEntry {
         answers: sheet.answers.len(),
         score: sheet.answers.iter().map(|answer| answer.credit).sum(),
         percent: percent_of(sheet),
+        minutes: sheet.seconds.map(|seconds| f64::from(seconds) / 60.0),
         decision: sheet.mark.as_ref().and_then(decided),
         measure: measure.and_then(|measure| measure.measure),
         standard_error: measure.and_then(|measure| measure.standard_error),

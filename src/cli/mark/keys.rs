@@ -1,6 +1,7 @@
 //! Which key a slip is marked by: the one that was kept when its paper was set, or one made again.
 
 use super::super::cache::Cache;
+use super::super::input::read_input;
 use super::super::paper::folder::{FORM, RECORD, SittingRecord, TABLES, key_path};
 use super::super::problem::Problem;
 use super::super::progress::pool_of;
@@ -10,6 +11,9 @@ use std::borrow::Cow;
 use std::collections::{BTreeMap, HashMap, HashSet};
 use std::path::{Path, PathBuf};
 use std::sync::OnceLock;
+
+/// Longest file among kept keys that is read, in bytes.
+const MOST_BYTES: u64 = 500_000_000;
 
 /// Keys of a course's papers.
 pub(super) struct Keys<'c> {
@@ -85,8 +89,7 @@ impl<'c> Keys<'c> {
         let kept = self.kept.as_ref().zip(self.kept_path(paper)).filter(|(_, path)| path.is_file());
         let mut marks = match kept {
             Some((kept, path)) => {
-                let bytes =
-                    std::fs::read(&path).map_err(|error| format!("the key {}: {error}", path.display()))?;
+                let bytes = read_input(&path, MOST_BYTES).map_err(|error| format!("the key {error}"))?;
                 let key =
                     Key::read(&bytes).map_err(|error| format!("the key {}: {error}", path.display()))?;
                 check_same(&key.paper, paper)?;
@@ -164,7 +167,7 @@ fn open(folder: &Path) -> Result<Kept, Problem> {
     let folder = if inner.join(RECORD).is_file() { inner } else { folder.to_owned() };
     let read = |name: &str| {
         let path = folder.join(name);
-        std::fs::read(&path).map_err(|source| Problem::File { path, source })
+        read_input(&path, MOST_BYTES)
     };
     let unfit = |name: &str, why: String| Problem::Input(format!("{}: {why}", folder.join(name).display()));
     let record: SittingRecord =

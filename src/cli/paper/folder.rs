@@ -1,7 +1,8 @@
 //! Papers for everybody on a register, in one folder: `papers/` to work on a screen, `sheets/` to print, `blank-slips/` to type answers
 //! of a printed sheet into, and apart from these `keys/`.
 
-use super::super::problem::{Problem, read_text};
+use super::super::input::read_text;
+use super::super::problem::Problem;
 use crate::assess::{Key, MarkTables, Paper, PaperPool, Person, Register, Slip};
 use crate::render::{PaperFiles, PaperPages, PapersFolder};
 use rayon::prelude::*;

@@ -10,11 +10,12 @@ mod summing;
 mod telling;
 
 use super::CourseFolder;
-use super::problem::Problem;
+use super::input::read_line;
+use super::problem::{Problem, impossible};
 use super::terminal::{Painter, When, width, wrapped};
 use crate::assess::knowledge::{MOST_STEPS, Parameters, Progress, Seconds};
 use crate::assess::session::{Session, minutes_of};
-use crate::course::{Course, Drill, Lesson, load};
+use crate::course::{Course, Drill, Lesson, Stands, load};
 use crate::exercise::{Answer, Choice, Exercise};
 use clock::Clock;
 use record::Record;
@@ -82,6 +83,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     let mut sitting = Sitting {
         telling: Telling { course: &course, painter: Painter::new(arguments.colour) },
         session: Session::new(&course, drills, progress, Parameters::default(), seed, begun),
+        stands: loaded.stands,
         record,
         clock,
         begun,
@@ -137,6 +139,7 @@ fn chosen<'c>(course: &'c Course, arguments: &Arguments) -> Result<Vec<(&'c Less
 struct Sitting<'c> {
     telling: Telling<'c>,
     session: Session<'c>,
+    stands: Stands,
     record: Option<Record>,
     clock: Clock,
     begun: Seconds,
@@ -156,8 +159,10 @@ impl Sitting<'_> {
         let mut number = 0;
         while number < self.count.unwrap_or(MOST_STEPS as u32) {
             let left = self.minutes.map_or(f64::INFINITY, |minutes| f64::from(minutes) - self.passed());
-            let made =
-                self.session.next(left, self.clock.now()).map_err(|error| Problem::Drills(vec![error]))?;
+            let made = self
+                .session
+                .next(left, self.clock.now())
+                .map_err(|error| impossible(&[error], &self.stands))?;
             let Some(exercise) = made else {
                 if self.minutes.is_some() && number > 0 {
                     writeln!(
@@ -173,8 +178,8 @@ impl Sitting<'_> {
             match self.ask(input, out, &exercise) {
                 Ok(Asked::Answered) => {}
                 Ok(Asked::Ended) => break,
-                // What could not be kept is told after what the session has shown.
-                Err(problem @ Problem::File { .. }) => {
+                // What went wrong is told after what the session has shown.
+                Err(problem @ (Problem::File { .. } | Problem::Input(_))) => {
                     self.part(out)?;
                     return Err(problem);
                 }
@@ -251,8 +256,8 @@ impl Sitting<'_> {
         loop {
             write!(out, "{prompt} ")?;
             out.flush()?;
-            let mut line = Vec::new();
-            if input.read_until(b'\n', &mut line)? == 0 {
+            let line = read_line(input)?;
+            if line.is_empty() {
                 writeln!(out)?;
                 return Ok(Asked::Ended);
             }

@@ -3,7 +3,8 @@
 //! Entry point: [`Record::open`]. The file is written whole after every answer: into a temporary one beside it, which then takes its
 //! place. A kill at any moment leaves the last whole one. A file that is no record is refused and left as it is.
 
-use super::super::problem::{Problem, read_text};
+use super::super::input::read_text;
+use super::super::problem::Problem;
 use crate::assess::knowledge::Progress;
 use crate::course::Course;
 use std::fs::{self, File, TryLockError};

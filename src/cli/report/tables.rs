@@ -134,6 +134,7 @@ fn scores(report: &Report) -> Table {
         "score",
         "percent",
         "decision",
+        "minutes",
         "ability_logits",
         "ability_standard_error",
     ];
@@ -149,6 +150,7 @@ fn scores(report: &Report) -> Table {
                 sheet.score,
                 sheet.percent,
                 sheet.decision.as_deref().unwrap_or_default(),
+                sheet.minutes,
                 sheet.measure,
                 sheet.standard_error,
             ]
@@ -267,6 +269,7 @@ fn items(report: &Report) -> Table {
         "infit_t",
         "outfit",
         "outfit_t",
+        "median_seconds",
         "revise",
         "limits",
     ];
@@ -291,6 +294,7 @@ fn items(report: &Report) -> Table {
             fit(|fit| fit.infit_t),
             fit(|fit| Some(fit.outfit)),
             fit(|fit| fit.outfit_t),
+            item.median_seconds,
             &item.revise.join("; "),
             &item.limits.join("; "),
         ]

@@ -5,15 +5,25 @@ use super::fields::Fields;
 use super::names::Thing;
 use super::node::{Node, NodeKind};
 use super::suggest::{listed, nearest, quoted};
-use crate::course::blueprint::{Band, Blueprint, Judge, Section, Standard};
+use crate::course::blueprint::{Band, Blueprint, ClientCase, Judge, Section, Standard};
 use crate::course::bounds;
 use crate::course::source::At;
 use crate::quantity::Quantity;
 
 /// Reads a blueprint.
 pub(crate) fn read_blueprint(root: &Node, stem: &str, reader: &mut Reader) -> Option<Blueprint> {
-    let keys =
-        ["id", "title", "about", "minutes", "difficulty", "most_per_client", "pool", "sections", "standard"];
+    let keys = [
+        "id",
+        "title",
+        "about",
+        "minutes",
+        "difficulty",
+        "most_per_client",
+        "pool",
+        "cases",
+        "sections",
+        "standard",
+    ];
     let mut fields = Fields::of(root, "a blueprint", &keys, reader)?;
     let id = fields.id(Thing::Blueprint);
     if !id.value.is_empty() && id.value != stem {
@@ -36,10 +46,14 @@ pub(crate) fn read_blueprint(root: &Node, stem: &str, reader: &mut Reader) -> Op
         Some(node) => fields.reader.whole(node, &bounds::POOL),
         None => 12,
     };
+    let case_nodes = fields.list("cases");
+    let cases: Vec<At<ClientCase>> =
+        case_nodes.iter().filter_map(|node| read_case(node, fields.reader)).collect();
     let nodes = fields.some("sections");
     let sections: Vec<At<Section>> =
-        nodes.iter().filter_map(|node| read_section(node, fields.reader)).collect();
+        nodes.iter().filter_map(|node| read_section(node, &cases, fields.reader)).collect();
     check_sections(&sections, nodes.len(), &mut fields);
+    check_cases(&cases, &sections, nodes.len(), fields.reader);
     let ids: Vec<&str> = sections.iter().map(|section| section.value.id.as_str()).collect();
     let standard = fields
         .required("standard")
@@ -56,6 +70,7 @@ pub(crate) fn read_blueprint(root: &Node, stem: &str, reader: &mut Reader) -> Op
         difficulty,
         most_per_client,
         pool,
+        cases: cases.into_iter().map(|case| case.value).collect(),
         sections,
         standard,
         stands_at,
@@ -82,8 +97,52 @@ fn read_band(node: &Node, reader: &mut Reader) -> Band {
     Band { least, most }
 }
 
-fn read_section(node: &Node, reader: &mut Reader) -> Option<At<Section>> {
-    let keys = ["id", "title", "skills", "drills", "bank", "questions", "weight", "difficulty"];
+fn read_case(node: &Node, reader: &mut Reader) -> Option<At<ClientCase>> {
+    let mut fields = Fields::of(node, "a case", &["id", "title", "clients"], reader)?;
+    let id = fields.text("id");
+    let title = fields.text("title").value;
+    let clients = match fields.node("clients") {
+        Some(node) => fields.reader.whole(node, &bounds::CASE_CLIENTS),
+        None => bounds::CASE_CLIENTS.least as u32,
+    };
+    let stands_at = fields.place.in_words();
+    Some(At::new(ClientCase { id: id.value, title, clients, stands_at }, id.place))
+}
+
+/// Every case has an id of its own and sections that stand together.
+fn check_cases(cases: &[At<ClientCase>], sections: &[At<Section>], written: usize, reader: &mut Reader) {
+    for (place, case) in cases.iter().enumerate() {
+        let id = &case.value.id;
+        if !id.is_empty() && cases[..place].iter().any(|other| other.value.id == *id) {
+            reader.error(&case.place, format!("a second case with the id {}", quoted(id)));
+            continue;
+        }
+        // A section that could not be read may be one of the case.
+        if sections.len() != written {
+            continue;
+        }
+        let mut own =
+            sections.iter().enumerate().filter(|(_, section)| section.value.case == Some(place)).peekable();
+        if own.peek().is_none() {
+            let help =
+                format!("write `case: {id}` in each section that is about its client, or remove the case");
+            reader.error(&case.place, format!("no section belongs to the case {}", quoted(id))).help(help);
+        }
+        let mut last = None;
+        for (at, section) in own {
+            if last.is_some_and(|last| last + 1 != at) {
+                let message = format!("the sections of the case {} do not stand together", quoted(id));
+                reader
+                    .error(&section.place, message)
+                    .help("a case is told once, above its first section: move its sections together");
+            }
+            last = Some(at);
+        }
+    }
+}
+
+fn read_section(node: &Node, cases: &[At<ClientCase>], reader: &mut Reader) -> Option<At<Section>> {
+    let keys = ["id", "title", "case", "skills", "drills", "bank", "questions", "weight", "difficulty"];
     let mut fields = Fields::of(node, "a section", &keys, reader)?;
     let id = fields.text("id");
     let title = fields.text("title").value;
@@ -103,6 +162,20 @@ fn read_section(node: &Node, reader: &mut Reader) -> Option<At<Section>> {
             .error(&place, "`bank` draws on the questions for the `skills`, and there are none")
             .help("name `skills`, or remove `bank`");
     }
+    let case = fields.node("case").and_then(|_| {
+        let At { value: id, place } = fields.text("case");
+        let known = cases.iter().position(|case| case.value.id == id);
+        if known.is_none() {
+            let ids = || cases.iter().map(|case| case.value.id.as_str());
+            let help = match nearest(&id, ids()) {
+                Some(near) => format!("did you mean {}?", quoted(near)),
+                None if cases.is_empty() => "list the cases of this paper under `cases`".to_owned(),
+                None => format!("the cases are {}", listed(ids())),
+            };
+            fields.reader.error(&place, format!("there is no case {}", quoted(&id))).help(help);
+        }
+        known
+    });
     let questions = fields.whole(&bounds::QUESTIONS);
     let weight = fields.number(&bounds::WEIGHT);
     let difficulty = match fields.node("difficulty") {
@@ -117,6 +190,7 @@ fn read_section(node: &Node, reader: &mut Reader) -> Option<At<Section>> {
         skills: values(skills),
         drills: values(drills),
         bank,
+        case,
         questions,
         weight,
         difficulty,

@@ -35,6 +35,7 @@ pub(super) struct ItemView {
     difficulty: String,
     infit: String,
     outfit: String,
+    time: String,
     verdict: String,
     options: Vec<OptionView>,
 }
@@ -102,6 +103,7 @@ pub(super) fn item_view(at: usize, item: &ItemEntry, is_tabled: bool) -> ItemVie
         },
         infit: fit(|fit| (fit.infit, fit.infit_t)),
         outfit: fit(|fit| (fit.outfit, fit.outfit_t)),
+        time: item.median_seconds.map_or(NONE.to_owned(), clock),
         verdict: match (item.revise.is_empty(), item.limits.is_empty()) {
             (false, _) => "look again".to_owned(),
             (true, false) => item.limits.join("; "),
@@ -109,6 +111,12 @@ pub(super) fn item_view(at: usize, item: &ItemEntry, is_tabled: bool) -> ItemVie
         },
         options: item.options.iter().filter(|_| is_tabled).map(|option| option_view(option, most)).collect(),
     }
+}
+
+/// Seconds as minutes and seconds: 1:30.
+fn clock(seconds: f64) -> String {
+    let whole = seconds.round() as u64;
+    format!("{}:{:02}", whole / 60, whole % 60)
 }
 
 /// Items whose distractor tables are on the page: all to revise, and of the others those with the most answers.

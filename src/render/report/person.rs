@@ -33,6 +33,7 @@ struct SheetView {
     attempt: Option<u32>,
     answers: String,
     percent: Option<String>,
+    minutes: Option<String>,
     decision: Option<String>,
 }
 
@@ -127,6 +128,7 @@ impl Pages<'_> {
                     blueprint: shown(&sheet.blueprint),
                     attempt: (sheet.attempt > 1).then_some(sheet.attempt),
                     answers: counted(sheet.answers, "answer"),
+                    minutes: sheet.minutes.map(|minutes| fixed(minutes, 0)),
                     percent: sheet.percent.map(|mark| fixed(mark, 0) + "%"),
                     decision: sheet.decision.clone(),
                 })
