@@ -6,6 +6,7 @@ decimal-mark = ,
 
 frame-course = Kurs
 frame-practice = Üben
+frame-progress = Lernstand
 frame-bench = Mischtisch
 frame-bottles = Flaschen
 frame-clients = Kundschaft
@@ -793,3 +794,24 @@ sources-basis-copied = aus einer Datei kopiert, die es enthält
 sources-basis-from-memory = aus dem Gedächtnis, nicht nachgeschlagen
 sources-basis-common-practice = allgemeine Erfahrung, keine Quelle
 sources-basis-representative = repräsentativ, für den Unterricht erfunden
+## Startseite: was ansteht
+
+home-due = Zum Üben fällig
+home-due-later = Vor dem <time></time> ist nichts fällig.
+home-due-progress = Alles, was Sie können, nach Fertigkeiten
+
+## Lernstand
+
+progress-title = Lernstand
+progress-about = Was Ihre Antworten über Ihr Können sagen, Modul für Modul, und was zum Üben fällig ist.
+progress-lead = Was Ihre Antworten über Ihr Können sagen, Modul für Modul, und was fällig ist.
+progress-no-script = Der Lernstand wird aus den Aufzeichnungen gelesen, die das Üben in Ihrem Browser führt; diese Seite braucht deshalb Skripte. Die <a href="{ $lessons }">Lektionen</a> brauchen keine.
+progress-wait = Die Aufzeichnungen werden gelesen …
+progress-due = Jetzt fällig
+progress-mixed = Üben, was am nötigsten ist
+progress-estimates = Die Prozentzahlen sind Schätzungen aus Ihren Antworten. Sie sinken mit den Tagen ohne Übung, langsamer nach richtigen Antworten an verschiedenen Tagen.
+progress-record = Ihre Aufzeichnungen
+progress-save = In Datei speichern
+progress-load = Aus Datei laden
+progress-wipe = Löschen
+progress-load-file = Datei mit Lernstand

@@ -7,6 +7,7 @@ decimal-mark = .
 
 frame-course = Course
 frame-practice = Practice
+frame-progress = Progress
 frame-bench = Bench
 frame-bottles = Bottles
 frame-clients = Clients
@@ -778,3 +779,24 @@ sources-basis-copied = copied from a file that carries it
 sources-basis-from-memory = from memory, not looked up
 sources-basis-common-practice = common practice, no source
 sources-basis-representative = representative, invented for teaching
+## Home: what is due
+
+home-due = Due for practice
+home-due-later = Nothing is due before <time></time>.
+home-due-progress = All that you know, skill by skill
+
+## Progress
+
+progress-title = Progress
+progress-about = What your answers say that you know, module by module, and what is due for practice.
+progress-lead = What your answers say that you know, module by module, and what is due.
+progress-no-script = Progress is read from the record that practice keeps in your browser, so this page needs scripts. The <a href="{ $lessons }">lessons</a> do not.
+progress-wait = The record is being read …
+progress-due = Due now
+progress-mixed = Practise what you need most
+progress-estimates = Percentages are estimates from your answers. They fall with the days without practice, more slowly after right answers on different days.
+progress-record = Your record
+progress-save = Save to a file
+progress-load = Load from a file
+progress-wipe = Wipe
+progress-load-file = File of progress to load

@@ -38,6 +38,18 @@ class Record {
     }
   }
 
+  // Keeps for the home page until when each practised skill is known well enough, in seconds since 1970: it has no engine to ask.
+  keepDue(skills) {
+    if (!this.keeps) return;
+    const until = skills.filter((skill) => skill.due_in_days !== null).map((skill) => [skill.id, now() + Math.round(skill.due_in_days * 86_400)]);
+    try {
+      if (until.length > 0) localStorage.setItem(`${COURSE.record} due`, JSON.stringify(until));
+      else localStorage.removeItem(`${COURSE.record} due`);
+    } catch {
+      // No room: the home page then names nothing.
+    }
+  }
+
   get name() {
     return `${COURSE.record}.json`;
   }

@@ -14,12 +14,13 @@ function bar(share, name) {
 
 function skillLink(id, name) {
   const link = made("a", "", WORDS.practise);
-  link.href = `#skill=${encodeURIComponent(id)}`;
+  link.href = `${COURSE.links.practice}#skill=${encodeURIComponent(id)}`;
   link.setAttribute("aria-label", WORDS.practiseThis(name));
   return link;
 }
 
-function showStanding(overview) {
+// How many answers there are, in how many skills, and what is most needed; remarks of the engine on the record.
+function showStandingWords(overview) {
   const { skills, answers, next, others, notes } = overview;
   const practised = skills.filter((skill) => skill.answers > 0).length;
   const names = next.map((id) => skills.find((skill) => skill.id === id)?.name).filter(Boolean);
@@ -27,16 +28,23 @@ function showStanding(overview) {
   say(byId("standing_words"), answers === 0 ? WORDS.standingNone : `${WORDS.standing(answers, practised)}${due}`);
   const said = [...notes.map((note) => `${capitalised(note)}.`), ...(others > 0 ? [WORDS.others(others)] : [])];
   byId("standing_notes").replaceChildren(...said.map((text) => made("p", "small", text)));
-  byId("skills").replaceChildren(...skills.map((skill) => {
-    const practice = [];
-    if (skill.answers > 0) {
-      practice.push(WORDS.answers(skill.answers), WORDS.average(wholePercent(skill.credit)), WORDS.lastOn(new Date(skill.last * 1000).toLocaleDateString(document.documentElement.lang, { dateStyle: "long" })));
-      if (skill.due_in_days !== null) practice.push(skill.due_in_days === 0 ? WORDS.due : WORDS.dueIn(skill.due_in_days));
-    }
-    const level = made("p", "skill-level", `${levelWords(skill.level)} `, ...(skill.level ? [made("span", "skill-share", wholePercent(skill.known))] : []));
-    const about = made("p", "small", practice.length > 0 ? `${capitalised(practice.join(", "))}. ` : "", skillLink(skill.id, skill.name));
-    return made("li", "skill", made("p", "skill-name", skill.name), bar(skill.level ? skill.known : 0, skill.name), level, about);
-  }));
+}
+
+function showStanding(overview) {
+  showStandingWords(overview);
+  byId("skills").replaceChildren(...overview.skills.map(skillEntry));
+}
+
+// One skill: its name, how well it is known, what was practised, and the way to practise it.
+function skillEntry(skill) {
+  const practice = [];
+  if (skill.answers > 0) {
+    practice.push(WORDS.answers(skill.answers), WORDS.average(wholePercent(skill.credit)), WORDS.lastOn(new Date(skill.last * 1000).toLocaleDateString(document.documentElement.lang, { dateStyle: "long" })));
+    if (skill.due_in_days !== null) practice.push(skill.due_in_days === 0 ? WORDS.due : WORDS.dueIn(skill.due_in_days));
+  }
+  const level = made("p", "skill-level", `${levelWords(skill.level)} `, ...(skill.level ? [made("span", "skill-share", wholePercent(skill.known))] : []));
+  const about = made("p", "small", practice.length > 0 ? `${capitalised(practice.join(", "))}. ` : "", skillLink(skill.id, skill.name));
+  return made("li", "skill", made("p", "skill-name", skill.name), bar(skill.level ? skill.known : 0, skill.name), level, about);
 }
 
 function showSummary(summary) {

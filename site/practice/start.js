@@ -9,36 +9,18 @@ class Practice {
       event.preventDefault();
       this.begin();
     });
-    byId("save").addEventListener("click", () => {
-      this.record.save();
-      say(byId("keep_words"), WORDS.saved(this.record.name));
-    });
-    byId("load").addEventListener("click", () => byId("load_file").click());
-    byId("load_file").addEventListener("change", () => this.load());
-    byId("wipe").addEventListener("click", () => this.wipe());
+    this.keeping = new Keeping(maker, this.record, () => this.standing());
     addEventListener("hashchange", () => this.follow());
   }
 
   async start() {
-    say(byId("keep_words"), this.record.keeps ? WORDS.kept : WORDS.notKept);
-    try {
-      await this.standing();
-    } catch (error) {
-      // Left as it is: whoever wrote it may still read it.
-      this.unreadable = this.record.text;
-      this.record.text = "";
-      this.record.keeps = false;
-      say(byId("keep_words"), WORDS.unreadable(error.message.replace(/^progress: /, "")));
-      await this.standing();
-    }
+    await this.keeping.open();
     byId("practice").hidden = false;
     this.follow(true);
   }
 
   async standing() {
-    showStanding(await this.maker.ask("overview", { progress: this.record.text, now: now() }));
-    for (const id of ["save", "wipe"]) byId(id).hidden = this.record.text === "" && this.unreadable === undefined;
-    byId("save").hidden ||= this.record.text === "";
+    showStanding(await this.keeping.overview());
   }
 
   // A link to a lesson's or a skill's practice: it is chosen, and one key begins.
@@ -82,34 +64,6 @@ class Practice {
     byId("session").hidden = true;
     byId("choose").hidden = false;
     byId("standing").hidden = false;
-    await this.standing();
-  }
-
-  async load() {
-    const [file] = byId("load_file").files;
-    byId("load_file").value = "";
-    if (!file) return;
-    try {
-      const text = await file.text();
-      await this.maker.ask("overview", { progress: text, now: now() });
-      const has = this.record.text !== "" || this.unreadable !== undefined;
-      if (has && !(await asked(WORDS.ask.load))) return;
-      this.take(text, WORDS.loaded);
-    } catch (error) {
-      say(byId("keep_words"), WORDS.refused(error.message.replace(/^progress: /, "")));
-    }
-  }
-
-  async wipe() {
-    if (await asked(WORDS.ask.wipe)) this.take("", WORDS.wiped);
-  }
-
-  // Puts another record in place of this one.
-  async take(text, said) {
-    if (this.unreadable !== undefined) this.record.keeps = true;
-    this.unreadable = undefined;
-    const kept = this.record.keep(text);
-    say(byId("keep_words"), kept ? said : `${said} ${WORDS.notKept}`);
     await this.standing();
   }
 }

@@ -10,6 +10,7 @@ use serde::Serialize;
 pub(super) enum Section {
     Course,
     Practice,
+    Progress,
     Bench,
     Bottles,
     Clients,
@@ -21,9 +22,10 @@ pub(super) enum Section {
 }
 
 /// The navigation, in order, with the messages that name it.
-const SECTIONS: [(Section, &str, &str); 10] = [
+const SECTIONS: [(Section, &str, &str); 11] = [
     (Section::Course, "frame-course", plan::HOME),
     (Section::Practice, "frame-practice", plan::PRACTICE),
+    (Section::Progress, "frame-progress", plan::PROGRESS),
     (Section::Bench, "frame-bench", plan::BENCH),
     (Section::Bottles, "frame-bottles", plan::BOTTLES),
     (Section::Clients, "frame-clients", plan::CLIENTS),

@@ -58,6 +58,12 @@ pub(super) const PRACTICE: &str = "practice.html";
 pub(super) const PRACTICE_STYLE: &str = "practice.css";
 /// The script of practice.
 pub(super) const PRACTICE_SCRIPT: &str = "practice.js";
+/// Progress.
+pub(super) const PROGRESS: &str = "progress.html";
+/// The script of progress.
+pub(super) const PROGRESS_SCRIPT: &str = "progress.js";
+/// The script of the home page.
+pub(super) const HOME_SCRIPT: &str = "home.js";
 /// What practice takes along of the course.
 pub(super) const PRACTICE_COURSE: &str = "practice-course.js";
 /// What makes, proves and marks exercises, as a script.

@@ -50,12 +50,29 @@ pub(super) const PRACTICE_JS: &str = joined![
     "bench/swatch.js",
     "practice/maker.js",
     "practice/record.js",
+    "practice/keeping.js",
     "practice/question.js",
     "practice/outcome.js",
     "practice/standing.js",
     "practice/session.js",
     "practice/start.js",
 ];
+
+/// The script of progress, out of practice's parts.
+pub(super) const PROGRESS_JS: &str = joined![
+    "practice/strings.js",
+    "practice/course.js",
+    "bench/figures.js",
+    "bench/talk.js",
+    "practice/maker.js",
+    "practice/record.js",
+    "practice/keeping.js",
+    "practice/standing.js",
+    "progress/start.js",
+];
+
+/// What the home page says of what is due.
+pub(super) const HOME_JS: &str = include_str!("../../site/home.js");
 
 /// The script of the bench: its parts in one scope, each after those it needs. One classic script, since a page from a disk may not
 /// load modules.
@@ -91,6 +108,7 @@ const TEMPLATES: &[(&str, &str)] = &embedded![
     "lesson.html",
     "bench.html",
     "practice.html",
+    "progress.html",
     "bottles.html",
     "clients.html",
     "misconceptions.html",

@@ -13,6 +13,7 @@ use crate::render::plan::{self, href, href_to, text_path};
 use crate::render::swatch::Swatch;
 use crate::say;
 use serde::Serialize;
+use std::collections::BTreeSet;
 
 #[derive(Serialize)]
 struct HomePage {
@@ -25,6 +26,11 @@ struct HomePage {
     example: Option<Example>,
     modules: Vec<ModuleEntry>,
     instructors: Vec<Link>,
+    /// Skills that can be practised, with their ids; none on the site of a part of a course.
+    skills: Vec<(String, Link)>,
+    /// What practice calls what is due on the device.
+    due_record: String,
+    progress: String,
     cautions: String,
     model: String,
 }
@@ -90,7 +96,7 @@ impl Pages<'_> {
             .map(|page| Link::new(&page.title, href(plan::HOME, &text_path(&page.path))))
             .collect();
         let context = HomePage {
-            frame: self.frame(plan::HOME, &course.title, Section::Course),
+            frame: self.home_frame(),
             description: course.description.clone(),
             authors: course.authors.join(", "),
             extent,
@@ -98,10 +104,30 @@ impl Pages<'_> {
             example: self.example(),
             modules,
             instructors: self.instructor_links(plan::HOME),
+            skills: if self.is_part() { Vec::new() } else { self.practised_skills() },
+            due_record: format!("{} due", course.record_name()),
+            progress: href(plan::HOME, plan::PROGRESS),
             cautions: href(plan::HOME, plan::CAUTIONS),
             model: href(plan::HOME, plan::MODEL),
         };
         self.page(plan::HOME, "home.html", context)
+    }
+
+    fn home_frame(&self) -> Frame {
+        let frame = self.frame(plan::HOME, &self.course.title, Section::Course);
+        if self.is_part() { frame } else { frame.scripted_by(plan::HOME, plan::HOME_SCRIPT) }
+    }
+
+    /// Skills that some drill trains, each with the way to practise it.
+    fn practised_skills(&self) -> Vec<(String, Link)> {
+        let trained: BTreeSet<&str> = self.course.drills().map(|(_, drill)| drill.skill.as_str()).collect();
+        let skills = self.course.skills.iter().filter(|skill| trained.contains(skill.id.as_str()));
+        skills
+            .map(|skill| {
+                let to = href_to(plan::HOME, plan::PRACTICE, &format!("skill={}", skill.id));
+                (skill.id.clone(), Link::new(&skill.name, to))
+            })
+            .collect()
     }
 
     /// The page about the model.

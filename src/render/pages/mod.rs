@@ -11,6 +11,7 @@ mod display;
 mod home;
 mod lesson;
 mod practice;
+mod progress;
 mod search;
 mod sources;
 mod teaching;
@@ -24,7 +25,7 @@ use super::frame::{Frame, Link, Section};
 use super::glossary::Glossary;
 use super::output::SiteFile;
 use super::plan::{self, href, text_path};
-use super::templates::{EXERCISE_JS, STYLE_CSS, Templates};
+use super::templates::{EXERCISE_JS, HOME_JS, STYLE_CSS, Templates};
 use crate::course::{Course, Lesson, Module};
 use crate::exercise::{Exercise, Pools};
 use crate::say;
@@ -83,7 +84,7 @@ impl<'a> Pages<'a> {
 
     /// The frame of the page at `path`.
     fn frame(&self, path: &str, title: &str, section: Section) -> Frame {
-        let only_whole = [Section::Practice, Section::Bench, Section::Search];
+        let only_whole = [Section::Practice, Section::Progress, Section::Bench, Section::Search];
         Frame::new(self.course, path, title, section, |entry| {
             !(self.is_part() && only_whole.contains(&entry))
         })
@@ -98,6 +99,9 @@ impl<'a> Pages<'a> {
             self.bottles()?,
             self.bench()?,
             self.practice()?,
+            self.progress()?,
+            self.progress_assets(),
+            SiteFile { path: plan::HOME_SCRIPT.to_owned(), content: HOME_JS.as_bytes().to_vec() },
             self.clients()?,
             self.misconceptions()?,
             self.glossary()?,

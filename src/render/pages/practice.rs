@@ -56,6 +56,7 @@ struct Links<'c> {
     clients: BTreeMap<&'c str, String>,
     cautions: String,
     model: String,
+    practice: String,
 }
 
 impl Pages<'_> {
@@ -137,6 +138,7 @@ impl<'c> PracticeCourse<'c> {
                 clients: clients.collect(),
                 cautions: href(path, plan::CAUTIONS),
                 model: href(path, plan::MODEL),
+                practice: href(path, plan::PRACTICE),
             },
         }
     }
