@@ -2,9 +2,9 @@
 
 const COURSE = globalThis.healedhueCourse;
 
-// Swatches here are drawn as in the lessons, whatever the technique.
-function techniqueOf() {
-  return { manner: "both" };
+// Old work is drawn as it was made, new work in the usual way.
+function techniqueOf(technique) {
+  return { manner: technique };
 }
 
 function now() {

@@ -1,9 +1,9 @@
 // A question on the page: the case, and what it is answered with. `readers` make the answer that the engine is asked about.
 
-function swatchOf(label, { colour, bare_skin, words, light }, site, { notes = [], bare = false, here = light } = {}) {
+function swatchOf(label, { colour, bare_skin, words, light }, site, { notes = [], bare = false, here = light, technique = "powder-with-strokes" } = {}) {
   const swatch = new Swatch(label);
   const inLight = here === "D65" ? [] : [WORDS.inLight(LIGHT_WORDS[here])];
-  swatch.paint({ colour, skin: bare_skin, words, site, technique: "", bare, notes: [...inLight, ...notes] });
+  swatch.paint({ colour, skin: bare_skin, words, site, technique, bare, notes: [...inLight, ...notes] });
   return swatch.figure;
 }
 
@@ -20,7 +20,7 @@ function caseOf(view) {
   for (const old of view.old_work) fact(WORDS.facts.old, WORDS.old(age(old.months), old.note));
   for (const note of view.health) fact(WORDS.facts.health, note);
   const swatches = made("div", "swatches");
-  if (today) swatches.append(swatchOf(WORDS.workNow(name), today, site));
+  if (today) swatches.append(swatchOf(WORDS.workNow(name), today, site, { technique: view.technique_now }));
   else swatches.append(swatchOf(WORDS.bareNow(name), { colour: bare, bare_skin: bare, words: "", light }, site, { bare: true }));
   for (const exhibit of view.exhibits) swatches.append(swatchOf(exhibit.label, exhibit, site));
   if (goal) {

@@ -1,5 +1,6 @@
 //! Clients, what they wish for, and what lies in their skin already.
 
+use super::Technique;
 use crate::colour::Lab;
 use crate::healing::{Placement, Work};
 use crate::pigment::Mix;
@@ -40,6 +41,11 @@ pub struct Client {
 }
 
 impl Client {
+    /// How the youngest of the older works was made.
+    pub fn technique_now(&self) -> Technique {
+        self.existing.last().map_or_else(Technique::default, |old| old.technique)
+    }
+
     /// What lies in the skin already, as the engine takes it.
     pub fn works(&self) -> Vec<Work> {
         self.existing.iter().map(|old| old.work.clone()).collect()
@@ -64,6 +70,9 @@ pub struct OldWork {
     pub mix: Option<Mix>,
     /// Where it lies.
     pub placement: Placement,
+    /// How it was made.
+    #[serde(default)]
+    pub technique: Technique,
     /// What the client tells of it.
     pub note: String,
 }

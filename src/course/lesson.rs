@@ -1,6 +1,6 @@
 //! Modules, lessons, the blocks a lesson's text is made of, and the files it refers to.
 
-use super::Drill;
+use super::{Drill, Technique};
 use crate::colour::Light;
 use crate::healing::Placement;
 use crate::pigment::Mix;
@@ -99,6 +99,8 @@ pub struct Show {
     pub months: f64,
     /// Where it lies.
     pub placement: Placement,
+    /// How it is made, where there is a mix.
+    pub technique: Technique,
     /// The light it is seen under.
     pub light: Light,
 }

@@ -30,6 +30,7 @@ mod source;
 mod sources;
 #[cfg(feature = "program")]
 mod stands;
+mod technique;
 #[cfg(feature = "program")]
 mod terms;
 pub mod words;
@@ -54,6 +55,7 @@ pub(crate) use read::slug;
 pub use sources::{SourceBasis, SourceEntry, SourceKind};
 #[cfg(feature = "program")]
 pub use stands::Stands;
+pub use technique::Technique;
 #[cfg(feature = "program")]
 pub use terms::{TermFinder, is_of_word};
 pub use words::{

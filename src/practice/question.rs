@@ -4,7 +4,7 @@
 
 use super::skill_name;
 use crate::colour::{Lab, Light};
-use crate::course::{Client, Course};
+use crate::course::{Client, Course, Technique};
 use crate::exercise::{Case, Choice, Exercise, Form, Placed};
 use crate::foresee::Shown;
 use crate::healing::{Appearance, Placement, Reading};
@@ -66,6 +66,8 @@ pub struct CaseView<'a> {
     pub bare: Shown,
     /// The client as they come in, where there is old work.
     pub now: Option<SwatchView<'a>>,
+    /// How the youngest of the older works was made.
+    pub technique_now: Technique,
     /// Further things to look at.
     pub exhibits: Vec<SwatchView<'a>>,
     /// What is wished for.
@@ -190,6 +192,7 @@ impl<'a> CaseView<'a> {
             light: case.light,
             bare: Shown::of(case.bare.lab),
             now: has_work.then(|| swatch("", &case.now, &case.now_reading, case.light)),
+            technique_now: client.technique_now(),
             exhibits: case
                 .exhibits
                 .iter()

@@ -3,6 +3,7 @@
 //! Entry points: [`shapes`], and [`with_shapes`] for a page that uses some. Pages get them as drawings ([`super::swatch`]) that refer to
 //! each shape by its name, and hold it once; the bench takes the same paths along and draws with them itself.
 
+use crate::course::Technique;
 use crate::skin::Site;
 use serde::Serialize;
 
@@ -19,6 +20,36 @@ pub(super) enum Manner {
     Powder,
     /// A veil with strokes at its upper edge.
     Both,
+}
+
+impl From<Technique> for Manner {
+    fn from(technique: Technique) -> Self {
+        match technique {
+            Technique::Strokes => Manner::Strokes,
+            Technique::Powder => Manner::Powder,
+            Technique::PowderWithStrokes => Manner::Both,
+        }
+    }
+}
+
+/// Where work is drawn, and in which manner.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Drawn {
+    pub site: Site,
+    pub manner: Manner,
+}
+
+impl From<Site> for Drawn {
+    /// Work of which only the site is known.
+    fn from(site: Site) -> Self {
+        Drawn { site, manner: Technique::default().into() }
+    }
+}
+
+impl From<(Site, Technique)> for Drawn {
+    fn from((site, technique): (Site, Technique)) -> Self {
+        Drawn { site, manner: technique.into() }
+    }
 }
 
 /// Paths of the work in a field of 240 by 144.

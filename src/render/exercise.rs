@@ -255,7 +255,8 @@ fn case_view(course: &Course, case: &Case, client: &Client, path: &str) -> CaseV
     } else {
         let label = say!(language, "question-as-now", name = &client.name);
         let seen = (case.now.lab, case.now.srgb);
-        Swatch::work(language, &label, &case.bare, seen, &case.now_reading.words, client.site, case.light)
+        let made = (client.site, client.technique_now());
+        Swatch::work(language, &label, &case.bare, seen, &case.now_reading.words, made, case.light)
     };
     let goal = case.goal.as_ref().map(|goal| {
         let name = course.goal(&goal.id).map_or(goal.id.as_str(), |known| known.name.as_str());

@@ -2,7 +2,7 @@
 //!
 //! Entry points: [`Swatch::skin`], [`Swatch::work`] and [`Swatch::bottle`]; the macro in `swatch.html` sets one on a page.
 
-use super::drawing::{Manner, SURROUND, shapes, used};
+use super::drawing::{Drawn, SURROUND, shapes, used};
 use super::templates::write_escaped;
 use crate::colour::{Lab, Light, Srgb};
 use crate::exercise::Foreseen;
@@ -49,21 +49,27 @@ impl Swatch {
         bare: &Appearance,
         seen: (Lab, Srgb),
         words: &str,
-        site: Site,
+        on: impl Into<Drawn>,
         light: Light,
     ) -> Self {
         let said = say!(language, "swatch-work", label = label, words = words);
-        let svg = drawing(&said, Some(bare.srgb), Some((site, seen.1)));
+        let svg = drawing(&said, Some(bare.srgb), Some((on.into(), seen.1)));
         Swatch::new(language, label, Some(words.to_owned()), seen.0, seen.1, light, svg)
     }
 
     /// What the engine foresees: work on skin, or skin alone where there is none.
-    pub fn foreseen(language: &Language, label: &str, foreseen: &Foreseen, site: Site, light: Light) -> Self {
+    pub fn foreseen(
+        language: &Language,
+        label: &str,
+        foreseen: &Foreseen,
+        on: impl Into<Drawn>,
+        light: Light,
+    ) -> Self {
         let (bare, seen) = (&foreseen.bare, &foreseen.seen);
         if seen.reflectance == bare.reflectance {
             return Swatch::skin(language, label, bare, light);
         }
-        Swatch::work(language, label, bare, (seen.lab, seen.srgb), &foreseen.reading.words, site, light)
+        Swatch::work(language, label, bare, (seen.lab, seen.srgb), &foreseen.reading.words, on, light)
     }
 
     /// A wished colour on a person's skin: its name, L*a*b* and tolerance.
@@ -71,20 +77,20 @@ impl Swatch {
         language: &Language,
         (name, goal, tolerance): (&str, Lab, f64),
         bare: &Appearance,
-        site: Site,
+        on: impl Into<Drawn>,
         light: Light,
     ) -> Self {
         let words = Reading::of(goal, bare.lab).words;
         let label = say!(language, "swatch-goal", name = name);
         let within = say!(language, "swatch-goal-within", distance = language.fixed(tolerance, 1));
-        Swatch::work(language, &label, bare, (goal, Srgb::from_lab(goal)), &words, site, light).noted(within)
+        Swatch::work(language, &label, bare, (goal, Srgb::from_lab(goal)), &words, on, light).noted(within)
     }
 
     /// The colour of a bottle's content, without skin, under daylight.
     pub fn bottle(language: &Language, name: &str, lab: Lab) -> Self {
         let srgb = Srgb::from_lab(lab);
         let said = say!(language, "swatch-bottle", name = name);
-        let svg = drawing(&said, None, Some((Site::Brow, srgb)));
+        let svg = drawing(&said, None, Some((Site::Brow.into(), srgb)));
         Swatch::new(language, &say!(language, "swatch-in-bottle"), None, lab, srgb, Light::D65, svg)
     }
 
@@ -118,7 +124,7 @@ impl Swatch {
 }
 
 /// The drawing: grey, skin on it, work on that; without skin, a plain patch of the colour.
-fn drawing(label: &str, skin: Option<Srgb>, work: Option<(Site, Srgb)>) -> String {
+fn drawing(label: &str, skin: Option<Srgb>, work: Option<(Drawn, Srgb)>) -> String {
     let mut svg = String::from(r#"<svg viewBox="0 0 240 144" role="img" focusable="false" aria-label=""#);
     // Writing into a string cannot fail.
     let _ = write_escaped(&mut svg, label);
@@ -127,8 +133,8 @@ fn drawing(label: &str, skin: Option<Srgb>, work: Option<(Site, Srgb)>) -> Strin
     if let Some(ground) = ground {
         svg += &format!(r#"<rect x="14" y="14" width="212" height="116" fill="{}"/>"#, ground.hex());
     }
-    if let (Some(_), Some((site, colour))) = (skin, work) {
-        for shape in shapes(site, Manner::Both) {
+    if let (Some(_), Some((on, colour))) = (skin, work) {
+        for shape in shapes(on.site, on.manner) {
             svg += &used(shape, &colour.hex());
         }
     }

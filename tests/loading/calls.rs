@@ -2,7 +2,7 @@
 
 use super::fixture::Fixture;
 use healedhue::colour::{Light, difference};
-use healedhue::course::{Block, Course, Foreseen, Show, foresee_on};
+use healedhue::course::{Block, Course, Foreseen, Show, Technique, foresee_on};
 use healedhue::healing::{HEALED_MONTHS, Placement, retention};
 use healedhue::pigment::Mix;
 use healedhue::skin::ita_degrees;
@@ -50,6 +50,7 @@ fn seen(course: &Course, mix: &[(&str, u32)], months: f64, light: Light, bare: b
         mix: (mix.total() > 0).then_some(mix),
         months,
         placement: Placement::default(),
+        technique: Technique::default(),
         light,
     };
     foresee_on(&course.shelf, course.client("ruvan").expect("a client"), &show)

@@ -7,7 +7,7 @@ use super::names::Thing;
 use super::node::Node;
 use super::suggest::quoted;
 use crate::course::source::At;
-use crate::course::{Client, HealthNote, OldWork, bounds};
+use crate::course::{Client, HealthNote, OldWork, Technique, bounds};
 use crate::healing::{EXACT_WORKS, MONTHS, Placement, Work};
 use crate::pigment::Shelf;
 use crate::skin::{Phototype, Redness, Site, Skin, Undertone};
@@ -81,7 +81,7 @@ fn read_health(node: &Node, reader: &mut Reader) -> Option<HealthNote> {
 }
 
 fn read_old_work(node: &Node, shelf: &Shelf, reader: &mut Reader) -> Option<OldWork> {
-    let keys = ["colourants", "mix", "months", "placement", "note"];
+    let keys = ["colourants", "mix", "months", "placement", "technique", "note"];
     let mut fields = Fields::of(node, "existing work", &keys, reader)?;
     let (colourants, mix) = (fields.node("colourants"), fields.node("mix"));
     if colourants.is_some() == mix.is_some() {
@@ -105,6 +105,8 @@ fn read_old_work(node: &Node, shelf: &Shelf, reader: &mut Reader) -> Option<OldW
         .node("placement")
         .and_then(|node| Fields::of(node, "a placement", &PLACEMENT_KEYS, fields.reader))
         .map_or_else(Placement::default, |mut placement| read_placement(&mut placement));
+    let technique = fields.word_or_none("technique", &Technique::ALL).unwrap_or_default();
     let note = fields.text("note").value;
-    Some(OldWork { work: Work { paint, placement, months }, mix: mix.map(|(mix, _)| mix), placement, note })
+    let mix = mix.map(|(mix, _)| mix);
+    Some(OldWork { work: Work { paint, placement, months }, mix, placement, technique, note })
 }

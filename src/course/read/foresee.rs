@@ -7,7 +7,7 @@ use super::mix::{PLACEMENT_KEYS, read_mix, read_placement, warn_of_restrictions}
 use super::names::Thing;
 use super::node::Node;
 use crate::colour::Light;
-use crate::course::{Foresee, Show};
+use crate::course::{Foresee, Show, Technique};
 use crate::healing::{HEALED_MONTHS, MONTHS};
 use crate::pigment::Shelf;
 
@@ -28,7 +28,8 @@ pub(crate) fn read_foresee(root: &Node, around: &Surroundings<'_>, reader: &mut 
 
 fn read_show(node: &Node, shelf: &Shelf, reader: &mut Reader) -> Option<Show> {
     let known: Vec<&'static str> =
-        [&["label", "client", "bare", "mix", "months"][..], &PLACEMENT_KEYS, &["light"]].concat();
+        [&["label", "client", "bare", "mix", "months"][..], &PLACEMENT_KEYS, &["technique", "light"]]
+            .concat();
     let mut fields = Fields::of(node, "a swatch", &known, reader)?;
     let label = fields.text("label").value;
     let client = fields.reference("client", Thing::Client).value;
@@ -39,7 +40,7 @@ fn read_show(node: &Node, shelf: &Shelf, reader: &mut Reader) -> Option<Show> {
         mix
     });
     if mix.is_none() {
-        for key in PLACEMENT_KEYS {
+        for key in PLACEMENT_KEYS.into_iter().chain(["technique"]) {
             if let Some(place) = fields.key(key) {
                 fields
                     .reader
@@ -55,6 +56,7 @@ fn read_show(node: &Node, shelf: &Shelf, reader: &mut Reader) -> Option<Show> {
         mix,
         months: fields.number_or(&MONTHS, HEALED_MONTHS),
         placement: read_placement(&mut fields),
+        technique: fields.word_or_none("technique", &Technique::ALL).unwrap_or_default(),
         light: fields.word_or_none("light", &Light::ALL).unwrap_or_default(),
     })
 }

@@ -2,7 +2,7 @@
 
 use super::Pages;
 use crate::colour::Light;
-use crate::course::{Client, Show};
+use crate::course::{Client, Show, Technique};
 use crate::exercise::foresee;
 use crate::healing::{HEALED_MONTHS, Placement};
 use crate::render::RenderError;
@@ -84,6 +84,7 @@ impl Pages<'_> {
             mix: None,
             months: HEALED_MONTHS,
             placement: Placement::default(),
+            technique: Technique::default(),
             light: Light::D65,
         };
         let language = &self.course.language;
@@ -92,7 +93,13 @@ impl Pages<'_> {
             vec![Swatch::skin(language, &say!(language, "clients-bare"), &now.bare, Light::D65)];
         if !client.existing.is_empty() {
             let label = say!(language, "clients-now");
-            swatches.push(Swatch::foreseen(language, &label, &now, client.site, Light::D65));
+            swatches.push(Swatch::foreseen(
+                language,
+                &label,
+                &now,
+                (client.site, client.technique_now()),
+                Light::D65,
+            ));
         }
         let goal = self.course.goal(&client.goal)?;
         let wished = (goal.name.as_str(), goal.lab, goal.tolerance);

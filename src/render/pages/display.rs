@@ -5,7 +5,7 @@
 
 use super::Pages;
 use crate::colour::{Deficiency, DisplayP3, Lab, Light, Srgb, difference};
-use crate::course::{Client, Show};
+use crate::course::{Client, Show, Technique};
 use crate::exercise::foresee;
 use crate::healing::{Appearance, HEALED_MONTHS, Placement};
 use crate::language::Language;
@@ -191,6 +191,7 @@ fn show(client: &Client, bare: bool, mix: Option<Mix>) -> Show {
         mix,
         months: HEALED_MONTHS,
         placement: Placement::default(),
+        technique: Technique::default(),
         light: Light::D65,
     }
 }

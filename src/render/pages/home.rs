@@ -2,7 +2,7 @@
 
 use super::Pages;
 use crate::colour::{BANDS, Light};
-use crate::course::{Client, Module, Show};
+use crate::course::{Client, Module, Show, Technique};
 use crate::exercise::foresee;
 use crate::healing::{HEALED_MONTHS, Placement};
 use crate::pigment::Mix;
@@ -159,6 +159,7 @@ impl Pages<'_> {
                     mix: Some(mix.clone()),
                     months: HEALED_MONTHS,
                     placement: Placement::default(),
+                    technique: Technique::default(),
                     light: Light::D65,
                 };
                 Some((client, foresee(course, &show)?))

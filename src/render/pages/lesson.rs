@@ -10,7 +10,6 @@ use crate::render::markdown::TextWriter;
 use crate::render::output::SiteFile;
 use crate::render::plan::{self, href, text_path};
 use crate::render::swatch::Swatch;
-use crate::skin::Site;
 use rayon::prelude::*;
 use serde::Serialize;
 
@@ -164,8 +163,10 @@ impl Pages<'_> {
             .par_iter()
             .filter_map(|show| {
                 let foreseen = foresee(self.course, show)?;
-                let site = self.course.client(&show.client).map_or(Site::Brow, |client| client.site);
-                Some(Swatch::foreseen(&self.course.language, &show.label, &foreseen, site, show.light))
+                let client = self.course.client(&show.client)?;
+                let technique = if show.mix.is_some() { show.technique } else { client.technique_now() };
+                let drawn = (client.site, technique);
+                Some(Swatch::foreseen(&self.course.language, &show.label, &foreseen, drawn, show.light))
             })
             .collect();
         Part::Foresee { caption: row.caption.clone(), swatches }

@@ -4,9 +4,9 @@
 //! what a session shows is drawn by the script (`site/practice/`) from what the engine answers.
 
 use super::Pages;
-use crate::course::Course;
+use crate::course::{Course, Technique};
 use crate::render::RenderError;
-use crate::render::drawing::{Manner, SURROUND, shapes};
+use crate::render::drawing::{SURROUND, shapes};
 use crate::render::engine::{data_script, practice_script};
 use crate::render::frame::{Frame, Link, Section};
 use crate::render::output::SiteFile;
@@ -115,7 +115,9 @@ impl Pages<'_> {
 impl<'c> PracticeCourse<'c> {
     fn of(course: &'c Course) -> Self {
         let path = plan::PRACTICE;
-        let drawn = |site| BTreeMap::from([("both", shapes(site, Manner::Both))]);
+        let drawn = |site| {
+            BTreeMap::from(Technique::ALL.map(|(technique, word)| (word, shapes(site, technique.into()))))
+        };
         let lessons = course.lessons().map(|(_, lesson)| {
             let href = href_to(path, &text_path(&lesson.page.path), "page_top");
             (lesson.id.as_str(), href)

@@ -3,7 +3,7 @@
 //! Entry point: [`add_functions`].
 
 use crate::colour::{Lab, Light, difference};
-use crate::course::{Client, Goal, Show, bounds, foresee_on};
+use crate::course::{Client, Goal, Show, Technique, bounds, foresee_on};
 use crate::figure::fixed;
 use crate::healing::{COVERAGE, DEPTH, HEALED_MONTHS, LOAD, MONTHS, Placement, THICKNESS, retention};
 use crate::language::Language;
@@ -269,6 +269,7 @@ fn show(
             load: number(&LOAD, usual.load)?,
             coverage: number(&COVERAGE, usual.coverage)?,
         },
+        technique: Technique::default(),
         light,
     })
 }
