@@ -235,3 +235,9 @@ exercise-record-unused = der Lernstand in `{ $skill }` ist unbrauchbar und gilt 
 exercise-record-no-object = das ist kein JSON-Objekt
 exercise-record-known = `known` ist { $known }, nicht von 0 bis 1
 exercise-record-credit = `credit` ist { $credit }, nicht von 0 bis zur Zahl der Antworten, { $answers }
+
+## Was sich nicht üben lässt
+
+exercise-no-lesson = eine Lektion `{ $id }` gibt es nicht
+exercise-no-skill = eine Fertigkeit `{ $id }` gibt es nicht
+exercise-no-drill = keine Übung trainiert das

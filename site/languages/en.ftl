@@ -221,3 +221,9 @@ exercise-record-unused = progress in `{ $skill }` cannot be used and counts as n
 exercise-record-no-object = it is no JSON object
 exercise-record-known = `known` is { $known }, outside 0 to 1
 exercise-record-credit = `credit` is { $credit }, outside 0 to the number of answers, { $answers }
+
+## What cannot be practised
+
+exercise-no-lesson = there is no lesson `{ $id }`
+exercise-no-skill = there is no skill `{ $id }`
+exercise-no-drill = no drill trains that
