@@ -815,3 +815,9 @@ progress-save = In Datei speichern
 progress-load = Aus Datei laden
 progress-wipe = Löschen
 progress-load-file = Datei mit Lernstand
+
+## Was sich nicht üben lässt
+
+exercise-no-lesson = eine Lektion `{ $id }` gibt es nicht
+exercise-no-skill = eine Fertigkeit `{ $id }` gibt es nicht
+exercise-no-drill = keine Übung trainiert das

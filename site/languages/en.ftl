@@ -800,3 +800,9 @@ progress-save = Save to a file
 progress-load = Load from a file
 progress-wipe = Wipe
 progress-load-file = File of progress to load
+
+## What cannot be practised
+
+exercise-no-lesson = there is no lesson `{ $id }`
+exercise-no-skill = there is no skill `{ $id }`
+exercise-no-drill = no drill trains that

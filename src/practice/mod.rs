@@ -28,6 +28,7 @@ use crate::assess::session::{Session, minutes_of};
 use crate::course::{Course, Drill, Lesson};
 use crate::exercise::Exercise;
 use crate::language::Language;
+use crate::say;
 use ask::{At, read, refusal, written};
 
 /// A course out of the JSON that a page takes along ([`Course`]), checked as far as exercises rely on it.
@@ -98,15 +99,16 @@ impl<'c> Practice<'c> {
     /// The drills that a session may draw on.
     fn chosen(&self, asked: &Begin) -> Result<Vec<(&'c Lesson, &'c Drill)>, String> {
         let course = self.course;
+        let language = &course.language;
         if let Some(id) = &asked.lesson
             && course.lesson(id).is_none()
         {
-            return Err(refusal("lesson", &format!("there is no lesson `{id}`")));
+            return Err(refusal("lesson", &say!(language, "exercise-no-lesson", id = id)));
         }
         if let Some(id) = &asked.skill
             && !course.skills.iter().any(|skill| &skill.id == id)
         {
-            return Err(refusal("skill", &format!("there is no skill `{id}`")));
+            return Err(refusal("skill", &say!(language, "exercise-no-skill", id = id)));
         }
         let drills: Vec<_> = course
             .drills()
@@ -117,7 +119,7 @@ impl<'c> Practice<'c> {
             .collect();
         if drills.is_empty() {
             let field = if asked.lesson.is_some() { "lesson" } else { "skill" };
-            return Err(refusal(field, "no drill trains that"));
+            return Err(refusal(field, &language.say("exercise-no-drill", &[])));
         }
         Ok(drills)
     }

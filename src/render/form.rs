@@ -247,7 +247,7 @@ fn said(label: &str, mark: Mark) -> Choice {
 /// The right answer in short: a letter, letters, a mix, a number.
 pub(super) fn key_in_short(course: &Course, exercise: &Exercise) -> String {
     match (&exercise.form, exercise.form.key()) {
-        (_, Answer::Drops(mix)) => course.shelf.mix_in_words(&mix),
+        (_, Answer::Drops(mix)) => course.language.mix(&course.shelf, &mix),
         (Form::Number(number), Answer::Number(value)) => number.in_words(&course.language, value),
         (_, key) => key.to_string(),
     }
