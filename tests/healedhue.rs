@@ -25,5 +25,6 @@ mod skin;
 mod snapshots;
 mod spelling;
 mod survey;
+mod telling;
 mod time;
 mod trade;

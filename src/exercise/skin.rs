@@ -97,7 +97,7 @@ fn reading(
             .to_owned(),
         misconception: None,
     };
-    let prediction = Prediction::draw(course, drill, &mut draw, key, |rule| {
+    let prediction = Prediction::draw(course, drill, &mut draw, own.lab, key, |rule| {
         confusion(rule).map(|((undertone, redness), because)| {
             (seen(undertone, redness), words(undertone, redness), format!("{because}."))
         })
