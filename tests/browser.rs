@@ -30,5 +30,7 @@ mod scripts_off;
 mod server;
 #[path = "browser/site.rs"]
 mod site;
+#[path = "browser/speed.rs"]
+mod speed;
 #[path = "browser/tab.rs"]
 mod tab;

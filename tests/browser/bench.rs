@@ -126,7 +126,10 @@ fn the_bench_follows_its_controls_by_keys_alone() {
     tab.wait_until(&format!("location.hash !== {before:?}"));
     expect_native(&mut tab, "three steps of melanin");
     // The link is the case: in another tab it is the same, and so it is after going back to it.
-    let (link, request) = (tab.text("document.querySelector('#link').value"), tab.text("document.querySelector('#request').textContent"));
+    let (link, request) = (
+        tab.text("document.querySelector('#link').value"),
+        tab.text("document.querySelector('#request').textContent"),
+    );
     let mut other = chromium.fresh_tab();
     other.open(&link);
     started(&mut other);

@@ -13,8 +13,35 @@ use std::sync::LazyLock;
 
 /// Keys of course files whose values are no texts but names, numbers and words of the format.
 const NO_TEXTS: [&str; 30] = [
-    "id", "needs", "skills", "skill", "family", "clients", "client", "bottles", "bottle", "modifiers", "modifier", "light", "tempts", "phototype",
-    "undertone", "redness", "site", "sites", "goal", "goals", "caution", "lesson", "misconception", "see", "action", "ci_number", "class", "basis", "since",
+    "id",
+    "needs",
+    "skills",
+    "skill",
+    "family",
+    "clients",
+    "client",
+    "bottles",
+    "bottle",
+    "modifiers",
+    "modifier",
+    "light",
+    "tempts",
+    "phototype",
+    "undertone",
+    "redness",
+    "site",
+    "sites",
+    "goal",
+    "goals",
+    "caution",
+    "lesson",
+    "misconception",
+    "see",
+    "action",
+    "ci_number",
+    "class",
+    "basis",
+    "since",
     "questions",
 ];
 
@@ -39,9 +66,11 @@ fn copy(from: &Path, to: &Path) {
         let hostile = match name.to_str().expect("UTF-8") {
             "book.toml" => book(),
             "SUMMARY.md" => content.replace("[Choosing]", &format!("[Choosing {}]", in_markdown())),
+            "light.md" => content.replace("choosing.md#choosing", "choosing.md"),
             "choosing.md" => page(&content),
             name if name.ends_with(".yaml") => {
                 let mut value: Value = serde_yaml::from_str(&content).expect("YAML");
+                make_provable(name, &mut value);
                 spoil(&mut value, "");
                 // YAML holds JSON.
                 value.to_string()
@@ -65,7 +94,10 @@ fn book() -> String {
 
 /// The payload as Markdown writes it, where the signs of HTML stand for themselves.
 fn in_markdown() -> String {
-    PAYLOAD.chars().flat_map(|sign| if sign.is_ascii_punctuation() { vec!['\\', sign] } else { vec![sign] }).collect()
+    PAYLOAD
+        .chars()
+        .flat_map(|sign| if sign.is_ascii_punctuation() { vec!['\\', sign] } else { vec![sign] })
+        .collect()
 }
 
 fn page(content: &str) -> String {
@@ -77,6 +109,30 @@ fn page(content: &str) -> String {
         PAYLOAD.replace('"', "\\\""),
         content.split_once('\n').expect("a title").1
     )
+}
+
+/// The small course is one to be read; some of its drills have no exercise that could be proved. These have.
+fn make_provable(name: &str, value: &mut Value) {
+    match name {
+        "goals.yaml" => value["goals"][0]["lab"] = json!([55.7, 21.9, 17.4]),
+        "choosing.yaml" => {
+            value["drills"][0]["options"] = json!(2);
+            value["drills"][0]["margin"] = json!(1.5);
+        }
+        "misconceptions.yaml" => {
+            let all = value["misconceptions"].as_array_mut().expect("misconceptions");
+            all.extend(["colour-always", "give-advice", "signed-is-safe"].map(|rule| {
+                json!({"id": rule, "belief": "It is.", "tempting": "It seems.", "truth": "It is not.", "rule": rule, "lesson": "light"})
+            }));
+        }
+        "correcting.yaml" => {
+            value["drills"][0] = json!({
+                "id": "old-brows", "family": "triage", "skill": "choose", "exercises": 1, "options": 3, "clients": ["silka"],
+                "tempts": ["colour-always", "give-advice", "signed-is-safe"],
+            });
+        }
+        _ => (),
+    }
 }
 
 fn spoil(value: &mut Value, key: &str) {
@@ -149,11 +205,15 @@ fn hostile_texts_are_safe_where_pages_make_them_afresh() {
         started(&mut tab);
         tab.value("document.querySelector('#begin').click()");
         for _ in 0..3 {
-            tab.wait_until("!document.querySelector('#mark').hidden && document.querySelector('#question input')");
+            tab.wait_until(
+                "!document.querySelector('#mark').hidden && document.querySelector('#question input')",
+            );
             tab.value("document.querySelector('#question input').click()");
             tab.value("document.querySelector('#mark').click()");
             tab.wait_until("document.querySelector('#mark').hidden");
-            assert!(tab.holds("document.querySelector('#session').textContent.includes('<script>fired=1</script>')"));
+            assert!(tab.holds(
+                "document.querySelector('#session').textContent.includes('<script>fired=1</script>')"
+            ));
             if tab.holds("document.querySelector('#next').hidden") {
                 break;
             }
@@ -166,7 +226,9 @@ fn hostile_texts_are_safe_where_pages_make_them_afresh() {
     // The search.
     tab.open(&format!("{served}search.html"));
     for words in ["fired", "choosing", PAYLOAD] {
-        tab.value("{ const field = document.querySelector('#search_words'); field.focus(); field.select(); }");
+        tab.value(
+            "{ const field = document.querySelector('#search_words'); field.focus(); field.select(); }",
+        );
         tab.write(words);
         tab.wait_until("document.querySelector('#search_count').textContent !== ''");
     }
@@ -180,9 +242,9 @@ fn hostile_links_and_registers_are_never_obeyed() {
     let payload = tab_encoded(PAYLOAD);
     for link in [
         format!("bench.html#client={payload}&mix={payload}~2&{payload}=1&old=m:{payload}@1"),
-        format!("bench.html#mix=__proto__~3,constructor~1&client=__proto__&goal=__proto__&old=c:__proto__~1@0.1,0.3,1,0.8@3"),
+        "bench.html#mix=__proto__~3,constructor~1&client=__proto__&goal=__proto__&old=c:__proto__~1@0.1,0.3,1,0.8@3".to_owned(),
         format!("practice.html#lesson={payload}"),
-        format!("practice.html#skill=__proto__"),
+        "practice.html#skill=__proto__".to_owned(),
         format!("search.html#{payload}"),
         format!("search.html?q={payload}"),
         format!("index.html#{payload}"),
@@ -207,5 +269,15 @@ fn hostile_links_and_registers_are_never_obeyed() {
 }
 
 fn tab_encoded(text: &str) -> String {
-    text.bytes().map(|byte| if byte.is_ascii_alphanumeric() { char::from(byte).to_string() } else { format!("%{byte:02X}") }).collect()
+    text.bytes()
+        .map(
+            |byte| {
+                if byte.is_ascii_alphanumeric() {
+                    char::from(byte).to_string()
+                } else {
+                    format!("%{byte:02X}")
+                }
+            },
+        )
+        .collect()
 }

@@ -62,7 +62,10 @@ fn expect_reachable(tab: &mut Tab, page: &str) {
     if reached != all {
         let missed = all.iter().find(|at| !reached.contains(at)).unwrap_or(&0);
         let missed = tab.text(&format!("stops[{missed}].outerHTML.slice(0, 160)"));
-        panic!("{page}: {} of {stops} are reached, in the order {reached:?}; the first that is not: {missed}", reached.len());
+        panic!(
+            "{page}: {} of {stops} are reached, in the order {reached:?}; the first that is not: {missed}",
+            reached.len()
+        );
     }
 }
 
@@ -94,7 +97,12 @@ fn the_first_key_leads_past_the_head_of_the_page() {
         tab.press(ENTER, 1);
         assert!(tab.holds("document.activeElement.id === 'page_main'"), "{page}");
         tab.press(TAB, 1);
-        assert!(tab.holds("document.querySelector('main, footer').compareDocumentPosition(document.activeElement) & 20"), "{page}");
+        assert!(
+            tab.holds(
+                "document.querySelector('main, footer').compareDocumentPosition(document.activeElement) & 20"
+            ),
+            "{page}"
+        );
     }
 }
 

@@ -19,6 +19,7 @@ pub const TAB: Key = key("Tab", "Tab", 9, "");
 pub const ENTER: Key = key("Enter", "Enter", 13, "\r");
 pub const ESCAPE: Key = key("Escape", "Escape", 27, "");
 pub const SPACE: Key = key(" ", "Space", 32, " ");
+pub const END: Key = key("End", "End", 35, "");
 pub const RIGHT: Key = key("ArrowRight", "ArrowRight", 39, "");
 pub const DOWN: Key = key("ArrowDown", "ArrowDown", 40, "");
 

@@ -58,7 +58,9 @@ fn every_page_opens_from_a_disk() {
         tab.open(&on_disk(&FOLDER.join(&page)));
         started(&mut tab);
         assert!(tab.holds("document.querySelector('h1').checkVisibility()"), "{page}");
-        let broken = tab.texts("[...document.images].filter((image) => image.naturalWidth === 0).map((image) => image.src)");
+        let broken = tab.texts(
+            "[...document.images].filter((image) => image.naturalWidth === 0).map((image) => image.src)",
+        );
         assert_eq!(broken, Vec::<String>::new(), "{page}");
         tab.expect_quiet(&top);
     }

@@ -13,7 +13,8 @@ use std::path::Path;
 use std::time::{Duration, Instant};
 
 /// What the page keeps on the device.
-const KEPT: &str = "localStorage.getItem(Object.keys(localStorage).find((key) => key.startsWith('healedhue-paper-')))";
+const KEPT: &str =
+    "localStorage.getItem(Object.keys(localStorage).find((key) => key.startsWith('healedhue-paper-')))";
 /// The place of the first number in the clock, which counts minutes.
 const LEFT: &str = "Number.parseInt(document.querySelector('[data-part=clock]').textContent, 10)";
 /// What stands in all fields.
@@ -37,7 +38,8 @@ fn later(tab: &mut Tab, minutes: u32) {
 fn wait_until_written(profile: &Path, kept: &str) {
     let end = Instant::now() + Duration::from_secs(60);
     loop {
-        let files = fs::read_dir(profile.join("Default/Local Storage/leveldb")).into_iter().flatten().flatten();
+        let files =
+            fs::read_dir(profile.join("Default/Local Storage/leveldb")).into_iter().flatten().flatten();
         let mut written = files.filter_map(|file| fs::read(file.path()).ok());
         if written.any(|bytes| bytes.windows(kept.len()).any(|piece| piece == kept.as_bytes())) {
             return;
@@ -108,7 +110,8 @@ fn a_paper_survives_a_closed_tab_and_a_power_cut() {
     tab.expect_quiet(&top);
 
     let answers: Value = serde_json::from_slice(&fs::read(&slip).expect("a slip")).expect("JSON");
-    let given: Vec<&Value> = answers["answers"].as_array().expect("answers").iter().filter(|one| *one != "").collect();
+    let given: Vec<&Value> =
+        answers["answers"].as_array().expect("answers").iter().filter(|one| *one != "").collect();
     assert_eq!(given.len(), 3, "{answers}");
     let as_code = place("code.txt");
     fs::write(&as_code, code).expect("a code");
@@ -116,10 +119,10 @@ fn a_paper_survives_a_closed_tab_and_a_power_cut() {
         let told = healedhue(&["mark", text(slip), "--keys", text(&PAPERS), "--json"]);
         let told: Value = serde_json::from_str(&told).expect("JSON");
         assert_eq!(told["refused"], json!([]), "{told}");
-        told["marked"].clone()
+        told["marked"][0]["answers"].clone()
     };
     let marked = marks(&slip);
-    assert_eq!(marked[0]["answers"].as_array().map(Vec::len), answers["answers"].as_array().map(Vec::len));
+    assert_eq!(marked.as_array().map(Vec::len), answers["answers"].as_array().map(Vec::len));
     assert_eq!(marked, marks(&as_code), "the file and the code are worth the same");
 }
 

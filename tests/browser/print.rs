@@ -44,7 +44,8 @@ fn sheets(pdf: &[u8], name: &str) -> Vec<Sheet> {
     let file = place(&format!("{}.pdf", name.replace('/', "-")));
     fs::write(&file, pdf).expect("a PDF");
     let output = Command::new("pdftotext").args(["-bbox", text(&file), "-"]).output();
-    let output = output.unwrap_or_else(|error| panic!("pdftotext: {error}. Install Debian's package poppler-utils"));
+    let output =
+        output.unwrap_or_else(|error| panic!("pdftotext: {error}. Install Debian's package poppler-utils"));
     let told = String::from_utf8_lossy(&output.stdout);
     let number = |line: &str, name: &str| -> f64 {
         let (_, rest) = line.split_once(&format!("{name}=\"")).expect("a number");
@@ -114,7 +115,9 @@ fn served(page: &str) -> (String, String) {
 
 #[test]
 fn no_worksheet_is_cut_by_the_end_of_a_page() {
-    let sheets = pages(&FOLDER).into_iter().filter(|page| page.starts_with("worksheets/") && !page.ends_with("-key.html"));
+    let sheets = pages(&FOLDER)
+        .into_iter()
+        .filter(|page| page.starts_with("worksheets/") && !page.ends_with("-key.html"));
     expect_whole(sheets.map(|page| served(&page)));
 }
 

@@ -20,7 +20,10 @@ fn every_page_is_whole_without_scripts() {
         if ["bench.html", "practice.html", "search.html"].contains(&page.as_str()) {
             assert!(tab.holds("document.querySelector('noscript a[href]').checkVisibility()"), "{page}");
         } else {
-            assert!(tab.holds("document.querySelector('main').innerText.length > 200"), "{page} is to be read");
+            assert!(
+                tab.holds("document.querySelector('main').innerText.length > 200"),
+                "{page} is to be read"
+            );
         }
         tab.expect_quiet(&SERVED);
     }
@@ -32,7 +35,10 @@ fn an_exercise_can_be_worked_without_scripts() {
     let mut tab = chromium.fresh_tab();
     tab.without_scripts();
     tab.open(&format!("{}lessons/choosing-for-the-client/red-skin-and-warmth.html", *SERVED));
-    assert!(tab.holds("!document.querySelector('.exercise .outcomes').checkVisibility()"), "answers are not given away");
+    assert!(
+        tab.holds("!document.querySelector('.exercise .outcomes').checkVisibility()"),
+        "answers are not given away"
+    );
     go_to(&mut tab, ".exercise [data-part=answers] summary");
     tab.press(ENTER, 1);
     assert!(tab.holds("document.querySelector('.exercise .outcomes').checkVisibility()"), "and can be read");

@@ -54,7 +54,8 @@ pub static ASSIGNED: LazyLock<PathBuf> = LazyLock::new(|| {
 });
 
 /// What somebody could try to write into a register, a course or a link. Where it is obeyed, `fired` is set.
-pub const PAYLOAD: &str = r#"</script></title></textarea><script>fired=1</script>"><img src=x onerror="fired=2"><svg onload="fired=3">' onfocus='fired=4' autofocus x='{{ 7*7 }}"#;
+pub const PAYLOAD: &str =
+    r#"</script></title><script>fired=1</script>"><img src=x onerror=fired=2><svg onload='fired=3'>{{7*7}}"#;
 
 /// The project's folder.
 pub fn root() -> &'static Path {
@@ -91,7 +92,9 @@ pub fn pages(folder: &Path) -> Vec<String> {
     let mut found = Vec::new();
     let mut folders = vec![String::new()];
     while let Some(below) = folders.pop() {
-        for entry in fs::read_dir(folder.join(&below)).expect("a folder").map(|entry| entry.expect("an entry")) {
+        for entry in
+            fs::read_dir(folder.join(&below)).expect("a folder").map(|entry| entry.expect("an entry"))
+        {
             let path = format!("{below}{}", entry.file_name().to_str().expect("UTF-8"));
             if entry.path().is_dir() {
                 folders.push(path + "/");

@@ -128,11 +128,9 @@ impl Tab {
 
     /// Puts a file where the page asks for one.
     pub fn choose_file(&mut self, selector: &str, file: &Path) {
-        let found = self.call("Runtime.evaluate", json!({"expression": format!("document.querySelector({selector:?})")}));
-        self.call(
-            "DOM.setFileInputFiles",
-            json!({"files": [file], "objectId": found["result"]["objectId"]}),
-        );
+        let found = self
+            .call("Runtime.evaluate", json!({"expression": format!("document.querySelector({selector:?})")}));
+        self.call("DOM.setFileInputFiles", json!({"files": [file], "objectId": found["result"]["objectId"]}));
     }
 
     /// Lets the page save files into a folder.
@@ -153,7 +151,10 @@ impl Tab {
         self.call("Runtime.evaluate", json!({"expression": "0"}));
         let asked = self.devtools.events.iter().filter(|(method, _)| method == "Network.requestWillBeSent");
         let addresses = asked.filter_map(|(_, told)| told["request"]["url"].as_str());
-        addresses.filter(|url| !url.starts_with("data:") && !url.starts_with("blob:")).map(str::to_owned).collect()
+        addresses
+            .filter(|url| !url.starts_with("data:") && !url.starts_with("blob:"))
+            .map(str::to_owned)
+            .collect()
     }
 
     /// Asserts that nothing went wrong, that no text was run as a script (see `site::PAYLOAD`), and that nothing outside of a folder or
