@@ -167,6 +167,16 @@ const TRY_ALL: &str = "(async () => {
 })()";
 
 #[test]
+fn the_payload_does_harm_where_it_is_obeyed() {
+    let page = place("unprotected.html");
+    fs::write(&page, format!("<!doctype html><title>{PAYLOAD}")).expect("a page");
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    tab.open(&on_disk(&page));
+    assert!(tab.holds("typeof fired !== 'undefined'"));
+}
+
+#[test]
 fn a_hostile_course_is_shown_and_never_obeyed() {
     let served = serve(&FOLDER);
     let mut chromium = Chromium::start();

@@ -3,6 +3,8 @@
 use crate::chromium::Chromium;
 use crate::site::{ASSIGNED, FOLDER, PAPERS, SERVED, on_disk, pages};
 use crate::tab::Tab;
+use std::fs;
+use std::path::PathBuf;
 
 /// What sticks out of the page at its side. Whatever scrolls by itself may hold more than fits.
 const STICKS_OUT: &str = "(() => {
@@ -27,6 +29,15 @@ pub fn all_pages() -> Vec<(String, String)> {
     served.chain(of_folder(&PAPERS)).chain(of_folder(&ASSIGNED)).collect()
 }
 
+/// Keeps pictures of what the tab shows, for somebody to look at, where the environment names a folder for them.
+fn look(tab: &mut Tab, address: &str, width: u32) {
+    let Some(folder) = std::env::var_os("HEALEDHUE_SCREENSHOTS").map(PathBuf::from) else { return };
+    let page: Vec<&str> = address.trim_end_matches(".html").rsplit('/').take(3).collect();
+    let name = format!("{}-{width}.png", page.into_iter().rev().collect::<Vec<_>>().join("-"));
+    fs::create_dir_all(&folder).expect("a folder for pictures");
+    fs::write(folder.join(name), tab.picture()).expect("a picture");
+}
+
 #[test]
 fn no_page_is_wider_than_its_screen() {
     let mut chromium = Chromium::start();
@@ -39,6 +50,7 @@ fn no_page_is_wider_than_its_screen() {
         // 320 is 1280 at four times the size (WCAG 2.2, 1.4.10), 640 the same at twice the size.
         for width in [1280, 640, 390, 320] {
             tab.width(width);
+            look(&mut tab, &address, width);
             let out = tab.texts(STICKS_OUT);
             if !out.is_empty() {
                 wrong.push(format!("{address} at {width}: {out:?}"));

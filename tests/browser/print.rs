@@ -6,6 +6,7 @@
 use crate::chromium::Chromium;
 use crate::site::{FOLDER, ONE_OF_EACH, PAPERS, SERVED, on_disk, pages, place, text};
 use crate::tab::Tab;
+use serde_json::json;
 use std::collections::BTreeMap;
 use std::fs;
 use std::process::Command;
@@ -111,6 +112,18 @@ fn expect_whole(addresses: impl Iterator<Item = (String, String)>) {
 
 fn served(page: &str) -> (String, String) {
     (page.to_owned(), format!("{}{page}", *SERVED))
+}
+
+#[test]
+fn what_is_cut_is_seen() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    let (page, address) = served("worksheets/mixing-by-drops.html");
+    // As if the style sheet let questions break anywhere; the page's policy allows no style of its own.
+    tab.call("Page.setBypassCSP", json!({"enabled": true}));
+    tab.open(&address);
+    tab.value("document.head.insertAdjacentHTML('beforeend', '<style>* { break-inside: auto !important; break-after: auto !important }</style>')");
+    assert!(amiss(&mut tab, &page, A4).iter().any(|told| told.contains("cut between")));
 }
 
 #[test]

@@ -126,6 +126,12 @@ impl Tab {
         STANDARD.decode(pdf["data"].as_str().expect("a PDF")).expect("base64")
     }
 
+    /// The whole page as a PNG.
+    pub fn picture(&mut self) -> Vec<u8> {
+        let picture = self.call("Page.captureScreenshot", json!({"captureBeyondViewport": true}));
+        STANDARD.decode(picture["data"].as_str().expect("a picture")).expect("base64")
+    }
+
     /// Puts a file where the page asks for one.
     pub fn choose_file(&mut self, selector: &str, file: &Path) {
         let found = self
