@@ -1,0 +1,139 @@
+//! The bench: what it shows is what the program answers, to the last digit, from any address and after any change.
+
+use crate::chromium::Chromium;
+use crate::keys::{RIGHT, TAB};
+use crate::pages::started;
+use crate::site::{SERVED, healedhue, place, text};
+use crate::tab::Tab;
+use serde_json::{Value, json};
+use std::fs;
+
+/// Cases as a link tells of them: a client as described, a skin in words with wear, a client with old work, a skin set by hand.
+const CASES: [&str; 4] = [
+    "",
+    "#skin=V,warm,rosy&site=lip&mix=tolcarn~3,emberlow~2&sun=outdoors&oil=oily&aftercare=neglected&months=24&light=LED-B3&own=40,18,12,5",
+    "#client=tessaly&mix=dunmere~4&months=12&light=A&most=2,4",
+    "#skin=II,cool,ruddy&melanin=0.04&blood=0.01&mix=none&technique=strokes&light=FL2",
+];
+
+const RESTED: &str = "document.querySelector('#likely').dataset.outcome && document.querySelectorAll('#best tbody tr').length > 0
+    && !document.querySelector('#likely.is-old, #best.is-old, #planes[aria-busy]')";
+
+/// What the page shows of the time and in the light judged, and the whole request.
+const SHOWN: &str = "(() => {
+    const figure = (one) => ({ lab: JSON.parse(one.dataset.lab), numbers: [...one.querySelectorAll('.swatch-number')].map((part) => part.textContent), words: one.querySelector('.swatch-words').textContent });
+    const byId = (id) => document.getElementById(id);
+    const rows = [...document.querySelectorAll('#best tbody tr')];
+    return {
+        request: JSON.parse(byId('request').textContent),
+        bare: figure(document.querySelector('#times .swatch')),
+        lights: [...document.querySelectorAll('#lights .swatch')].map(figure),
+        judged: figure(document.querySelector('#times .is-judged')),
+        outcome: JSON.parse(byId('likely').dataset.outcome),
+        likely: byId('likely').textContent,
+        goal: ['goal_l', 'goal_a', 'goal_b'].map((id) => Number(byId(id).value)), tolerance: Number(byId('goal_tolerance').value),
+        most: [Number(byId('most_bottles').value), Number(byId('most_drops').value)],
+        best: rows.map((row) => ({ error: JSON.parse(row.dataset.error), shown: row.querySelector('td.number').textContent })),
+        best_words: byId('best_words').textContent,
+    };
+})()";
+
+fn native(request: &Value) -> Value {
+    let file = place("bench.json");
+    fs::write(&file, request.to_string()).expect("a request");
+    serde_json::from_str(&healedhue(&["foresee", text(&file), "--json"])).expect("JSON")
+}
+
+/// With one decimal and a true minus sign, as people read it.
+fn read_as(number: &Value) -> String {
+    let number = number.as_f64().expect("a number");
+    let text = format!("{:.1}", number.abs());
+    if number < 0.0 && text != "0.0" { format!("−{text}") } else { text }
+}
+
+fn expect_seen(shown: &Value, native: &Value, what: &str) {
+    assert_eq!(shown["lab"], native["lab"], "{what}");
+    let numbers: Vec<String> = native["lab"].as_array().expect("a colour").iter().map(read_as).collect();
+    assert_eq!(shown["numbers"], json!(numbers), "{what}");
+    assert_eq!(shown["words"], native["reading"]["words"], "{what}");
+}
+
+/// Asks the program what the page was asked, and compares.
+fn expect_native(tab: &mut Tab, case: &str) {
+    tab.wait_until(RESTED);
+    let shown = tab.value(SHOWN);
+    let request = &shown["request"];
+    let answer = native(request);
+    expect_seen(&shown["judged"], &answer, case);
+    assert_eq!(shown["outcome"], answer["outcome"], "{case}");
+    let likely = answer["outcome"]["words"].as_str().expect("words");
+    assert!(shown["likely"].as_str().is_some_and(|said| said.contains(likely)), "{case}");
+    assert_eq!(shown["bare"]["lab"], answer["bare_skin_lab"], "{case}");
+    for (place, light) in ["D65", "A", "LED-B3", "FL2"].iter().enumerate() {
+        let mut request = request.clone();
+        request["light"] = json!(light);
+        request["worlds"] = json!(0);
+        expect_seen(&shown["lights"][place], &native(&request), &format!("{case} in {light}"));
+    }
+    let mut request = request.clone();
+    request["worlds"] = json!(0);
+    request["search"] = json!({
+        "goal": shown["goal"], "tolerance": shown["tolerance"], "bottles": shown["most"][0], "drops": shown["most"][1],
+    });
+    let search = native(&request)["search"].take();
+    let best = &search["best"]["delta_e_2000"];
+    assert_eq!(&shown["best"][0]["error"], best, "{case}");
+    assert_eq!(shown["best"][0]["shown"], read_as(best), "{case}");
+    let ties = search["near_ties"].as_array().expect("a list");
+    for (row, tie) in shown["best"].as_array().expect("rows").iter().skip(1).zip(ties) {
+        assert_eq!(row["error"], tie["delta_e_2000"], "{case}");
+    }
+    let mixes = search["mixes"].to_string();
+    assert!(shown["best_words"].as_str().is_some_and(|said| said.contains(&mixes)), "{case}: {mixes}");
+}
+
+#[test]
+fn the_bench_shows_what_the_program_answers() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    for case in CASES {
+        tab.open(&format!("{}bench.html{case}", *SERVED));
+        started(&mut tab);
+        assert!(tab.holds("document.querySelector('#bench_trouble').hidden"), "{case} is understood");
+        expect_native(&mut tab, case);
+        tab.expect_quiet(&SERVED);
+    }
+}
+
+#[test]
+fn the_bench_follows_its_controls_by_keys_alone() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    tab.open(&format!("{}bench.html", *SERVED));
+    started(&mut tab);
+    tab.wait_until(RESTED);
+    let before = tab.text("location.hash");
+    // The melanin of the skin, which stands open, three steps up.
+    for _ in 0..400 {
+        tab.press(TAB, 1);
+        if tab.holds("document.activeElement.id === 'melanin'") {
+            break;
+        }
+    }
+    let least = tab.value("Number(document.activeElement.value)").as_u64().expect("a whole number");
+    tab.press(RIGHT, 3);
+    assert_eq!(tab.value("Number(document.activeElement.value)"), json!(least + 3));
+    tab.wait_until(&format!("location.hash !== {before:?}"));
+    expect_native(&mut tab, "three steps of melanin");
+    // The link is the case: in another tab it is the same, and so it is after going back to it.
+    let (link, request) = (
+        tab.text("document.querySelector('#link').value"),
+        tab.text("document.querySelector('#request').textContent"),
+    );
+    let mut other = chromium.fresh_tab();
+    other.open(&link);
+    started(&mut other);
+    other.wait_until(RESTED);
+    assert_eq!(other.text("document.querySelector('#request').textContent"), request);
+    tab.expect_quiet(&SERVED);
+}

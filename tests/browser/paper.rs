@@ -1,0 +1,142 @@
+//! A paper: begun, answered, interrupted by a closed tab and by a power cut, resumed with the clock gone on, handed in and marked.
+
+use crate::axe;
+use crate::chromium::Chromium;
+use crate::keyboard::go_to;
+use crate::keys::{ENTER, SPACE};
+use crate::practice::saved;
+use crate::site::{PAPERS, healedhue, on_disk, place, text};
+use crate::tab::Tab;
+use serde_json::{Value, json};
+use std::fs;
+use std::path::Path;
+use std::time::{Duration, Instant};
+
+/// What the page keeps on the device.
+const KEPT: &str =
+    "localStorage.getItem(Object.keys(localStorage).find((key) => key.startsWith('healedhue-paper-')))";
+/// The place of the first number in the clock, which counts minutes.
+const LEFT: &str = "Number.parseInt(document.querySelector('[data-part=clock]').textContent, 10)";
+/// What stands in all fields.
+const FIELDS: &str = "JSON.stringify([...document.querySelectorAll('[data-part=paper] input')].map((one) => one.type === 'radio' || one.type === 'checkbox' ? one.checked : one.value))";
+
+fn part(name: &str) -> String {
+    format!("[data-part={name}]")
+}
+
+fn is_shown(tab: &mut Tab, name: &str) -> bool {
+    tab.holds(&format!("document.querySelector({:?}).checkVisibility()", part(name)))
+}
+
+/// Lets the page believe that it is so many minutes later.
+fn later(tab: &mut Tab, minutes: u32) {
+    let source = format!("{{ const now = Date.now; Date.now = () => now() + {minutes} * 60000; }}");
+    tab.call("Page.addScriptToEvaluateOnNewDocument", json!({"source": source}));
+}
+
+/// Waits until the browser has written what the page keeps, as it does a few seconds later.
+fn wait_until_written(profile: &Path, kept: &str) {
+    let end = Instant::now() + Duration::from_secs(60);
+    loop {
+        let files =
+            fs::read_dir(profile.join("Default/Local Storage/leveldb")).into_iter().flatten().flatten();
+        let mut written = files.filter_map(|file| fs::read(file.path()).ok());
+        if written.any(|bytes| bytes.windows(kept.len()).any(|piece| piece == kept.as_bytes())) {
+            return;
+        }
+        assert!(Instant::now() < end, "the browser never wrote {kept}");
+        std::thread::sleep(Duration::from_millis(100));
+    }
+}
+
+#[test]
+fn a_paper_survives_a_closed_tab_and_a_power_cut() {
+    let profile = tempfile::tempdir().expect("a folder for the profile");
+    let paper = on_disk(&PAPERS.join("papers/q1.html"));
+    let top = on_disk(&PAPERS) + "/";
+    let mut chromium = Chromium::start_in(profile.path());
+    let mut tab = chromium.tab();
+    tab.open(&paper);
+    assert!(!is_shown(&mut tab, "paper"), "no question before it is begun");
+    go_to(&mut tab, &part("begin"));
+    tab.press(ENTER, 1);
+    let whole = tab.value(LEFT).as_u64().expect("minutes");
+    assert_eq!(whole, 40, "as the blueprint says");
+    // The first question has the focus.
+    tab.press(SPACE, 1);
+    tab.expect_quiet(&top);
+    let (kept, first) = (tab.text(KEPT), tab.text(FIELDS));
+    assert!(kept.contains("true"), "the answer is kept: {kept}");
+    chromium.close(tab);
+
+    let mut tab = chromium.tab();
+    later(&mut tab, 10);
+    tab.open(&paper);
+    assert!(is_shown(&mut tab, "paper") && !is_shown(&mut tab, "begin"), "it goes on by itself");
+    assert_eq!(tab.text(FIELDS), first);
+    let left = tab.value(LEFT).as_u64().expect("minutes");
+    assert!((29..=30).contains(&left), "{left} minutes are left after ten");
+    // A bottle and all drops where drops are counted, and whatever comes after the first question.
+    go_to(&mut tab, "[data-part=paper] section:nth-of-type(2) input");
+    tab.press(SPACE, 1);
+    let drops = tab.text("document.querySelector('.question[data-form=drops]').dataset.drops");
+    go_to(&mut tab, ".question[data-form=drops] input:not([data-modifier])");
+    tab.write(&drops);
+    let (kept, second) = (tab.text(KEPT), tab.text(FIELDS));
+    assert_ne!(first, second);
+    wait_until_written(profile.path(), &kept);
+    chromium.kill();
+
+    let mut chromium = Chromium::start_in(profile.path());
+    let mut tab = chromium.tab();
+    axe::install(&mut tab);
+    later(&mut tab, 25);
+    let folder = place("slips");
+    fs::remove_dir_all(&folder).ok();
+    tab.save_into(&folder);
+    tab.open(&paper);
+    assert_eq!(tab.text(FIELDS), second, "nothing is lost");
+    let left = tab.value(LEFT).as_u64().expect("minutes");
+    assert!((14..=15).contains(&left), "{left} minutes are left after 25");
+    axe::expect_accessible(&mut tab, "a paper that was begun");
+    go_to(&mut tab, &part("finish"));
+    tab.press(ENTER, 1);
+    assert!(is_shown(&mut tab, "slip") && !is_shown(&mut tab, "paper"));
+    axe::expect_accessible(&mut tab, "a slip");
+    go_to(&mut tab, &part("download"));
+    tab.press(ENTER, 1);
+    let slip = saved(&folder);
+    let code = tab.text("document.querySelector('[data-part=code]').value");
+    tab.expect_quiet(&top);
+
+    let answers: Value = serde_json::from_slice(&fs::read(&slip).expect("a slip")).expect("JSON");
+    let given: Vec<&Value> =
+        answers["answers"].as_array().expect("answers").iter().filter(|one| *one != "").collect();
+    assert_eq!(given.len(), 3, "{answers}");
+    let as_code = place("code.txt");
+    fs::write(&as_code, code).expect("a code");
+    let marks = |slip: &Path| -> Value {
+        let told = healedhue(&["mark", text(slip), "--keys", text(&PAPERS), "--json"]);
+        let told: Value = serde_json::from_str(&told).expect("JSON");
+        assert_eq!(told["refused"], json!([]), "{told}");
+        told["marked"][0]["answers"].clone()
+    };
+    let marked = marks(&slip);
+    assert_eq!(marked.as_array().map(Vec::len), answers["answers"].as_array().map(Vec::len));
+    assert_eq!(marked, marks(&as_code), "the file and the code are worth the same");
+}
+
+#[test]
+fn a_paper_is_handed_in_when_the_time_is_over() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    let paper = on_disk(&PAPERS.join("papers/q1.html"));
+    tab.open(&paper);
+    go_to(&mut tab, &part("begin"));
+    tab.press(ENTER, 1);
+    tab.press(SPACE, 1);
+    later(&mut tab, 41);
+    tab.reload();
+    assert!(is_shown(&mut tab, "slip") && !is_shown(&mut tab, "paper") && !is_shown(&mut tab, "back"));
+    assert!(tab.text("document.querySelector('[data-part=code]').value").starts_with("healedhue-slip:"));
+}

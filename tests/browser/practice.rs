@@ -1,0 +1,216 @@
+//! Practice: a whole session by keys alone with answers of every form, and the record of it kept, saved, wiped and loaded.
+
+use crate::axe;
+use crate::chromium::Chromium;
+use crate::keyboard::go_to;
+use crate::keys::{END, ENTER, ESCAPE, SPACE};
+use crate::pages::started;
+use crate::site::{FOLDER, SERVED, pages, place};
+use crate::tab::Tab;
+use serde_json::json;
+use std::collections::BTreeSet;
+use std::fs;
+use std::time::{Duration, Instant};
+
+/// The forms of answers and where on the page each is known by.
+const FORMS: [(&str, &str); 5] = [
+    ("one", "input[type=radio]"),
+    ("several", "input[type=checkbox]"),
+    ("order", ".steps"),
+    ("drops", ".drops"),
+    ("number", "input[type=text]"),
+];
+
+/// The text that the page keeps on the device.
+const KEPT: &str = "localStorage.getItem(healedhueCourse.record) ?? ''";
+
+/// The lesson whose practice holds exercises of a form, as a link names it.
+fn lesson_with(form: &str) -> String {
+    let found = pages(&FOLDER).into_iter().find_map(|page| {
+        let html = fs::read_to_string(FOLDER.join(page)).expect("a page");
+        let (_, link) = html.split_once("practice.html#lesson=")?;
+        html.contains(&format!("data-form=\"{form}\""))
+            .then(|| link.split('"').next().unwrap_or_default().to_owned())
+    });
+    found.unwrap_or_else(|| panic!("no lesson has an exercise of the form {form}"))
+}
+
+/// Answers the question that is shown, by keys; gives the form of its answer.
+fn answer(tab: &mut Tab) -> &'static str {
+    let (form, control) = FORMS
+        .into_iter()
+        .find(|(_, control)| tab.holds(&format!("document.querySelector('#question {control}')")))
+        .expect("a form of answer");
+    match form {
+        "one" | "several" => {
+            go_to(tab, &format!("#question {control}"));
+            tab.press(SPACE, 1);
+        }
+        "order" => {
+            let first = tab.text("document.querySelector('#question .step').dataset.place");
+            go_to(tab, "#question .step-move[aria-disabled=false]");
+            tab.press(ENTER, 1);
+            assert_eq!(
+                tab.text("document.querySelectorAll('#question .step')[1].dataset.place"),
+                first,
+                "the first step has become the second"
+            );
+        }
+        "drops" => {
+            let count = tab.text("document.querySelector('#question .drops input').max");
+            go_to(tab, "#question .drops input");
+            tab.value("document.activeElement.select()");
+            tab.write(&count);
+        }
+        _ => {
+            go_to(tab, &format!("#question {control}"));
+            tab.write("40");
+        }
+    }
+    go_to(tab, "#mark");
+    tab.press(ENTER, 1);
+    tab.wait_until("document.querySelector('#mark').hidden");
+    assert!(tab.holds("document.querySelector('#verdict').innerText.length > 10"), "the answer is judged");
+    assert!(
+        tab.holds("document.querySelector('#outcome').contains(document.activeElement)"),
+        "and what follows has the focus"
+    );
+    form
+}
+
+/// Begins a session with what the page has chosen.
+fn begin(tab: &mut Tab) {
+    go_to(tab, "#begin");
+    tab.press(ENTER, 1);
+    tab.wait_until("document.querySelector('#question').checkVisibility() && document.querySelector('#question fieldset')");
+}
+
+#[test]
+fn every_form_of_answer_is_practised_by_keys_alone() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    // The same exercises in every run.
+    let seed = "Crypto.prototype.getRandomValues = (into) => into.fill(7)";
+    tab.call("Page.addScriptToEvaluateOnNewDocument", json!({"source": seed}));
+    let mut met = BTreeSet::new();
+    for (form, _) in FORMS {
+        if met.contains(form) {
+            continue;
+        }
+        tab.open(&format!("{}practice.html#lesson={}", *SERVED, lesson_with(form)));
+        started(&mut tab);
+        // Until it is stopped: that is the last choice.
+        go_to(&mut tab, "#extent");
+        tab.press(END, 1);
+        begin(&mut tab);
+        // What comes is what is needed most: other forms of the lesson may come first.
+        for _ in 0..60 {
+            met.insert(answer(&mut tab));
+            if met.contains(form) {
+                break;
+            }
+            go_on(&mut tab);
+        }
+        assert!(met.contains(form), "no exercise of the form {form} in 60");
+        go_to(&mut tab, "#end");
+        tab.press(ENTER, 1);
+        tab.wait_until("document.querySelector('#summary').checkVisibility()");
+        tab.expect_quiet(&SERVED);
+    }
+}
+
+/// Goes on to the next exercise.
+fn go_on(tab: &mut Tab) {
+    go_to(tab, "#next");
+    tab.press(ENTER, 1);
+    tab.wait_until("!document.querySelector('#mark').hidden");
+}
+
+#[test]
+fn a_whole_session_and_its_record() {
+    let folder = place("saved");
+    fs::remove_dir_all(&folder).ok();
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    axe::install(&mut tab);
+    tab.save_into(&folder);
+    tab.open(&format!("{}practice.html", *SERVED));
+    started(&mut tab);
+    begin(&mut tab);
+    let mut answered = 1;
+    axe::expect_accessible(&mut tab, "a question");
+    answer(&mut tab);
+    axe::expect_accessible(&mut tab, "what follows from an answer");
+    while !tab.holds("document.querySelector('#next').hidden") {
+        go_on(&mut tab);
+        answer(&mut tab);
+        answered += 1;
+    }
+    assert_eq!(answered, 6, "as many as were asked for");
+    go_to(&mut tab, "#end");
+    tab.press(ENTER, 1);
+    tab.wait_until("document.querySelector('#summary').checkVisibility()");
+    assert!(tab.holds("document.activeElement.id === 'summary_title'"));
+    axe::expect_accessible(&mut tab, "the end of a session");
+    tab.expect_quiet(&SERVED);
+
+    // It is kept.
+    let record = tab.text(KEPT);
+    assert!(record.len() > 100, "{record}");
+    tab.reload();
+    started(&mut tab);
+    assert_eq!(tab.text(KEPT), record);
+    let standing = tab.text("document.querySelector('#standing').innerText");
+
+    // It is saved.
+    go_to(&mut tab, "#save");
+    tab.press(ENTER, 1);
+    let file = saved(&folder);
+    assert_eq!(fs::read_to_string(&file).expect("a record"), record);
+
+    // It is wiped, but not by a slip of a finger.
+    go_to(&mut tab, "#wipe");
+    tab.press(ENTER, 1);
+    tab.wait_until("document.querySelector('#asked').open");
+    axe::expect_accessible(&mut tab, "a question before something is lost");
+    assert!(tab.holds("document.activeElement.id === 'asked_no'"));
+    tab.press(ESCAPE, 1);
+    tab.wait_until("!document.querySelector('#asked').open");
+    assert_eq!(tab.text(KEPT), record);
+    go_to(&mut tab, "#wipe");
+    tab.press(ENTER, 1);
+    go_to(&mut tab, "#asked_yes");
+    tab.press(ENTER, 1);
+    tab.wait_until(&format!("({KEPT}) === ''"));
+    assert_ne!(tab.text("document.querySelector('#standing').innerText"), standing);
+
+    // It is loaded again; what is no record is not.
+    let other = place("no-record.json");
+    fs::write(&other, "{\"fired\": true}").expect("a file");
+    for (file, kept) in [(&other, ""), (&file, record.as_str())] {
+        tab.call("Page.setInterceptFileChooserDialog", json!({"enabled": true}));
+        go_to(&mut tab, "#load");
+        tab.press(ENTER, 1);
+        let said = tab.text("document.querySelector('#keep_words').textContent");
+        tab.choose_file("#load_file", file);
+        tab.wait_until(&format!("document.querySelector('#keep_words').textContent !== {said:?}"));
+        assert_eq!(tab.text(KEPT), kept);
+    }
+    tab.expect_quiet(&SERVED);
+}
+
+/// The one file in a folder, once it has been written whole.
+pub fn saved(folder: &std::path::Path) -> std::path::PathBuf {
+    let end = Instant::now() + Duration::from_secs(60);
+    loop {
+        let files: Vec<_> =
+            fs::read_dir(folder).into_iter().flatten().flatten().map(|entry| entry.path()).collect();
+        if let [file] = files.as_slice()
+            && file.extension().is_some_and(|ending| ending == "json")
+        {
+            return file.clone();
+        }
+        assert!(Instant::now() < end, "nothing was saved: {files:?}");
+        std::thread::sleep(Duration::from_millis(20));
+    }
+}
