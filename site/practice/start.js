@@ -11,7 +11,7 @@ class Practice {
     });
     byId("save").addEventListener("click", () => {
       this.record.save();
-      say(byId("keep_words"), WORDS.saved(this.record.name));
+      say(byId("keep_words"), message("practice-saved", { name: this.record.name }));
     });
     byId("load").addEventListener("click", () => byId("load_file").click());
     byId("load_file").addEventListener("change", () => this.load());
@@ -20,7 +20,7 @@ class Practice {
   }
 
   async start() {
-    say(byId("keep_words"), this.record.keeps ? WORDS.kept : WORDS.notKept);
+    say(byId("keep_words"), message(this.record.keeps ? "practice-kept" : "practice-not-kept"));
     try {
       await this.standing();
     } catch (error) {
@@ -28,7 +28,7 @@ class Practice {
       this.unreadable = this.record.text;
       this.record.text = "";
       this.record.keeps = false;
-      say(byId("keep_words"), WORDS.unreadable(error.message.replace(/^progress: /, "")));
+      say(byId("keep_words"), message("practice-unreadable", { why: error.message.replace(/^progress: /, "") }));
       await this.standing();
     }
     byId("practice").hidden = false;
@@ -47,7 +47,7 @@ class Practice {
     if (!/^(lesson|skill)=/.test(what)) return;
     const known = [...byId("what").options].some((option) => option.value === what);
     if (!known) {
-      this.trouble(WORDS.linkUnknown);
+      this.trouble(message("practice-link-unknown"));
       return;
     }
     byId("what").value = what;
@@ -72,7 +72,7 @@ class Practice {
       byId("standing").hidden = true;
       await this.sitting.begin(byId("what").value, byId("extent").value);
     } catch (error) {
-      this.trouble(WORDS.failed(error.message));
+      this.trouble(message("practice-failed", { why: error.message }));
       await this.over();
     }
     byId("begin").disabled = false;
@@ -93,15 +93,15 @@ class Practice {
       const text = await file.text();
       await this.maker.ask("overview", { progress: text, now: now() });
       const has = this.record.text !== "" || this.unreadable !== undefined;
-      if (has && !(await asked(WORDS.ask.load))) return;
-      this.take(text, WORDS.loaded);
+      if (has && !(await asked("load"))) return;
+      this.take(text, message("practice-loaded"));
     } catch (error) {
-      say(byId("keep_words"), WORDS.refused(error.message.replace(/^progress: /, "")));
+      say(byId("keep_words"), message("practice-refused", { why: error.message.replace(/^progress: /, "") }));
     }
   }
 
   async wipe() {
-    if (await asked(WORDS.ask.wipe)) this.take("", WORDS.wiped);
+    if (await asked("wipe")) this.take("", message("practice-wiped"));
   }
 
   // Puts another record in place of this one.
@@ -109,7 +109,7 @@ class Practice {
     if (this.unreadable !== undefined) this.record.keeps = true;
     this.unreadable = undefined;
     const kept = this.record.keep(text);
-    say(byId("keep_words"), kept ? said : `${said} ${WORDS.notKept}`);
+    say(byId("keep_words"), kept ? said : `${said} ${message("practice-not-kept")}`);
     await this.standing();
   }
 }
@@ -120,7 +120,7 @@ async function start() {
     const maker = await Maker.open(await engineBytes(), COURSE.course);
     await new Practice(maker).start();
   } catch (error) {
-    say(byId("practice_trouble"), WORDS.needs(error.message));
+    say(byId("practice_trouble"), message("practice-needs", { why: error.message }));
     byId("practice_trouble").hidden = false;
   }
   byId("practice_wait").hidden = true;

@@ -28,7 +28,6 @@ mod report;
 mod swatch;
 mod templates;
 mod timeline;
-#[expect(dead_code, reason = "scripts follow")]
 mod words;
 
 pub use assignment::AssignedFolder;

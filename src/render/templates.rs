@@ -43,7 +43,6 @@ macro_rules! joined {
 
 /// The script of practice, made in the same way; what draws and talks is the bench's.
 pub(super) const PRACTICE_JS: &str = joined![
-    "practice/strings.js",
     "practice/course.js",
     "bench/figures.js",
     "bench/talk.js",
