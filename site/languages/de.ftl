@@ -613,3 +613,329 @@ search-found-many = { $count ->
     [one] 1 Stelle gefunden, die ersten { $most } sind gezeigt.
    *[other] { $count } Stellen gefunden, die ersten { $most } sind gezeigt.
  }
+
+## Berichte
+
+report-title = Bericht
+report-skip = Direkt zum Text
+report-main = Hauptnavigation
+report-of-group = Bericht der Gruppe
+report-everybody = Alle
+report-foot-likely = „Wahrscheinlich“ meint ein 95-%-Intervall (Wilson): je weniger Antworten, desto breiter. Die Zahlen dienen dem Unterricht; kein Mensch ist eine Zahl.
+report-foot-advice = Nichts hier ist ärztlicher Rat. Es entscheiden die örtlichen Vorschriften und zugelassene Fachleute.
+report-percent = { $number } %
+report-range = { $low } bis { $high }
+report-of = { $part } von { $whole }
+report-people = { $count ->
+    [one] 1 Person
+   *[other] { $count } Personen
+ }
+report-sheets = { $count ->
+    [one] 1 Blatt
+   *[other] { $count } Blätter
+ }
+report-papers = { $count ->
+    [one] 1 Prüfung
+   *[other] { $count } Prüfungen
+ }
+report-sets = { $count ->
+    [one] 1 zugewiesener Aufgabensatz
+   *[other] { $count } zugewiesene Aufgabensätze
+ }
+report-answers = { $count ->
+    [one] 1 Antwort
+   *[other] { $count } Antworten
+ }
+report-extent = { $people }, { $sheets }, { $papers }
+report-extent-sets = { $people }, { $sheets }, { $papers }, { $sets }
+report-glance = Auf einen Blick
+report-on-page = Auf dieser Seite
+report-marks = Noten und Zuverlässigkeit
+report-skills = Fertigkeiten
+report-skills-by-person = Fertigkeiten nach Lernenden
+report-misconceptions = Irrtümer
+report-look-again = Noch einmal ansehen
+report-items = Alle Übungen und Fragen
+report-options = Wie oft jede Möglichkeit gewählt wurde
+report-how-to-read = Wie die Zahlen zu lesen sind
+
+## Berichte: Noten und Zuverlässigkeit
+
+report-fact-sheets = Blätter
+report-fact-questions = Fragen
+report-fact-mean = Mittlere Note
+report-fact-passed = Bestanden
+report-fact-close = Knapp
+report-fact-score = Punktzahl
+report-fact-alpha = Alpha
+report-fact-kr20 = KR-20
+report-fact-reliability = Zuverlässigkeit
+report-fact-left-out = Dabei ausgelassen
+report-passed-of = { $passed } von { $decided }
+report-passed-of-mark = { $passed } von { $decided } (Bestehensgrenze { $mark } %)
+report-close = { $count } innerhalb eines Standardfehlers um die Bestehensgrenze
+report-score = im Mittel { $mean } von { $items }, Standardabweichung { $deviation }
+report-coefficient = { $value }, Standardfehler { $error } Fragen
+report-answer-missing = { $count ->
+    [one] 1 Blatt, auf dem eine Antwort fehlt
+   *[other] { $count } Blätter, auf denen eine Antwort fehlt
+ }
+report-by-mark = Blätter nach Note
+report-mark = Note
+report-bar = Balken
+report-mark-range = { $low } bis { $high } %
+report-mark-bar = { $count ->
+    [one] Noten von { $range }: 1 Blatt
+   *[other] Noten von { $range }: { $count } Blätter
+ }
+report-pass-mark = Bestehensgrenze
+
+## Berichte: Fertigkeiten und Personen
+
+report-group-skills = Fertigkeiten der Gruppe
+report-group-skills-about = Mittlere Wertung mit ihrem wahrscheinlichen Bereich, die am sichersten schwachen zuerst. Der Punkt ist das Mittel, die Linie der Bereich. Antworten einer Person gleichen sich, so dass der Bereich einer Gruppe eher zu schmal ist.
+report-number = Nr.
+report-skill = Fertigkeit
+report-credit = Wertung
+report-likely = Wahrscheinlich
+report-answers-head = Antworten
+report-people-below = Personen deutlich darunter
+report-no-skill = Keine Antworten: Über keine Fertigkeit lässt sich etwas sagen.
+report-matrix-about = Mittlere Wertung in Prozent; die Spalten sind die Nummern der Fertigkeiten oben. <span class="sign">▼</span> der ganze wahrscheinliche Bereich liegt unter dem Mittel der Gruppe, <span class="sign">△</span> darüber; kein Zeichen: Es lässt sich kein Unterschied feststellen, oft weil die Antworten wenige sind.
+report-matrix-left-out = Gezeigt sind die mit der geringsten Wertung; { $count } weitere stehen auf der <a href="{ $everybody }">Seite aller</a>.
+report-apprentice = Lernende
+report-all = Alle
+report-below-group = unter der Gruppe
+report-above-group = über der Gruppe
+report-no-difference = kein klarer Unterschied
+report-no-answers = keine Antworten
+report-known-as = Bekannt als
+report-practise-first = Zuerst üben
+report-nothing-first = nichts
+report-share-likely = { $what }: { $share }, wahrscheinlich { $low } bis { $high }
+report-share-likely-beside = { $what }: { $share }, wahrscheinlich { $low } bis { $high }; { $beside } { $other }
+report-the-group = die Gruppe
+
+## Berichte: Irrtümer
+
+report-group-misconceptions = Irrtümer der Gruppe
+report-group-misconceptions-about = Wie oft ein Irrtum gewählt wurde, wo eine Möglichkeit zu ihm führte. Der Punkt ist der Anteil mit seinem wahrscheinlichen Bereich, die senkrechte Linie, was blindes Raten ergäbe. Auffällige sind gekennzeichnet: öfter gewählt als durch Raten, über den Bereich hinaus.
+report-stands-out = auffällig
+report-chosen = Gewählt
+report-by-guessing-head = Durch Raten
+report-by-guessing = durch Raten
+report-people-head = Personen
+report-lesson = Lektion: { $lesson }
+report-no-misconception = Keine Frage bot einen Irrtum an.
+report-chosen-of = { $chosen } von { $offered }
+report-chosen-of-freely = { $chosen } von { $offered }; { $times } weitere ohne Auswahl
+report-not-offered = nicht angeboten
+report-not-offered-freely = nicht angeboten; { $times } weitere ohne Auswahl
+
+## Berichte: Übungen und Fragen
+
+report-revise = Übungen und Fragen, die noch einmal anzusehen sind
+report-revise-none = Keine: Nichts, was oft genug beantwortet wurde, um beurteilt zu werden, gibt einen Anlass.
+report-drill = Übung
+report-question = Frage
+report-scatter-about = Jedes Zeichen ist eine Übung oder eine Frage; die Nummern sind die der Tabelle. Quadrate (gefüllt) sind noch einmal anzusehen, Kreise nicht. Gestrichelt: Lösungsgrad 20 % und 95 %, Trennschärfe 0,20.
+report-scatter-left-out = { $count ->
+    [one] 1 ohne eine der beiden Zahlen ist ausgelassen.
+   *[other] { $count } ohne eine der beiden Zahlen sind ausgelassen.
+ }
+report-scatter = { $count ->
+    [one] 1 Item nach Lösungsgrad und Trennschärfe; { $flagged } noch einmal anzusehen
+   *[other] { $count } Items nach Lösungsgrad und Trennschärfe; { $flagged } noch einmal anzusehen
+ }
+report-scatter-described = Nach rechts: Lösungsgrad von 0 bis 100 %. Nach oben: Trennschärfe. Gestrichelte Linien sind die Grenzen von beiden. Quadrate sind Items, die noch einmal anzusehen sind, Kreise die übrigen; die Tabelle aller Items enthält die Zahlen.
+report-axis-facility = Lösungsgrad (mittlere Wertung)
+report-axis-discrimination = Trennschärfe
+report-all-statistics = Statistik aller Übungen und Fragen
+report-item = Item
+report-facility = Lösungs&shy;grad
+report-discrimination = Trenn&shy;schärfe
+report-difficulty-logits = Schwierig&shy;keit, Logits
+report-infit = Infit
+report-outfit = Outfit
+report-verdict = Urteil
+report-square-t = { $square } (t { $t })
+report-plus-minus = { $value } ± { $error }
+report-look = noch einmal ansehen
+report-fine = in Ordnung
+report-no-difficulties = Keine Schwierigkeiten: { $why }.
+report-errors-inexact = Die Prüfungsbogen sind so verschieden, dass die Standardfehler der Schwierigkeiten allein aus den Antworten auf jedes Item stammen; sie sind ein wenig zu klein.
+report-scale = Personen und Items auf einer Skala
+report-scale-about = Gefüllt: Blätter nach Fähigkeit. Umrandet: Items nach Schwierigkeit. Wo beide in einer Zeile stehen, ist eine richtige Antwort etwa so wahrscheinlich wie eine falsche; Items weit über oder unter allen Personen sagen wenig über sie.
+report-logits = Logits
+report-bar-sheets = Balken der Blätter
+report-bar-items = Balken der Items
+report-items-head = Items
+report-scale-sheets = { $count } Blätter bei { $logits }
+report-scale-items = { $count } Items bei { $logits }
+report-and-above = { $logits } und darüber
+report-below = unter { $logits }
+report-options-about = Bei einer Übung sind die Möglichkeiten aller ihrer Aufgaben danach gesammelt, was zu ihnen führt. „Sonst richtig“ ist die mittlere Wertung aller übrigen Antworten derer, die sie wählten: Zieht eine falsche Möglichkeit die Fähigeren an, ist das ein Grund, den Schlüssel anzusehen.
+report-options-left-out = { $count } weitere mit wenigen Antworten sind hier ausgelassen; die Tabellen in CSV enthalten sie.
+report-put-drill = { $answers ->
+    [one] (1 Antwort aus { $exercises ->
+        [one] 1 Aufgabe
+       *[other] { $exercises } Aufgaben
+     })
+   *[other] ({ $answers } Antworten aus { $exercises ->
+        [one] 1 Aufgabe
+       *[other] { $exercises } Aufgaben
+     })
+ }
+report-put-question = { $answers ->
+    [one] (1 Antwort)
+   *[other] ({ $answers } Antworten)
+ }
+report-options-of = Möglichkeiten von Item { $number }
+report-option = Möglichkeit
+report-offered = Angeboten
+report-share = Anteil
+report-right-elsewhere = Sonst richtig
+report-right = richtig
+report-chosen-times = { $count }-mal gewählt
+report-no-options = Keine Antwort wird aus Möglichkeiten gewählt.
+report-right-answer = die richtige Antwort
+report-no-belief = eine falsche Antwort ohne benannten Irrtum
+report-option-time = { $what } (Möglichkeit { $time } davon)
+
+## Berichte: was die Zahlen bedeuten
+
+report-read-facility = Lösungsgrad
+report-read-facility-about = Mittlere Wertung eines Items. Von 20 % bis 95 % kann es Personen unterscheiden; was alle wissen müssen, darf durchaus darüber liegen.
+report-read-discrimination = Trennschärfe
+report-read-discrimination-about = Korrigierte punktbiseriale Korrelation: ob hier gut abschneidet, wer sonst gut abschneidet. Unter 0,20 trennt ein Item kaum; deutlich unter 0 kann der Schlüssel falsch sein.
+report-read-alpha = Alpha und KR-20
+report-read-alpha-about = Wie weit die Noten auf einem anderen Bogen dieser Art dieselben wären, bestenfalls 1; KR-20 zählt nur volle Wertung. Der Standardfehler sagt, wie weit eine Punktzahl danebenliegen kann: bei einer von drei Personen um mehr als das.
+report-read-difficulty = Schwierigkeit
+report-read-difficulty-about = Auf der Rasch-Skala, in Logits um 0: Bei einem Item der eigenen Stufe ist die Aussicht ein halb, bei einem um ein Logit leichteren fast drei Viertel.
+report-read-fit = Infit, Outfit
+report-read-fit-about = Etwa 1, wo die Antworten so unregelmäßig sind wie erwartet. Über 1,3 (t über 2) sind sie sprunghaft, unter 0,7 regelmäßiger, als eine Frage allein sein kann.
+report-read-item = Item
+report-read-item-about = Eine Übung mit allen ihren Aufgaben oder eine Frage der Fragensammlung. Die Zuverlässigkeit gilt den Plätzen auf dem Bogen.
+
+## Berichte: die Seite einer lernenden Person
+
+report-next = Was als Nächstes zu üben ist
+report-practice = Übung
+report-paper = Prüfung
+report-sheet-of = { $blueprint }: { $result }
+report-sheet-attempt = { $blueprint }, Versuch { $attempt }: { $result }
+report-reread = Nachlesen: { $lessons }
+report-then = Dann: { $command }
+report-think-over = Des Nachdenkens wert
+report-chosen-the-one = Gewählt in der einen Frage, die ihn anbot; blindes Raten würde ihn in { $guessing } wählen.
+report-chosen-in = Gewählt in { $chosen } der { $offered } Fragen, die ihn anboten; blindes Raten würde ihn in { $guessing } wählen.
+report-shown-freely = { $count ->
+    [one] Gezeigt in 1 Antwort ohne Auswahl.
+   *[other] Gezeigt in { $count } Antworten ohne Auswahl.
+ }
+report-every-skill = Jede Fertigkeit der Prüfung
+report-every-skill-about = Der Punkt ist die mittlere Wertung, die Linie ihr wahrscheinlicher Bereich. Geordnet nach dem oberen Ende des Bereichs, damit nicht eine unglückliche Antwort vorne steht.
+report-every-skill-about-group = Der Punkt ist die mittlere Wertung, die Linie ihr wahrscheinlicher Bereich, die senkrechte Linie die Gruppe. Geordnet nach dem oberen Ende des Bereichs, damit nicht eine unglückliche Antwort vorne steht.
+report-every-skill-table = Jede Fertigkeit
+report-group = Gruppe
+report-decision-clear-passed = klar bestanden
+report-decision-clear-failed = klar nicht bestanden
+report-decision-close-passed = bestanden, innerhalb eines Standardfehlers um die Bestehensgrenze
+report-decision-close-failed = nicht bestanden, innerhalb eines Standardfehlers um die Bestehensgrenze
+report-decision-unknown-passed = bestanden; wie sicher das ist, lässt sich nicht sagen
+report-decision-unknown-failed = nicht bestanden; wie sicher das ist, lässt sich nicht sagen
+
+## Berichte: Sätze
+
+report-note-empty = Es gibt noch keine Blätter: Es ist nichts zu berichten.
+report-note-alone = Es ist nur eine Person: Niemand lässt sich vergleichen, und Fragen lassen sich nicht nach einer Antwort beurteilen.
+report-note-few = Bei { $people } Personen ist jede Statistik von Fragen ein erster Blick: Etwa ab { $few } beginnt sie zu tragen.
+report-note-again = Einige haben mehr als ein Blatt abgegeben. In der Statistik von Prüfungen und Fragen zählt jedes für sich, bei Fertigkeiten und Irrtümern zählen alle einer Person zusammen.
+report-note-sets = { $count ->
+    [one] Unter den Blättern ist 1 zugewiesener Aufgabensatz: Übung zählt für Fertigkeiten, Irrtümer und was als Nächstes zu üben ist, aber weder für Noten noch für die Statistik von Prüfungen und Fragen, weil sie in Ruhe beantwortet wurde.
+   *[other] Unter den Blättern sind { $count } zugewiesene Aufgabensätze: Übung zählt für Fertigkeiten, Irrtümer und was als Nächstes zu üben ist, aber weder für Noten noch für die Statistik von Prüfungen und Fragen, weil sie in Ruhe beantwortet wurde.
+ }
+report-note-versions = Die Blätter stammen aus { $count } Fassungen des Kurses: Eine dazwischen geänderte Aufgabe zählt als eine.
+report-note-changed = Der Kurs hat sich geändert, seit einige Prüfungsbogen gemacht wurden: Namen, Richtigstellungen und Lektionen sind hier die von heute.
+report-note-no-answer = { $count ->
+    [one] 1 Blatt hat keine Antwort, die zählt; daraus folgt nichts, weder dafür noch dagegen.
+   *[other] { $count } Blätter haben keine Antwort, die zählt; daraus folgt nichts, weder dafür noch dagegen.
+ }
+report-all-right = Jede Antwort war ganz richtig: Keine Fertigkeit fällt auf.
+report-weakest = { $answers ->
+    [one] Schwächste Fertigkeit: { $skill }, { $share } der Wertung über 1 Antwort (wahrscheinlich { $low } bis { $high }).
+   *[other] Schwächste Fertigkeit: { $skill }, { $share } der Wertung über { $answers } Antworten (wahrscheinlich { $low } bis { $high }).
+ }
+report-widespread = Am sichersten verbreiteter Irrtum: „{ $belief }“, gewählt in { $share } der Antworten, die ihn anboten (blindes Raten: { $guessing }).
+report-more-stand-out = { $count ->
+    [one] Ein weiterer fällt auf.
+   *[other] { $count } weitere fallen auf.
+ }
+report-none-widespread = Soweit sich das sagen lässt, wird kein Irrtum öfter gewählt als durch blindes Raten.
+report-again-drills = { $drills ->
+    [one] Noch einmal anzusehen: 1 Übung; die Gründe stehen unten.
+   *[other] Noch einmal anzusehen: { $drills } Übungen; die Gründe stehen unten.
+ }
+report-again-questions = { $questions ->
+    [one] Noch einmal anzusehen: 1 Frage der Fragensammlung; die Gründe stehen unten.
+   *[other] Noch einmal anzusehen: { $questions } Fragen der Fragensammlung; die Gründe stehen unten.
+ }
+report-again-both = Noch einmal anzusehen: { $drills ->
+    [one] 1 Übung
+   *[other] { $drills } Übungen
+ } und { $questions ->
+    [one] 1 Frage der Fragensammlung
+   *[other] { $questions } Fragen der Fragensammlung
+ }; die Gründe stehen unten.
+report-again-nothing = Keine Übung und keine Frage muss noch einmal angesehen werden.
+report-again-too-few = Noch hat keine Übung und keine Frage genug Antworten, um beurteilt zu werden.
+report-paper-sheets = { $blueprint }: { $count ->
+    [one] 1 Blatt
+   *[other] { $count } Blätter
+ }
+report-paper-mean = mittlere Note { $mean } %
+report-paper-passed = { $passed } von { $decided } bestanden
+report-paper-passed-close = { $passed } von { $decided } bestanden ({ $close ->
+    [one] 1 Blatt
+   *[other] { $close } Blätter
+ } innerhalb eines Standardfehlers um die Bestehensgrenze)
+report-paper-alpha = Alpha { $alpha }, Standardfehler { $error } von { $items } Fragen
+report-why = { $answers ->
+    [one] { $share } der Wertung über 1 Antwort; wahrscheinlich zwischen { $low } und { $high }.
+   *[other] { $share } der Wertung über { $answers } Antworten; wahrscheinlich zwischen { $low } und { $high }.
+ }
+report-why-below = { $answers ->
+    [one] { $share } der Wertung über 1 Antwort; wahrscheinlich zwischen { $low } und { $high }, deutlich unter den { $group } der Gruppe.
+   *[other] { $share } der Wertung über { $answers } Antworten; wahrscheinlich zwischen { $low } und { $high }, deutlich unter den { $group } der Gruppe.
+ }
+report-why-above = { $answers ->
+    [one] { $share } der Wertung über 1 Antwort; wahrscheinlich zwischen { $low } und { $high }, über den { $group } der Gruppe, und doch ist hier am meisten zu gewinnen.
+   *[other] { $share } der Wertung über { $answers } Antworten; wahrscheinlich zwischen { $low } und { $high }, über den { $group } der Gruppe, und doch ist hier am meisten zu gewinnen.
+ }
+report-next-no-answer = Es gibt noch keine Antwort, aus der sich lernen ließe.
+report-next-one-right = Die eine Antwort war ganz richtig. Das ist zu wenig, um etwas zu raten.
+report-next-all-right = Alle { $answers } Antworten waren ganz richtig: Nichts hier verlangt Übung. Was nicht gebraucht wird, wird vergessen; eine kurze Sitzung dann und wann erhält es.
+
+## Berichte: warum eine Zahl fehlt, und warum ein Item noch einmal anzusehen ist
+
+report-unreliable-repeats = Zuverlässigkeit gilt den Plätzen auf einem Bogen, nicht Übungen, die mehrmals gestellt werden
+report-unreliable-few-questions = Zuverlässigkeit braucht mindestens zwei Fragen
+report-unreliable-few-people = Zuverlässigkeit braucht mindestens zwei Personen, die alle { $items } Fragen beantwortet haben; hier sind es { $people }
+report-unreliable-same-score = nichts unterscheidet die Personen: Alle haben dieselbe Punktzahl
+report-no-links = Schwierigkeiten brauchen mindestens zwei Fragen, von denen Personen bald die eine, bald die andere richtig hatten
+report-unsettled = die Schätzung der Schwierigkeiten kam zu keinem Ende
+report-flag-few-answers = nur { $answers } Antworten: zu wenige, um es zu beurteilen (ab { $least })
+report-flag-too-easy = zu leicht: mittlere Wertung { $facility }; es unterscheidet kaum jemanden
+report-flag-too-hard = zu schwer: mittlere Wertung { $facility }
+report-flag-below-guessing = { $right } hatten es richtig, weniger als die { $guessing } durch blindes Raten: Die Frage führt in die Irre, oder der Schlüssel ist falsch
+report-flag-negative = Schwächere schneiden dabei besser ab als Stärkere (Trennschärfe { $discrimination }): den Schlüssel prüfen
+report-flag-weak = es trennt Stärkere kaum von Schwächeren (Trennschärfe { $discrimination })
+report-flag-draws-better = die falsche Möglichkeit „{ $option }“ zieht Bessere an ({ $rest } sonst richtig) als der Schlüssel ({ $key })
+report-flag-unchosen = niemand von { $offered } wählte die Möglichkeit „{ $option }“: Sie verlockt niemanden
+report-flag-erratic = die Antworten sind sprunghaft (mittleres Quadrat { $square }): Fähige verfehlen es, oder Schwache treffen es
+report-flag-too-regular = die Antworten sind zu regelmäßig (mittleres Quadrat { $square }): Es wiederholt vielleicht, was andere Fragen fragen
+report-flag-unlinked = keine Schwierigkeit: { $why }
+report-unlinked-unanswered = niemand hat es beantwortet
+report-unlinked-all-right = alle hatten es richtig: Es ist leichter, als diese Personen zeigen können
+report-unlinked-none-right = niemand hatte es richtig: Es ist schwerer, als diese Personen zeigen können
+report-unlinked-apart = zu wenige Antworten verbinden es mit den anderen Fragen

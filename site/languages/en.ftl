@@ -615,3 +615,329 @@ search-found-many = { $count ->
     [one] 1 place found, the first { $most } are shown.
    *[other] { $count } places found, the first { $most } are shown.
  }
+
+## Reports
+
+report-title = Report
+report-skip = Skip to the text
+report-main = Main
+report-of-group = Report of the group
+report-everybody = Everybody
+report-foot-likely = Likely means a 95% interval (Wilson): the fewer answers, the wider. Figures are for teaching; no person is a number.
+report-foot-advice = Nothing here is medical advice. Your local code and licensed practitioners decide.
+report-percent = { $number }%
+report-range = { $low } to { $high }
+report-of = { $part } of { $whole }
+report-people = { $count ->
+    [one] 1 person
+   *[other] { $count } people
+ }
+report-sheets = { $count ->
+    [one] 1 sheet
+   *[other] { $count } sheets
+ }
+report-papers = { $count ->
+    [one] 1 paper
+   *[other] { $count } papers
+ }
+report-sets = { $count ->
+    [one] 1 assigned set
+   *[other] { $count } assigned sets
+ }
+report-answers = { $count ->
+    [one] 1 answer
+   *[other] { $count } answers
+ }
+report-extent = { $people }, { $sheets }, { $papers }
+report-extent-sets = { $people }, { $sheets }, { $papers }, { $sets }
+report-glance = At a glance
+report-on-page = On this page
+report-marks = Marks and reliability
+report-skills = Skills
+report-skills-by-person = Skills by apprentice
+report-misconceptions = Misconceptions
+report-look-again = Look at again
+report-items = All drills and questions
+report-options = What each option drew
+report-how-to-read = How to read the figures
+
+## Reports: marks and reliability
+
+report-fact-sheets = Sheets
+report-fact-questions = Questions
+report-fact-mean = Mean mark
+report-fact-passed = Passed
+report-fact-close = Close
+report-fact-score = Score
+report-fact-alpha = Alpha
+report-fact-kr20 = KR-20
+report-fact-reliability = Reliability
+report-fact-left-out = Left out of it
+report-passed-of = { $passed } of { $decided }
+report-passed-of-mark = { $passed } of { $decided } (pass mark { $mark }%)
+report-close = { $count } within one standard error of the pass mark
+report-score = { $mean } of { $items } on average, deviation { $deviation }
+report-coefficient = { $value }, standard error { $error } questions
+report-answer-missing = { $count ->
+    [one] 1 sheet with an answer missing
+   *[other] { $count } sheets with an answer missing
+ }
+report-by-mark = Sheets by mark
+report-mark = Mark
+report-bar = Bar
+report-mark-range = { $low } to { $high }%
+report-mark-bar = { $count ->
+    [one] Marks of { $range }: 1 sheet
+   *[other] Marks of { $range }: { $count } sheets
+ }
+report-pass-mark = pass mark
+
+## Reports: skills and people
+
+report-group-skills = Skills of the group
+report-group-skills-about = Mean credit with its likely range, the most surely weak first. The dot is the mean, the line the range. Answers of one person are alike, so that the range of a group is rather too narrow.
+report-number = No.
+report-skill = Skill
+report-credit = Credit
+report-likely = Likely
+report-answers-head = Answers
+report-people-below = People clearly below
+report-no-skill = No answers: no skill can be told.
+report-matrix-about = Mean credit in percent; the columns are the numbers of the skills above. <span class="sign">▼</span> the whole likely range lies below the group’s mean, <span class="sign">△</span> above it; no sign: no difference can be told, often because the answers are few.
+report-matrix-left-out = Shown are those with the least credit; { $count } more stand on the <a href="{ $everybody }">page of everybody</a>.
+report-apprentice = Apprentice
+report-all = All
+report-below-group = below the group
+report-above-group = above the group
+report-no-difference = no clear difference
+report-no-answers = no answers
+report-known-as = Known as
+report-practise-first = To practise first
+report-nothing-first = none
+report-share-likely = { $what }: { $share }, likely { $low } to { $high }
+report-share-likely-beside = { $what }: { $share }, likely { $low } to { $high }; { $beside } { $other }
+report-the-group = the group
+
+## Reports: misconceptions
+
+report-group-misconceptions = Misconceptions of the group
+report-group-misconceptions-about = How often a wrong belief was chosen where an option led to it. The dot is the share with its likely range, the upright line what blind guessing would give. Those that stand out are marked: chosen more often than by guessing, beyond the range.
+report-stands-out = stands out
+report-chosen = Chosen
+report-by-guessing-head = By guessing
+report-by-guessing = by guessing
+report-people-head = People
+report-lesson = Lesson: { $lesson }
+report-no-misconception = No question offered a misconception.
+report-chosen-of = { $chosen } of { $offered }
+report-chosen-of-freely = { $chosen } of { $offered }; { $times } more without options
+report-not-offered = not offered
+report-not-offered-freely = not offered; { $times } more without options
+
+## Reports: drills and questions
+
+report-revise = Drills and questions to look at again
+report-revise-none = None: nothing that was answered often enough to be judged gives a reason.
+report-drill = drill
+report-question = question
+report-scatter-about = Each mark is a drill or a question; the numbers are those of the table. Squares (filled) are to be looked at again, circles are not. Dashed: facility 20% and 95%, discrimination 0.20.
+report-scatter-left-out = { $count ->
+    [one] 1 without one of the two figures is left out.
+   *[other] { $count } without one of the two figures are left out.
+ }
+report-scatter = { $count ->
+    [one] 1 item by facility and discrimination; { $flagged } to look at again
+   *[other] { $count } items by facility and discrimination; { $flagged } to look at again
+ }
+report-scatter-described = Across: facility from 0 to 100%. Up: discrimination. Dashed lines are the limits of both. Squares are items to look at again, circles the others; the table of all items holds the numbers.
+report-axis-facility = facility (mean credit)
+report-axis-discrimination = discrimination
+report-all-statistics = Statistics of all drills and questions
+report-item = Item
+report-facility = Facility
+report-discrimination = Discrimi&shy;nation
+report-difficulty-logits = Difficulty, logits
+report-infit = Infit
+report-outfit = Outfit
+report-verdict = Verdict
+report-square-t = { $square } (t { $t })
+report-plus-minus = { $value } ± { $error }
+report-look = look again
+report-fine = fine
+report-no-difficulties = No difficulties: { $why }.
+report-errors-inexact = The papers differ so much that the standard errors of difficulties come from each item’s own answers alone; they are a little too small.
+report-scale = People and items on one scale
+report-scale-about = Filled: sheets by ability. Outlined: items by difficulty. Where both stand in one row, the chance of a right answer is about a half; items far above or below all people tell little about them.
+report-logits = Logits
+report-bar-sheets = Bar of sheets
+report-bar-items = Bar of items
+report-items-head = Items
+report-scale-sheets = { $count } sheets at { $logits }
+report-scale-items = { $count } items at { $logits }
+report-and-above = { $logits } and above
+report-below = below { $logits }
+report-options-about = For a drill, the options of all its exercises are gathered by what leads to them. “Right elsewhere” is the mean credit for all other answers of those who chose it: a wrong option that draws the abler is a reason to look at the key.
+report-options-left-out = { $count } more with few answers are left out here; the tables in CSV hold them.
+report-put-drill = { $answers ->
+    [one] (1 answer from { $exercises ->
+        [one] 1 exercise
+       *[other] { $exercises } exercises
+     })
+   *[other] ({ $answers } answers from { $exercises ->
+        [one] 1 exercise
+       *[other] { $exercises } exercises
+     })
+ }
+report-put-question = { $answers ->
+    [one] (1 answer)
+   *[other] ({ $answers } answers)
+ }
+report-options-of = Options of item { $number }
+report-option = Option
+report-offered = Offered
+report-share = Share
+report-right-elsewhere = Right elsewhere
+report-right = right
+report-chosen-times = Chosen { $count } times
+report-no-options = No answer is chosen from options.
+report-right-answer = the right answer
+report-no-belief = a wrong answer of no named belief
+report-option-time = { $what } (option { $time } of it)
+
+## Reports: what the figures mean
+
+report-read-facility = Facility
+report-read-facility-about = Mean credit for an item. From 20% to 95% it can tell people apart; what everybody must know may well lie above.
+report-read-discrimination = Discrimination
+report-read-discrimination-about = Corrected point-biserial: whether those who do well elsewhere do well on this too. Below 0.20 an item hardly separates them; clearly below 0 the key may be wrong.
+report-read-alpha = Alpha and KR-20
+report-read-alpha-about = How far the marks would be the same on another paper like it, at best 1; KR-20 counts only full credit. The standard error says how far a score may be off: by more than that for one person in three.
+report-read-difficulty = Difficulty
+report-read-difficulty-about = On the Rasch scale, in logits around 0: on an item of one’s own level the chance is a half, on one a logit easier nearly three quarters.
+report-read-fit = Infit, outfit
+report-read-fit-about = About 1 where answers are as irregular as expected. Above 1.3 (t above 2) they are erratic, below 0.7 more regular than one question alone can be.
+report-read-item = Item
+report-read-item-about = A drill with all its exercises, or one question of the bank. Reliability is of the places on the paper.
+
+## Reports: the page of an apprentice
+
+report-next = What to practise next
+report-practice = Practice
+report-paper = Paper
+report-sheet-of = { $blueprint }: { $result }
+report-sheet-attempt = { $blueprint }, attempt { $attempt }: { $result }
+report-reread = Reread: { $lessons }
+report-then = Then: { $command }
+report-think-over = Worth thinking over
+report-chosen-the-one = Chosen in the one question that offered it; blind guessing would choose it in { $guessing }.
+report-chosen-in = Chosen in { $chosen } of the { $offered } questions that offered it; blind guessing would choose it in { $guessing }.
+report-shown-freely = { $count ->
+    [one] Shown in 1 answer without options.
+   *[other] Shown in { $count } answers without options.
+ }
+report-every-skill = Every skill on the paper
+report-every-skill-about = The dot is the mean credit, the line its likely range. Ordered by the upper end of the range, so that one unlucky answer does not lead.
+report-every-skill-about-group = The dot is the mean credit, the line its likely range, the upright line the group. Ordered by the upper end of the range, so that one unlucky answer does not lead.
+report-every-skill-table = Every skill
+report-group = Group
+report-decision-clear-passed = clearly passed
+report-decision-clear-failed = clearly not passed
+report-decision-close-passed = passed, within one standard error of the pass mark
+report-decision-close-failed = not passed, within one standard error of the pass mark
+report-decision-unknown-passed = passed; how sure that is cannot be said
+report-decision-unknown-failed = not passed; how sure that is cannot be said
+
+## Reports: sentences
+
+report-note-empty = There are no sheets yet: there is nothing to report.
+report-note-alone = There is one person only: nobody can be compared, and questions cannot be judged by one answer.
+report-note-few = With { $people } people all statistics of questions are a first look: from about { $few } on they begin to hold.
+report-note-again = Some people handed in more than one sheet. Each counts by itself in the statistics of papers and questions, and all of a person's count together for skills and misconceptions.
+report-note-sets = { $count ->
+    [one] 1 assigned set is among the sheets: practice counts for skills, misconceptions and what to practise next, and for neither marks nor the statistics of papers and questions, since it was answered at leisure.
+   *[other] { $count } assigned sets are among the sheets: practice counts for skills, misconceptions and what to practise next, and for neither marks nor the statistics of papers and questions, since it was answered at leisure.
+ }
+report-note-versions = The sheets come from { $count } versions of the course: an exercise that was changed in between counts as one.
+report-note-changed = The course has changed since some papers were made: names, truths and lessons here are those of today.
+report-note-no-answer = { $count ->
+    [one] 1 sheet has no answer that counts; nothing follows from that, for or against.
+   *[other] { $count } sheets have no answer that counts; nothing follows from that, for or against.
+ }
+report-all-right = Every answer was right to the full: no skill stands out.
+report-weakest = { $answers ->
+    [one] Weakest skill: { $skill }, { $share } of the credit over 1 answer (likely { $low } to { $high }).
+   *[other] Weakest skill: { $skill }, { $share } of the credit over { $answers } answers (likely { $low } to { $high }).
+ }
+report-widespread = Most surely widespread misconception: “{ $belief }”, chosen in { $share } of the answers that offered it (blind guessing: { $guessing }).
+report-more-stand-out = { $count ->
+    [one] One more stands out.
+   *[other] { $count } more stand out.
+ }
+report-none-widespread = No misconception is chosen more often than by blind guessing, as far as can be told.
+report-again-drills = { $drills ->
+    [one] To look at again: 1 drill; the reasons stand below.
+   *[other] To look at again: { $drills } drills; the reasons stand below.
+ }
+report-again-questions = { $questions ->
+    [one] To look at again: 1 question of the bank; the reasons stand below.
+   *[other] To look at again: { $questions } questions of the bank; the reasons stand below.
+ }
+report-again-both = To look at again: { $drills ->
+    [one] 1 drill
+   *[other] { $drills } drills
+ } and { $questions ->
+    [one] 1 question of the bank
+   *[other] { $questions } questions of the bank
+ }; the reasons stand below.
+report-again-nothing = No drill and no question needs to be looked at again.
+report-again-too-few = No drill and no question has enough answers to be judged yet.
+report-paper-sheets = { $blueprint }: { $count ->
+    [one] 1 sheet
+   *[other] { $count } sheets
+ }
+report-paper-mean = mean mark { $mean }%
+report-paper-passed = { $passed } of { $decided } passed
+report-paper-passed-close = { $passed } of { $decided } passed ({ $close ->
+    [one] 1 sheet
+   *[other] { $close } sheets
+ } within one standard error of the pass mark)
+report-paper-alpha = alpha { $alpha }, standard error { $error } of { $items } questions
+report-why = { $answers ->
+    [one] { $share } of the credit over 1 answer; likely between { $low } and { $high }.
+   *[other] { $share } of the credit over { $answers } answers; likely between { $low } and { $high }.
+ }
+report-why-below = { $answers ->
+    [one] { $share } of the credit over 1 answer; likely between { $low } and { $high }, clearly below the group's { $group }.
+   *[other] { $share } of the credit over { $answers } answers; likely between { $low } and { $high }, clearly below the group's { $group }.
+ }
+report-why-above = { $answers ->
+    [one] { $share } of the credit over 1 answer; likely between { $low } and { $high }, above the group's { $group }, and still the place to gain most.
+   *[other] { $share } of the credit over { $answers } answers; likely between { $low } and { $high }, above the group's { $group }, and still the place to gain most.
+ }
+report-next-no-answer = There is no answer to learn from yet.
+report-next-one-right = The one answer was right to the full. That is too little to advise anything.
+report-next-all-right = All { $answers } answers were right to the full: nothing here asks for practice. What is not used is forgotten; a short session now and then keeps it.
+
+## Reports: why there is no figure, and why to look at an item again
+
+report-unreliable-repeats = reliability is of the places on a paper, not of drills put several times
+report-unreliable-few-questions = reliability needs at least two questions
+report-unreliable-few-people = reliability needs at least two people who answered all { $items } questions; there are { $people }
+report-unreliable-same-score = there is nothing to tell people apart by: all have the same score
+report-no-links = difficulties need at least two questions that people got right and wrong the one way and the other
+report-unsettled = the estimation of difficulties did not settle
+report-flag-few-answers = only { $answers } answers: too few to judge it by (from { $least } on)
+report-flag-too-easy = too easy: mean credit { $facility }; it tells hardly anybody apart
+report-flag-too-hard = too hard: mean credit { $facility }
+report-flag-below-guessing = { $right } got it right, fewer than the { $guessing } by blind guessing: the question misleads, or the key is wrong
+report-flag-negative = weaker candidates do better on it than stronger ones (discrimination { $discrimination }): check the key
+report-flag-weak = it hardly separates stronger from weaker candidates (discrimination { $discrimination })
+report-flag-draws-better = the wrong option “{ $option }” draws better candidates ({ $rest } right elsewhere) than the key ({ $key })
+report-flag-unchosen = nobody of { $offered } chose the option “{ $option }”: it tempts nobody
+report-flag-erratic = answers are erratic (mean square { $square }): able candidates miss it or weak ones get it
+report-flag-too-regular = answers are too regular (mean square { $square }): it may repeat what other questions ask
+report-flag-unlinked = no difficulty: { $why }
+report-unlinked-unanswered = nobody answered it
+report-unlinked-all-right = everybody got it right: it is easier than these people can show
+report-unlinked-none-right = nobody got it right: it is harder than these people can show
+report-unlinked-apart = too few answers link it to the other questions
