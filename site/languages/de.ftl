@@ -271,7 +271,7 @@ bench-best-ties = { $count ->
    *[other] { $count } weitere kann ein Auge nicht darunter einordnen
  }
 bench-best-gap = jede andere Mischung ist um mindestens ΔE00 { $distance } schlechter
-bench-best-gap-further = jede noch andere Mischung ist um mindestens ΔE00 { $distance } schlechter
+bench-best-gap-further = jede weitere Mischung ist um mindestens ΔE00 { $distance } schlechter
 bench-best-untouched = ganz ohne neue Arbeit liegt die Haut näher daran (ΔE00 { $distance })
 bench-own-best = Keine geprüfte Mischung kommt näher als Ihre (ΔE00 { $distance }).
 bench-own-nearer = { $nearer } von { $mixes } Mischungen kommen näher als Ihre (ΔE00 { $distance }).

@@ -10,6 +10,7 @@ use healedhue::exercise::{
     Action, Case, CaseGoal, Choice, Exercise, Form, Mark, OneOf, Placed, Pools, Proof, pools,
 };
 use healedhue::healing::{Appearance, Placement, Reading, Tone, Work};
+use healedhue::language::Language;
 use healedhue::pigment::{Basis, Bottle, Colourant, ColourantClass, Line, Mix, Restriction, Shelf};
 use healedhue::render::build_site;
 use healedhue::skin::{Phototype, Redness, Site, Skin, Undertone};
@@ -77,7 +78,7 @@ pub fn tiny(say: impl Fn(&str) -> String) -> (Course, Pools) {
         title: say("A tiny course"),
         description: say("About one brow."),
         authors: vec![say("The Academy")],
-        language: "en".into(),
+        language: Language::of("en"),
         seed: 1,
         strict: false,
         version: "0123456789abcdef".into(),

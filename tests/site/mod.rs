@@ -18,3 +18,4 @@ mod search;
 mod sheets;
 mod teaching;
 mod weight;
+mod words;

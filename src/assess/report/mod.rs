@@ -26,8 +26,8 @@ pub use input::{
 pub use items::{ItemEntry, ItemKind};
 pub use misconceptions::{MOST_TOLD, MisconceptionEntry, Reread};
 pub use papers::{PaperEntry, Place};
-pub use words::unreliable;
 pub use people::{MOST_NEXT, Next, PersonEntry, PersonSkill, SheetEntry, SkillEntry, Standing};
+pub use words::unreliable;
 
 use crate::course::Course;
 use serde::Serialize;

@@ -307,9 +307,8 @@ fn in_words<S: Serializer>(decision: &Option<Decision>, serializer: S) -> Result
 }
 
 fn sheet_entry(sheet: &Sheet, measure: Option<&SheetMeasure>) -> SheetEntry {
-    let decided = |mark: &super::SheetMark| {
-        mark.pass_mark.map(|pass| decide(mark.total, pass, mark.standard_error))
-    };
+    let decided =
+        |mark: &super::SheetMark| mark.pass_mark.map(|pass| decide(mark.total, pass, mark.standard_error));
     SheetEntry {
         practice: sheet.practice,
         blueprint: sheet.paper.blueprint.clone(),

@@ -71,7 +71,10 @@ impl Pages<'_> {
         let mut files = vec![
             SiteFile { path: plan::STYLE.to_owned(), content: STYLE_CSS.as_bytes().to_vec() },
             SiteFile { path: plan::SCRIPT.to_owned(), content: speaking(language, &OF_STUDY, EXERCISE_JS) },
-            SiteFile { path: plan::SLIP_SCRIPT.to_owned(), content: speaking(language, &OF_ASSIGNMENTS, SLIP_JS) },
+            SiteFile {
+                path: plan::SLIP_SCRIPT.to_owned(),
+                content: speaking(language, &OF_ASSIGNMENTS, SLIP_JS),
+            },
             self.bottles()?,
             self.clients()?,
             self.misconceptions()?,

@@ -93,7 +93,10 @@ impl<'a> Pages<'a> {
     pub fn all(&self) -> Result<Vec<SiteFile>, RenderError> {
         let mut files = vec![
             SiteFile { path: plan::STYLE.to_owned(), content: STYLE_CSS.as_bytes().to_vec() },
-            SiteFile { path: plan::SCRIPT.to_owned(), content: speaking(&self.course.language, &OF_STUDY, EXERCISE_JS) },
+            SiteFile {
+                path: plan::SCRIPT.to_owned(),
+                content: speaking(&self.course.language, &OF_STUDY, EXERCISE_JS),
+            },
             self.home()?,
             self.bottles()?,
             self.bench()?,

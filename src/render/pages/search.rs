@@ -56,7 +56,10 @@ impl Pages<'_> {
             .map_err(|source| RenderError::Data { file: plan::SEARCH_DATA, source })?;
         Ok(vec![
             SiteFile { path: plan::SEARCH_DATA.to_owned(), content },
-            SiteFile { path: plan::SEARCH_SCRIPT.to_owned(), content: speaking(&self.course.language, &OF_SEARCH, SEARCH_JS) },
+            SiteFile {
+                path: plan::SEARCH_SCRIPT.to_owned(),
+                content: speaking(&self.course.language, &OF_SEARCH, SEARCH_JS),
+            },
         ])
     }
 

@@ -124,12 +124,27 @@ impl Pages<'_> {
             extent: extent(language, report.people.len(), sheets, report.papers.len(), practice),
             summary: report.summary.clone(),
             notes: report.notes.clone(),
-            papers: report.papers.iter().enumerate().map(|(at, paper)| paper_view(language, at, paper)).collect(),
-            skills: report.skills.iter().enumerate().map(|(at, skill)| skill_view(language, at, skill)).collect(),
+            papers: report
+                .papers
+                .iter()
+                .enumerate()
+                .map(|(at, paper)| paper_view(language, at, paper))
+                .collect(),
+            skills: report
+                .skills
+                .iter()
+                .enumerate()
+                .map(|(at, skill)| skill_view(language, at, skill))
+                .collect(),
             matrix: self.matrix(),
             left_out: report.people.len().saturating_sub(MOST_ON_PAGE),
             misconceptions: report.misconceptions.iter().map(|entry| self.cohort_belief(entry)).collect(),
-            revise: report.items.iter().enumerate().filter_map(|(at, item)| revise_view(language, at, item)).collect(),
+            revise: report
+                .items
+                .iter()
+                .enumerate()
+                .filter_map(|(at, item)| revise_view(language, at, item))
+                .collect(),
             items: report
                 .items
                 .iter()
@@ -161,7 +176,12 @@ impl Pages<'_> {
             .into_iter()
             .map(|at| MatrixRow {
                 person: self.name(&people[at], &self.paths[at], HOME),
-                cells: self.report.skills.iter().map(|skill| cell(&self.language, &people[at], skill)).collect(),
+                cells: self
+                    .report
+                    .skills
+                    .iter()
+                    .map(|skill| cell(&self.language, &people[at], skill))
+                    .collect(),
             })
             .collect()
     }
@@ -308,8 +328,7 @@ fn facts(language: &Language, paper: &PaperEntry) -> Vec<(String, String)> {
         let words = say!(language, "report-score", mean = mean, items = items, deviation = deviation);
         facts.push((say!(language, "report-fact-score"), words));
     }
-    let coefficients =
-        [("report-fact-alpha", reliability.alpha), ("report-fact-kr20", reliability.kr20)];
+    let coefficients = [("report-fact-alpha", reliability.alpha), ("report-fact-kr20", reliability.kr20)];
     for (name, value) in coefficients {
         facts.extend(coefficient(language, value).map(|words| (language.say(name, &[]), words)));
     }

@@ -104,7 +104,10 @@ pub(super) fn item_view(language: &Language, at: usize, item: &ItemEntry, is_tab
             }
         },
         facility: share(item.classical.facility),
-        discrimination: item.classical.discrimination.map_or(NONE.to_owned(), |value| number(language, value, 2)),
+        discrimination: item
+            .classical
+            .discrimination
+            .map_or(NONE.to_owned(), |value| number(language, value, 2)),
         difficulty: match (rasch.difficulty, rasch.standard_error) {
             (Some(value), Some(error)) => {
                 let (value, error) = (number(language, value, 2), number(language, error, 2));
@@ -120,7 +123,12 @@ pub(super) fn item_view(language: &Language, at: usize, item: &ItemEntry, is_tab
             (true, false) => item.limits.join("; "),
             (true, true) => say!(language, "report-fine"),
         },
-        options: item.options.iter().filter(|_| is_tabled).map(|option| option_view(language, option, most)).collect(),
+        options: item
+            .options
+            .iter()
+            .filter(|_| is_tabled)
+            .map(|option| option_view(language, option, most))
+            .collect(),
     }
 }
 

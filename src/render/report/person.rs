@@ -220,8 +220,7 @@ impl Pages<'_> {
 /// What came of a sheet.
 fn result(language: &Language, sheet: &SheetEntry) -> String {
     let answers = say!(language, "report-answers", count = sheet.answers);
-    let mark =
-        sheet.percent.map(|mark| say!(language, "report-percent", number = number(language, mark, 0)));
+    let mark = sheet.percent.map(|mark| say!(language, "report-percent", number = number(language, mark, 0)));
     let decision = sheet.decision.map(|decision| decided(language, decision));
     [Some(answers), mark, decision].into_iter().flatten().collect::<Vec<_>>().join(", ")
 }

@@ -103,11 +103,7 @@ fn techniques() -> [Technique; 3] {
     let usual = Placement::default();
     [
         Technique { id: "both", manner: Manner::Both, placement: usual },
-        Technique {
-            id: "strokes",
-            manner: Manner::Strokes,
-            placement: Placement { coverage: 0.6, ..usual },
-        },
+        Technique { id: "strokes", manner: Manner::Strokes, placement: Placement { coverage: 0.6, ..usual } },
         Technique {
             id: "powder",
             manner: Manner::Powder,
