@@ -10,8 +10,9 @@ const TIMES = [
 ];
 const DECIMAL_MARK = message("decimal-mark");
 
-function lightInWords(light) {
-  return message(`screen-light-${light.toLowerCase()}`);
+// `form` is "-in" where it stands after "in".
+function lightInWords(light, form = "") {
+  return message(`screen-light-${light.toLowerCase()}${form}`);
 }
 
 // A time as the name of a column.
@@ -28,7 +29,7 @@ function whenInWords(months) {
 }
 
 function judgedInWords({ months, light }) {
-  return message("screen-judged", { when: whenInWords(months), light: lightInWords(light) });
+  return message("screen-judged", { when: whenInWords(months), light: lightInWords(light, "-in") });
 }
 
 // A message with an element in the place of one of its values, as parts of a parent.

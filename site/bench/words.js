@@ -47,7 +47,7 @@ function readingOf(state, survey) {
   const apart = new Map();
   for (const seen of survey.moments.find((moment) => moment.months === state.months).seen) {
     const { tone } = seen.reading;
-    if (tone !== now.reading.tone) apart.set(tone, [...(apart.get(tone) ?? []), lightInWords(seen.light)]);
+    if (tone !== now.reading.tone) apart.set(tone, [...(apart.get(tone) ?? []), lightInWords(seen.light, "-in")]);
   }
   const elsewhere = [...apart].map(([tone, lights]) => message("bench-tone-in", { tone: message(`reading-tone-${tone}`), lights: inARow(lights) }));
   if (elsewhere.length > 0 && hasMix(state)) said.push(message("bench-other-light", { tones: elsewhere.join("; ") }));

@@ -42,8 +42,13 @@ reading-tone-pink-violet = rosaviolett
 
 screen-light-d65 = Tageslicht
 screen-light-a = Glühlampenlicht
-screen-light-led-b3 = LED-Weißlicht
-screen-light-fl2 = Kaltweiß-Leuchtstofflicht
+screen-light-led-b3 = weißes LED-Licht
+screen-light-fl2 = kaltes Leuchtstofflampenlicht
+# Ebenso, wie es hinter „bei“ steht.
+screen-light-d65-in = Tageslicht
+screen-light-a-in = Glühlampenlicht
+screen-light-led-b3-in = weißem LED-Licht
+screen-light-fl2-in = kaltem Leuchtstofflampenlicht
 screen-light-named = { $light } ({ $code })
 screen-in-light = bei { $light }
 # Wann die Arbeit betrachtet wird: ein Name für eine Spalte, und eine Antwort auf „wann?“.
@@ -160,7 +165,7 @@ bench-thickness = Dicke
 bench-load = Beladung
 bench-load-help = 1 ist ein voller Durchgang.
 bench-coverage = Deckung
-bench-coverage-help = Der Anteil der Fläche, der Farbe trägt. Das Muster zeigt, was das Auge aus der Entfernung daraus macht.
+bench-coverage-help = Der Anteil der Fläche, der Farbe trägt. Das Farbmuster zeigt, was das Auge aus der Entfernung daraus macht.
 bench-wear = Beanspruchung
 bench-sun = Sonne
 bench-sun-sheltered = geschützt
@@ -198,8 +203,8 @@ bench-marks-likely = <strong>90 %</strong>, volle Linie: wo zum beurteilten Zeit
 bench-marks-beyond = *: auf diesem Bildschirm nicht darstellbar
 bench-sure = Wie sicher das ist
 bench-best = Was am besten wäre
-bench-most-bottles = Höchstens so viele Flaschen je Mischung
-bench-most-drops = Höchstens so viele Tropfen insgesamt
+bench-most-bottles = Flaschen je Mischung, höchstens
+bench-most-drops = Tropfen insgesamt, höchstens
 bench-best-about = Jede Mischung innerhalb dieser Grenzen, aus Flaschen ohne beschränkte Inhaltsstoffe, wird in diese Haut gesetzt und zum beurteilten Zeitpunkt und Licht mit dem Ziel verglichen. Keine wird ausgelassen.
 bench-best-mixes = Die besten Mischungen
 
@@ -499,7 +504,7 @@ paper-to-pass-facts = ab { $mark } % der ganzen Wertung
 paper-answers = Antworten
 paper-answers-facts = bleiben laufend auf diesem Gerät und werden am Ende als Antwortzettel abgegeben: eine Datei zum Senden oder ein Code zum Kopieren
 paper-person = { $name } ({ $id })
-paper-promise = Die Vorhersagen dienen dem Unterricht und versprechen nie ein Ergebnis an einem Menschen. Bildschirme zeigen Farben verschieden: Lesen Sie die Wörter und Zahlen neben jedem Muster. Die Gesundheit geht vor: Gibt eine Antwort Anlass zur Vorsicht, so wiegt das schwerer als jede Farbe.
+paper-promise = Die Vorhersagen dienen dem Unterricht und versprechen nie ein Ergebnis an einem Menschen. Bildschirme zeigen Farben verschieden: Lesen Sie die Wörter und Zahlen neben jedem Farbmuster. Die Gesundheit geht vor: Gibt eine Antwort Anlass zur Vorsicht, so wiegt das schwerer als jede Farbe.
 paper-without-scripts = Ohne Skripte kann diese Seite keinen Antwortzettel machen. Bitten Sie um den gedruckten Bogen.
 paper-forgets = Dieser Browser lässt die Seite nichts auf dem Gerät aufbewahren: Was Sie antworten, ist verloren, wenn die Seite geschlossen wird. Lassen Sie sie offen, bis Sie Ihren Zettel haben.
 paper-begin = Beginnen
@@ -527,7 +532,7 @@ paper-sheet-how = { $minutes ->
     [one] 1 Frage
    *[other] { $count } Fragen
  }; bestanden ist ab { $mark } % der ganzen Wertung, und was leer bleibt, zählt nichts. Alle Antworten hier eintragen: einen Buchstaben ankreuzen, oder so viele, wie zutreffen; in leere Felder Buchstaben der Reihe nach, Tropfen oder eine Zahl schreiben. Nur diese Seite wird bewertet.
-paper-sheet-foot = Bogen { $digest }, Startwert { $seed }; Fassung des Kurses { $version }. Die Vorhersagen dienen dem Unterricht und versprechen nie ein Ergebnis an einem Menschen. Nichts hier ist ärztlicher Rat. Die Wörter und Zahlen unter einem Muster sagen alles, was seine Farbe sagt.
+paper-sheet-foot = Bogen { $digest }, Startwert { $seed }; Fassung des Kurses { $version }. Die Vorhersagen dienen dem Unterricht und versprechen nie ein Ergebnis an einem Menschen. Nichts hier ist ärztlicher Rat. Die Wörter und Zahlen unter einem Farbmuster sagen alles, was seine Farbe sagt.
 paper-bottle-colour = Die Farbe ist die in der Flasche, ohne Haut.
 paper-head-bottle = Flasche
 paper-head-in-bottle = In der Flasche

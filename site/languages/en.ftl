@@ -45,6 +45,11 @@ screen-light-d65 = daylight
 screen-light-a = tungsten light
 screen-light-led-b3 = white LED light
 screen-light-fl2 = cool fluorescent light
+# The same as it stands after "in".
+screen-light-d65-in = daylight
+screen-light-a-in = tungsten light
+screen-light-led-b3-in = white LED light
+screen-light-fl2-in = cool fluorescent light
 screen-light-named = { $light } ({ $code })
 screen-in-light = in { $light }
 # When work is looked at: a name for a column, and an answer to "when?".

@@ -2,7 +2,7 @@
 
 function swatchOf(label, { colour, bare_skin, words, light }, site, { notes = [], bare = false, here = light } = {}) {
   const swatch = new Swatch(label);
-  const inLight = here === "D65" ? [] : [message("screen-in-light", { light: lightInWords(here) })];
+  const inLight = here === "D65" ? [] : [message("screen-in-light", { light: lightInWords(here, "-in") })];
   swatch.paint({ colour, skin: bare_skin, words, site, technique: "", bare, notes: [...inLight, ...notes] });
   return swatch.figure;
 }
