@@ -3,8 +3,6 @@
 // Everything that follows from every option was computed when the site was built and stands in the page, in the list of answers below
 // each exercise. Without this script that list can be opened by hand. With it, the list stays closed until an answer has been
 // given. Steps: read what was given, by the form of the answer; say what is amiss, or the credit and what follows.
-"use strict";
-
 for (const form of document.querySelectorAll(".exercise form")) prepare(form);
 
 function prepare(form) {
@@ -49,14 +47,14 @@ function prepare(form) {
 const markers = {
   one(form, inputs) {
     const chosen = inputs.find((input) => input.checked);
-    if (!chosen) return { amiss: "Choose one option first." };
+    if (!chosen) return { amiss: message("drill-choose-one") };
     const outcome = form.querySelector(`[data-option="${chosen.value}"]`);
     return { shown: report(outcome, form.querySelector('[data-part="beside"]')) };
   },
 
   // Of those that hold, the share found, less as much for each one chosen that does not.
   several(form, inputs) {
-    if (!inputs.some((input) => input.checked)) return { amiss: "Choose at least one." };
+    if (!inputs.some((input) => input.checked)) return { amiss: message("drill-choose-some") };
     const outcomes = inputs.map((input) => form.querySelector(`[data-option="${input.value}"]`));
     const holds = outcomes.map((outcome) => "best" in outcome.dataset);
     const found = inputs.filter((input, place) => input.checked && holds[place]).length;
@@ -70,7 +68,7 @@ const markers = {
   order(form, inputs) {
     const turns = inputs.map((input) => Number(input.value));
     const all = inputs.map((_, place) => place + 1);
-    if (!all.every((turn) => turns.includes(turn))) return { amiss: `Number the steps from 1 to ${all.length}, each number once.` };
+    if (!all.every((turn) => turns.includes(turn))) return { amiss: message("drill-number-steps", { count: all.length }) };
     const right = form.dataset.order.split(" ").map(Number);
     const given = right.map((place) => turns[place]);
     let swapped = 0;
@@ -85,23 +83,23 @@ const markers = {
     const { drops, modifierDrops, table } = form.dataset;
     const modifiers = inputs.map((input) => "modifier" in input.dataset);
     const sum = (wanted) => counts.filter((_, place) => modifiers[place] === wanted).reduce((total, count) => total + count, 0);
-    if (counts.some((count) => !Number.isInteger(count) || count < 0)) return { amiss: "Drops are whole numbers." };
-    if (sum(true) + sum(false) !== Number(drops)) return { amiss: `The mix has ${drops} drops; you have counted ${sum(true) + sum(false)}.` };
-    if (sum(true) > Number(modifierDrops)) return { amiss: `At most ${modifierDrops} drops of modifiers.` };
-    if (counts.filter((count, place) => count > 0 && !modifiers[place]).length !== 1) return { amiss: "Take one bottle, and drops of modifiers." };
+    if (counts.some((count) => !Number.isInteger(count) || count < 0)) return { amiss: message("drill-whole-drops") };
+    if (sum(true) + sum(false) !== Number(drops)) return { amiss: message("drill-drops-counted", { drops: Number(drops), counted: sum(true) + sum(false) }) };
+    if (sum(true) > Number(modifierDrops)) return { amiss: message("drill-most-modifiers", { count: Number(modifierDrops) }) };
+    if (counts.filter((count, place) => count > 0 && !modifiers[place]).length !== 1) return { amiss: message("drill-one-bottle") };
     const row = table && JSON.parse(table)[counts.join(" ")];
-    if (!row) return { shown: [paragraph("verdict", "Compare your mix with the answers below.")] };
+    if (!row) return { shown: [paragraph("verdict", message("drill-compare"))] };
     const [credit, error, words] = row;
     const beside = form.querySelector('[data-part="beside"]');
     const swatches = document.createElement("div");
     swatches.className = "swatches";
     if (beside) swatches.append(beside.content.cloneNode(true));
-    return { shown: [verdictOf(credit), paragraph("", `Your mix heals to: ${words} (ΔE00 ${error} from the goal).`), swatches] };
+    return { shown: [verdictOf(credit), paragraph("", message("drill-mix-heals-to", { words, distance: error })), swatches] };
   },
 
   number(form, inputs) {
     const value = Number(inputs[0].value.trim().replace("−", "-").replace(",", ".") || NaN);
-    if (!Number.isFinite(value)) return { amiss: "Write a number." };
+    if (!Number.isFinite(value)) return { amiss: message("drill-write-number") };
     const { key, tolerance, worthless } = form.dataset;
     const away = Math.abs(value - Number(key));
     const credit = Math.min(1, Math.max(0, 1 - (away - Number(tolerance)) / (Number(worthless) - Number(tolerance))));
@@ -111,13 +109,13 @@ const markers = {
 };
 
 function verdict(credit) {
-  return verdictOf(`${Math.round(credit * 100)}%`);
+  return verdictOf(message("drill-percent", { number: Math.round(credit * 100) }));
 }
 
 function verdictOf(credit) {
-  const said = paragraph("verdict", credit === "100%" ? "Right. " : "Not the best answer. ");
+  const said = paragraph("verdict", `${message(Number.parseInt(credit, 10) === 100 ? "drill-right" : "drill-not-best")} `);
   const figure = document.createElement("strong");
-  figure.textContent = `Credit: ${credit}`;
+  figure.textContent = message("drill-credit", { credit });
   said.append(figure);
   return said;
 }
@@ -126,9 +124,9 @@ function verdictOf(credit) {
 function report(outcome, beside) {
   const best = "best" in outcome.dataset;
   const { letter, credit } = outcome.dataset;
-  const said = paragraph("verdict", best ? `${letter} is the best answer. ` : `${letter} is not the best answer. `);
+  const said = paragraph("verdict", `${message(best ? "drill-best-letter" : "drill-not-best-letter", { letter })} `);
   const figure = document.createElement("strong");
-  figure.textContent = `Credit: ${credit}`;
+  figure.textContent = message("drill-credit", { credit });
   said.append(figure);
   const body = outcome.querySelector(".outcome-body").cloneNode(true);
   if (beside) addSwatches(body, [...beside.content.cloneNode(true).querySelectorAll(".swatch")], best);

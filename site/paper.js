@@ -3,8 +3,6 @@
 // Nothing here knows what is right. Steps: begin; read every answer as it is given and keep it; hand in, or be handed in when the time
 // is over; give the slip as a file and as a code. The check over a slip is reckoned as in src/assess/slip.rs. What it tells of time: from
 // the beginning to handing in, and for each question from the answer before to its own, while the page was open.
-"use strict";
-
 const part = (name) => document.querySelector(`[data-part="${name}"]`);
 const paper = JSON.parse(document.getElementById("identity").textContent);
 const [form, begin, finish, slip, clock] = ["paper", "begin", "finish", "slip", "clock"].map(part);
@@ -51,7 +49,7 @@ part("copy").addEventListener("click", async () => {
   code.select();
   try {
     await navigator.clipboard.writeText(code.value);
-    part("copy").textContent = "Copied";
+    part("copy").textContent = message("paper-copied");
   } catch {
     document.execCommand("copy");
   }
@@ -74,16 +72,16 @@ function tick() {
   // A clock of the device that was set back gives no more than the whole time.
   const left = Math.ceil(Math.min(kept.begun + length - Date.now(), length) / 1000);
   if (left <= 0) {
-    clock.textContent = "Time is over";
+    clock.textContent = message("paper-over");
     for (const field of fields()) field.disabled = true;
     part("back").hidden = true;
-    handIn("Time is over. ");
+    handIn(true);
     return false;
   }
   const minutes = Math.floor(left / 60);
-  clock.textContent = left > 300 ? `${Math.ceil(left / 60)} min left` : `${minutes}:${String(left % 60).padStart(2, "0")} left`;
+  clock.textContent = left > 300 ? message("paper-minutes-left", { minutes: Math.ceil(left / 60) }) : message("paper-clock-left", { clock: `${minutes}:${String(left % 60).padStart(2, "0")}` });
   clock.toggleAttribute("data-late", left <= 300);
-  if (left <= 300) part("late").textContent = "Five minutes left, or less.";
+  if (left <= 300) part("late").textContent = message("paper-late");
   return true;
 }
 
@@ -149,7 +147,7 @@ const readers = {
     const turns = inputs.map((input) => input.value.trim());
     if (turns.every((turn) => turn === "")) return { answer: "" };
     const steps = inputs.map((_, at) => turns.indexOf(String(at + 1)));
-    if (steps.includes(-1)) return { amiss: `Number the steps from 1 to ${inputs.length}, each number once.` };
+    if (steps.includes(-1)) return { amiss: message("drill-number-steps", { count: inputs.length }) };
     return { answer: steps.map(letter).join(" ") };
   },
   drops(inputs, question) {
@@ -157,22 +155,22 @@ const readers = {
     const { drops, modifierDrops } = question.dataset;
     const sum = (wanted) => counts.filter((_, at) => "modifier" in inputs[at].dataset === wanted).reduce((all, count) => all + count, 0);
     if (counts.every((count) => count === 0)) return { answer: "" };
-    if (counts.some((count) => !Number.isInteger(count) || count < 0)) return { amiss: "Drops are whole numbers." };
-    if (sum(true) + sum(false) !== Number(drops)) return { amiss: `The mix has ${drops} drops; you have counted ${sum(true) + sum(false)}.` };
-    if (sum(true) > Number(modifierDrops)) return { amiss: `At most ${modifierDrops} drops of modifiers.` };
-    if (counts.filter((count, at) => count > 0 && !("modifier" in inputs[at].dataset)).length !== 1) return { amiss: "Take one bottle, and drops of modifiers." };
+    if (counts.some((count) => !Number.isInteger(count) || count < 0)) return { amiss: message("drill-whole-drops") };
+    if (sum(true) + sum(false) !== Number(drops)) return { amiss: message("drill-drops-counted", { drops: Number(drops), counted: sum(true) + sum(false) }) };
+    if (sum(true) > Number(modifierDrops)) return { amiss: message("drill-most-modifiers", { count: Number(modifierDrops) }) };
+    if (counts.filter((count, at) => count > 0 && !("modifier" in inputs[at].dataset)).length !== 1) return { amiss: message("drill-one-bottle") };
     return { answer: counts.map((count, at) => (count > 0 ? `${letter(at)}${count}` : "")).filter(Boolean).join(" ") };
   },
   number(inputs) {
     const text = inputs[0].value.trim().replace("−", "-").replace(",", ".");
     if (text === "" || Number.isFinite(Number(text))) return { answer: text };
-    return { amiss: "Write a number." };
+    return { amiss: message("drill-write-number") };
   },
 };
 
-function handIn(said = "") {
+// `over`: there is no time left, so that the slip is made as the answers are.
+function handIn(over = false) {
   const read = questions.map((question) => readers[question.dataset.form]([...question.querySelectorAll("input")], question));
-  const over = said !== "";
   const amiss = read.findIndex((one) => one.amiss);
   questions.forEach((question, at) => {
     question.querySelector(".amiss").textContent = read[at].amiss ?? "";
@@ -190,10 +188,9 @@ function handIn(said = "") {
   download.href = URL.createObjectURL(new Blob([text + "\n"], { type: "application/json" }));
   download.download = `slip-${paper.blueprint}-${paper.candidate}.json`;
   part("code").value = `healedhue-slip:${base64(new TextEncoder().encode(text))}`;
-  part("copy").textContent = "Copy the code";
-  part("said").textContent =
-    said + (empty.length === 0 ? "Every question is answered." : `Without an answer: ${empty.join(", ")}.`) +
-    (over ? "" : " You can still go back and change something while there is time.");
+  part("copy").textContent = message("paper-copy");
+  const said = empty.length === 0 ? message("paper-all-answered") : message("paper-without-answer", { numbers: empty.join(", ") });
+  part("said").textContent = message(over ? "paper-over-said" : "paper-go-back", { said });
   form.hidden = true;
   slip.hidden = false;
   slip.focus();

@@ -1,4 +1,3 @@
-"use strict";
 // Search: reads the words, asks the library, and lists what it finds. Everything found is set as text, never as markup.
 (() => {
   const MOST = 30;
@@ -56,17 +55,17 @@
         const { href, kind, title, part, text } = findings[id];
         const entry = element("li");
         const head = element("p", "", "finding-title");
-        const link = element("a", part === "" ? title : `${title}: ${part}`);
+        const link = element("a", part === "" ? title : message("search-part", { title, part }));
         link.href = href;
-        head.append(link, " ", element("span", kind));
+        head.append(link, " ", element("span", message(`search-${kind.toLowerCase()}`)));
         entry.append(head, excerpt(text, new Set(terms)));
         return entry;
       }),
     );
-    const many = found.length > MOST ? `, the first ${MOST} are shown` : "";
     if (words === "") count.textContent = "";
-    else if (found.length === 0) count.textContent = "Nothing is found. Try fewer or other words.";
-    else count.textContent = `${found.length} ${found.length === 1 ? "place" : "places"} found${many}.`;
+    else if (found.length === 0) count.textContent = message("search-nothing");
+    else if (found.length > MOST) count.textContent = message("search-found-many", { count: found.length, most: MOST });
+    else count.textContent = message("search-found", { count: found.length });
     // The words stay in the address, so that going back finds them again.
     history.replaceState(null, "", words === "" ? location.pathname : `#${encodeURIComponent(words)}`);
   };

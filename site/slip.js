@@ -2,8 +2,6 @@
 //
 // A slip holds whose it is, which set of exercises, and the answers as they were given; what they are worth is found out by whoever
 // collects the slips. Nothing on this page says what is right. Steps: read each answer, by its form; write the slip; say what is open.
-"use strict";
-
 for (const form of document.querySelectorAll("form.slip")) prepare(form);
 
 function prepare(form) {
@@ -34,10 +32,10 @@ function prepare(form) {
     const open = numbers(({ answer, amiss }) => answer === "" && !amiss);
     const amiss = numbers(({ amiss }) => amiss);
     const answered = given.filter(({ answer }) => answer !== "").length;
-    const said = [paragraph("verdict", `Saved as ${name}: ${answered} of ${questions.length} answered. Hand this file in.`)];
-    if (open) said.push(paragraph("", `Without an answer: ${open}.`));
-    if (amiss) said.push(paragraph("", `Not whole, and so left out: ${amiss}. Number all steps, each number once.`));
-    if (open || amiss) said.push(paragraph("", "You can go on and save again; hand in the last file."));
+    const said = [paragraph("verdict", message("assignment-saved", { name, answered, count: questions.length }))];
+    if (open) said.push(paragraph("", message("assignment-open", { numbers: open })));
+    if (amiss) said.push(paragraph("", message("assignment-amiss", { numbers: amiss })));
+    if (open || amiss) said.push(paragraph("", message("assignment-again")));
     result.replaceChildren(...said);
   });
 }

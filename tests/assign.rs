@@ -147,6 +147,8 @@ fn the_first_page_shows_names_as_text_and_nothing_of_the_key() {
     let assignment = assignment();
     for set in practice_sets(&COURSE, &assignment).expect("exercises") {
         let person = assignment.person(&set.identity.person).expect("a person");
+        let script = fs::read_to_string(desk.path("out").join(&person.id).join("slip.js")).expect("a script");
+        assert_eq!(crate::languages::unsaid(&script), [""; 0], "the page takes along what it says");
         let page = fs::read_to_string(desk.path("out").join(&person.id).join("index.html")).expect("a page");
         let plain = crate::site::decoded(&page);
         assert!(plain.contains(&format!("Assignment for {}", person.name)), "{}", person.name);

@@ -68,6 +68,79 @@ fn said() -> (BTreeSet<String>, BTreeSet<String>) {
     (whole, beginnings)
 }
 
+/// The first text in quotes after each of these calls.
+fn first_texts<'t>(source: &'t str, calls: &[&str]) -> Vec<&'t str> {
+    let mut found = Vec::new();
+    for call in calls {
+        for rest in source.split(call).skip(1) {
+            let Some((before, rest)) = rest.split_once('"') else { continue };
+            // A call whose id is no text in quotes: another call or a statement stands before the next text.
+            if before.contains(['(', ')', ';', '}']) {
+                continue;
+            }
+            found.extend(rest.split_once('"').map(|(text, _)| text));
+        }
+    }
+    found
+}
+
+/// Ids that a script says, of a page that holds it with its messages, and that those lack. Fails where the script says none.
+pub fn unsaid(script: &str) -> Vec<String> {
+    let (_, rest) = script.split_once("const message = healedhueWords(").expect("a script that speaks");
+    let (call, script) = rest.split_once(");\n").expect("the call ends");
+    let literal = call.split_once(", ").expect("a tag and messages").1;
+    let source: String = serde_json::from_str(literal).expect("the messages are a text");
+    let known = messages(&source);
+    let mut ids: Vec<&str> = Vec::new();
+    for call in ["message(", "around("] {
+        for rest in script.split(call).skip(1) {
+            // An id, a beginning of one, or a choice between two.
+            let argument = rest.split([',', ')']).next().unwrap_or_default();
+            for quote in ['"', '`'] {
+                ids.extend(
+                    argument.split(quote).skip(1).step_by(2).map(|id| id.split('$').next().unwrap_or(id)),
+                );
+            }
+        }
+    }
+    assert!(!ids.is_empty(), "the script says something");
+    let is_known = |id: &str| match id.ends_with('-') {
+        true => known.keys().any(|known| known.starts_with(id)),
+        false => known.contains_key(id),
+    };
+    ids.into_iter().filter(|id| !is_known(id)).map(str::to_owned).collect()
+}
+
+#[test]
+fn every_id_that_is_said_has_a_message() {
+    let known = messages(SPOKEN[0].1);
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let mut said = 0;
+    for path in files(&root.join("src"), &["rs"]).into_iter().chain(files(&root.join("site"), &["html"])) {
+        let text = fs::read_to_string(&path).expect("sources are text");
+        let calls: &[&str] = if path.extension().is_some_and(|ending| ending == "html") {
+            &["say(", "html("]
+        } else {
+            &["say!("]
+        };
+        // Documentation shows calls of its own.
+        let code: String = text
+            .lines()
+            .filter(|line| !line.trim_start().starts_with("//"))
+            .flat_map(|line| [line, "\n"])
+            .collect();
+        for id in first_texts(&code, calls) {
+            let fine = match id.ends_with('-') {
+                true => known.keys().any(|known| known.starts_with(id)),
+                false => known.contains_key(id),
+            };
+            assert!(fine, "{}: {id:?} is no message", path.display());
+            said += 1;
+        }
+    }
+    assert!(said > 100, "{said}");
+}
+
 #[test]
 fn every_language_has_every_message_with_the_same_values() {
     let (reference, english) = SPOKEN[0];

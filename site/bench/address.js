@@ -100,7 +100,7 @@ const READERS = new Map([
   ["skin", (state, text) => {
     const words = text.split(",");
     const names = ["phototype", "undertone", "redness"];
-    if (words.length !== 3 || !names.every((name, place) => WORDS[name].includes(words[place]))) return false;
+    if (words.length !== 3 || !names.every((name, place) => CHOICES[name].includes(words[place]))) return false;
     names.forEach((name, place) => (state[name] = words[place]));
     return true;
   }],
@@ -110,7 +110,7 @@ const READERS = new Map([
     return fine;
   }]),
   ...["site", "sun", "oil", "aftercare"].map((name) => [name, (state, text) => {
-    const fine = WORDS[name].includes(text);
+    const fine = CHOICES[name].includes(text);
     if (fine) state[name] = text;
     return fine;
   }]),

@@ -1,7 +1,7 @@
 // The case on the bench: what is chosen and set, and the request that the engine is asked with.
 
 const COURSE = globalThis.healedhueCourse;
-const WORDS = {
+const CHOICES = {
   phototype: ["I", "II", "III", "IV", "V", "VI"],
   undertone: ["cool", "neutral", "warm", "olive"],
   redness: ["calm", "rosy", "flushed", "ruddy"],
@@ -57,7 +57,7 @@ function withClient(state, id) {
 }
 
 function goalOf(state) {
-  return COURSE.goals.find((goal) => goal.id === state.goal) ?? { name: "a colour of my own", ...state.ownGoal };
+  return COURSE.goals.find((goal) => goal.id === state.goal) ?? { name: message("bench-goal-own"), ...state.ownGoal };
 }
 
 function skinOf(state) {
@@ -84,6 +84,14 @@ function searchRequestOf(state) {
   return { ...requestOf(state), worlds: 0, search };
 }
 
+// Rules that restrict anything in a mix, by the places of the colourants on the shelf.
+function restrictionsOf(mix) {
+  const inMix = Object.entries(mix).filter(([, count]) => count > 0).flatMap(([id]) => bottleOf(id)?.recipe ?? []);
+  const places = [...new Set(inMix.map(([place]) => place))].sort((one, other) => one - other);
+  const colourants = places.map((place) => COURSE.shelf.colourants[place]);
+  return colourants.flatMap(({ id, name, restrictions }) => restrictions.map((rule) => message("bench-restriction", { id, name, ...rule })));
+}
+
 function hasMix(state) {
   return Object.values(state.mix).some((count) => count > 0);
 }
@@ -91,7 +99,7 @@ function hasMix(state) {
 // What old work is made of, in words.
 function oldInWords(work) {
   const of = (amounts, name) => Object.entries(amounts).map(([id, amount]) => name(id, amount)).join(", ");
-  if (work.mix) return of(work.mix, (id, count) => `${drops(count)} ${bottleOf(id)?.name ?? id}`);
+  if (work.mix) return of(work.mix, (id, count) => message("screen-drops-of", { count, name: bottleOf(id)?.name ?? id }));
   const named = (id) => COURSE.shelf.colourants.find((colourant) => colourant.id === id && !colourant.of_bottle)?.name;
-  return of(work.colourants, (id) => (named(id) ? `${named(id)} (${id})` : id));
+  return of(work.colourants, (id) => (named(id) ? message("bench-colourant", { name: named(id), id }) : id));
 }

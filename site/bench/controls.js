@@ -13,14 +13,14 @@ function valueOf(name, position) {
 
 const SKIN_NUMBERS = ["melanin", "blood", "background"];
 const IN_WORDS = {
-  melanin: (value) => `${percent(value)} of the epidermis`,
-  blood: (value) => `${percent(value)} of the dermis`,
-  background: (value) => `${short(value)} times typical`,
-  depth: (value) => `${short(value)} mm`,
-  thickness: (value) => `${short(value)} mm`,
-  load: (value) => `${short(value)} of a full pass`,
+  melanin: (value) => message("bench-of-epidermis", { share: percent(value) }),
+  blood: (value) => message("bench-of-dermis", { share: percent(value) }),
+  background: (value) => message("bench-times-typical", { number: short(value) }),
+  depth: (value) => message("screen-in-mm", { number: short(value) }),
+  thickness: (value) => message("screen-in-mm", { number: short(value) }),
+  load: (value) => message("bench-of-full-pass", { number: short(value) }),
   coverage: (value) => percent(value),
-  age: (value) => `${age(value)} old`,
+  age: (value) => message("screen-old", { age: age(value) }),
 };
 const PLACED = { depth: "depth_mm", thickness: "thickness_mm", load: "load", coverage: "coverage" };
 
@@ -154,7 +154,7 @@ class Controls {
       row.classList.toggle("is-in", count > 0);
       row.querySelector('[data-step="-1"]').setAttribute("aria-disabled", String(count === 0));
     }
-    say(byId("mix_now"), hasMix(state) ? capitalised(mixInWords(state.mix)) : "Nothing in the mix yet.");
+    say(byId("mix_now"), hasMix(state) ? capitalised(mixInWords(state.mix)) : message("bench-mix-nothing"));
     this.showClient();
     this.showOld();
     const own = !state.goal;
@@ -171,7 +171,7 @@ class Controls {
     for (const { note, caution, href } of client?.health ?? []) {
       const link = made("a", "", caution);
       link.href = href;
-      about.push(made("p", "warning", made("strong", "", "Caution."), ` ${note} See `, link, ". Colour comes after that."));
+      about.push(made("p", "warning", made("strong", "", message("bench-caution")), " ", ...around("bench-caution-see", "caution", link, { note })));
     }
     byId("client_about").replaceChildren(...about);
   }
@@ -179,7 +179,7 @@ class Controls {
   // The list of old work is made anew only when works come or go.
   showOld() {
     const { existing, client } = this.state;
-    say(byId("old_count"), existing.length === 0 ? "(none)" : `(${existing.length})`);
+    say(byId("old_count"), existing.length === 0 ? message("bench-old-none") : message("bench-old-count", { count: existing.length }));
     byId("old_add").disabled = existing.length >= MOST_OLD;
     const key = JSON.stringify([client, existing.map((work) => Object.keys(work.mix ?? work.colourants))]);
     if (key !== this.oldShown) {
@@ -194,7 +194,7 @@ class Controls {
   }
 
   oldRow(work, place) {
-    const row = made("fieldset", "old", made("legend", "", `Old work ${place + 1}`));
+    const row = made("fieldset", "old", made("legend", "", message("bench-old-number", { number: place + 1 })));
     const told = clientOf(this.state.client)?.existing.find((old) => JSON.stringify(old.work.colourants ?? old.work.mix) === JSON.stringify(work.colourants ?? work.mix))?.note;
     if (told) row.append(made("p", "small", told));
     const what = made("select");
@@ -208,7 +208,7 @@ class Controls {
       delete work.colourants;
       work.mix = { [what.value]: 1 };
     }));
-    const label = made("label", "", "Made of");
+    const label = made("label", "", message("bench-old-made-of"));
     label.htmlFor = what.id;
     row.append(made("div", "choice", label, what));
     const slider = (kind, name, least, most, step, put) => {
@@ -220,12 +220,12 @@ class Controls {
       input.addEventListener("input", () => this.set(() => put(Number(input.value))));
       row.append(made("div", "slider", words, output, input));
     };
-    slider("age", "Age", 0, 240, 1, (value) => (work.months = value));
-    slider("depth", "Depth of its top", 0.05, 1, 0.01, (value) => (work.placement.depth_mm = value));
-    slider("load", "Load", 0, 2.5, 0.05, (value) => (work.placement.load = value));
-    const remove = made("button", "", "Remove it");
+    slider("age", message("bench-old-age"), 0, 240, 1, (value) => (work.months = value));
+    slider("depth", message("bench-depth"), 0.05, 1, 0.01, (value) => (work.placement.depth_mm = value));
+    slider("load", message("bench-load"), 0, 2.5, 0.05, (value) => (work.placement.load = value));
+    const remove = made("button", "", message("bench-old-remove"));
     remove.type = "button";
-    remove.setAttribute("aria-label", `Remove old work ${place + 1}`);
+    remove.setAttribute("aria-label", message("bench-old-remove-number", { number: place + 1 }));
     remove.addEventListener("click", () => {
       this.set(() => this.state.existing.splice(place, 1));
       byId("old_add").focus();
@@ -237,11 +237,11 @@ class Controls {
   // What only the engine knows: the numbers behind the words for a skin, and restrictions.
   showAnswers(survey) {
     for (const name of SKIN_NUMBERS) showSlider(name, name, ratioOf(name, survey.skin[name]), survey.skin[name]);
-    say(byId("skin_angle"), `Typology angle of this skin (ITA): ${fixed(survey.ita_degrees, 0)}°.`);
-    const warnings = survey.warnings.join("\n");
-    if (warnings !== this.warningsShown) {
-      this.warningsShown = warnings;
-      byId("mix_warnings").replaceChildren(...survey.warnings.map((text) => made("p", "warning", made("strong", "", "Restricted. "), text)));
+    say(byId("skin_angle"), message("bench-angle", { degrees: fixed(survey.ita_degrees, 0) }));
+    const warnings = restrictionsOf(this.state.mix);
+    if (warnings.join("\n") !== this.warningsShown) {
+      this.warningsShown = warnings.join("\n");
+      byId("mix_warnings").replaceChildren(...warnings.map((text) => made("p", "warning", made("strong", "", message("screen-restricted")), ` ${text}`)));
     }
   }
 }

@@ -5,8 +5,8 @@ const FIELD = { width: 400, height: 340, left: 58, right: 14, top: 14, bottom: 4
 
 // Where a colour lies in a plane, and what its axes are called.
 const PLANES = [
-  { key: "ab", x: "a*", y: "b*", title: "a*b*: towards red to the right, towards yellow upwards", at: ([, a, b]) => [a, b], most: [[-5, 25], [-5, 25]] },
-  { key: "cl", x: "C*", y: "L*", title: "L*C*: more colourful to the right, lighter upwards", at: ([l, a, b]) => [Math.hypot(a, b), l], most: [[0, 30], [30, 70]] },
+  { key: "ab", x: "a*", y: "b*", title: message("bench-plane-ab"), at: ([, a, b]) => [a, b], most: [[-5, 25], [-5, 25]] },
+  { key: "cl", x: "C*", y: "L*", title: message("bench-plane-cl"), at: ([l, a, b]) => [Math.hypot(a, b), l], most: [[0, 30], [30, 70]] },
 ];
 
 class Plane {
@@ -35,7 +35,7 @@ class Plane {
     trailLayer.replaceChildren(drawn("path", { d: path(trail.map(at), false) }));
     marksLayer.replaceChildren(...marks.flatMap((mark, place) => shapeOf(mark, field.to(points[place]))));
     names.replaceChildren(...this.names(field, marks.map((mark, place) => [mark, field.to(points[place])]), lines.map((line) => line?.map(field.to))));
-    this.svg.setAttribute("aria-label", `${this.plane.title}. ${words}`);
+    this.svg.setAttribute("aria-label", message("bench-plane-described", { title: this.plane.title, marks: words }));
   }
 
   // Bounds in whole tens that hold everything, with equal units on both axes.
@@ -102,7 +102,7 @@ class Plane {
     const judgedFirst = [...marks].sort(([one], [other]) => Number(other.judged ?? false) - Number(one.judged ?? false));
     const made = judgedFirst.flatMap(([mark, at]) => name(mark.name + (mark.star ? "*" : ""), at));
     const top = (line) => line.reduce((highest, point) => (point[1] < highest[1] ? point : highest));
-    if (region) made.push(...name("90%", top(region), true));
+    if (region) made.push(...name(message("bench-mark-likely"), top(region), true));
     return made;
   }
 }

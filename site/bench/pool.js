@@ -46,7 +46,7 @@ class Pool {
     };
     worker.onerror = () => {
       this.failed = true;
-      worker.job?.refuse(new Error("a worker failed"));
+      worker.job?.refuse(new Error(message("bench-worker-failed")));
       worker.job = null;
       this.next();
     };

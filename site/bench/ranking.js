@@ -10,14 +10,14 @@ async function rank(pool, request) {
 
 function showRanking(state, ranking, take) {
   const { search, first, own } = ranking;
-  const said = [`${capitalised(search.words)}.`];
+  const said = [`${searchInWords(search)}.`];
   if (own) {
-    const place = own.nearer === 0 ? "No mix tried comes nearer than yours" : `${own.nearer} of ${search.mixes} mixes come nearer than yours`;
-    said.push(`${place} (ΔE00 ${fixed(own.delta_e_2000, 1)}).`);
+    const distance = fixed(own.delta_e_2000, 1);
+    said.push(own.nearer === 0 ? message("bench-own-best", { distance }) : message("bench-own-nearer", { nearer: own.nearer, mixes: search.mixes, distance }));
   }
-  said.push(`Judged ${judgedInWords(state)}.`);
+  said.push(message("bench-judged-at", { judged: judgedInWords(state) }));
   say(byId("best_words"), said.join(" "));
-  const head = made("tr", "", ...["Place", "Mix", "ΔE00 from the goal", "L* a* b*", ""].map((text, place) => {
+  const head = made("tr", "", ...["place", "mix", "distance", "lab-head", ""].map((name) => (name ? message(`bench-${name}`) : "")).map((text, place) => {
     const cell = made(text ? "th" : "td", place === 2 ? "number" : "", text);
     if (text) cell.scope = "col";
     return cell;
@@ -26,18 +26,43 @@ function showRanking(state, ranking, take) {
     const words = mixInWords(tried.mix);
     const heading = made("th", "", String(place + 1));
     heading.scope = "row";
-    const button = made("button", "", "Take it");
+    const button = made("button", "", message("bench-take"));
     button.type = "button";
-    button.setAttribute("aria-label", `Take it: ${words}`);
+    button.setAttribute("aria-label", message("bench-take-mix", { mix: words }));
     button.addEventListener("click", () => take(tried.mix));
-    const row = made("tr", "", heading, made("td", "", words), made("td", "number", fixed(tried.delta_e_2000, 1)), made("td", "lab", tried.lab.map((number) => fixed(number, 1)).join("  ")), made("td", "", button));
+    const row = made("tr", "", heading, made("td", "", words), made("td", "number", fixed(tried.delta_e_2000, 1)), made("td", "lab", labCell(tried.lab)), made("td", "", button));
     row.dataset.error = JSON.stringify(tried.delta_e_2000);
     return row;
   });
   byId("best").replaceChildren(made("thead", "", head), made("tbody", "", ...rows));
 }
 
+function labCell([l, a, b]) {
+  return message("bench-lab-cell", { l: fixed(l, 1), a: fixed(a, 1), b: fixed(b, 1) });
+}
+
+// What a search found, without a full stop.
+function searchInWords(search) {
+  const { mixes, best, miss, gap } = search;
+  const [mix, distance] = [mixInWords(best.mix), fixed(best.delta_e_2000, 1)];
+  const said = [];
+  if (miss) {
+    const { l, a, b } = miss.shift;
+    const ways = inARow(senses([l, a, b], search.just_visible).map((sense) => message(`bench-excess-${sense}`)));
+    said.push(message("bench-best-missed", { mixes, mix, distance, beyond: fixed(miss.beyond, 1), ways, l: signed(l), a: signed(a), b: signed(b) }));
+  } else {
+    said.push(message("bench-best-reached", { mixes, mix, distance }));
+  }
+  const ties = search.near_ties.length;
+  if (ties > 0) said.push(message("bench-best-ties", { count: ties }));
+  // Rounded down: never more than it is.
+  if (gap !== null) said.push(message(ties > 0 ? "bench-best-gap-further" : "bench-best-gap", { distance: fixed(Math.floor(gap * 10) / 10, 1) }));
+  const untouched = search.untouched_delta_e_2000;
+  if (untouched <= best.delta_e_2000) said.push(message("bench-best-untouched", { distance: fixed(untouched, 1) }));
+  return said.join("; ");
+}
+
 function mixInWords(mix) {
   const entries = Object.entries(mix).filter(([, count]) => count > 0).sort(([, one], [, other]) => other - one);
-  return entries.map(([id, count]) => `${drops(count)} ${bottleOf(id)?.name ?? id}`).join(", ");
+  return entries.map(([id, count]) => message("screen-drops-of", { count, name: bottleOf(id)?.name ?? id })).join(", ");
 }

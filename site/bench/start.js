@@ -12,7 +12,7 @@ class Bench {
     this.planes = PLANES.map((plane) => new Plane(plane));
     byId("planes").replaceChildren(...this.planes.map((plane) => plane.figure));
     const { state, amiss } = readAddress(location.hash);
-    if (amiss.length > 0) trouble(`Parts of this link were not understood and left out: ${[...new Set(amiss)].join(", ")}.`);
+    if (amiss.length > 0) trouble(message("bench-link-amiss", { parts: [...new Set(amiss)].join(", ") }));
     this.controls = new Controls(state, () => this.change());
     byId("link_copy").addEventListener("click", () => this.copyLink());
     byId("again").addEventListener("click", () => this.controls.replace(freshCase()));
@@ -49,7 +49,7 @@ class Bench {
     try {
       this.survey = this.ask("survey", surveyRequestOf(this.state));
     } catch (error) {
-      trouble(`The engine cannot answer this case: ${error.message}.`);
+      trouble(message("bench-no-case", { why: error.message }));
       return;
     }
     this.controls.showAnswers(this.survey);
@@ -74,33 +74,34 @@ class Bench {
   // What one swatch shows, as the engine saw it.
   shown(seen, bare) {
     const { site, technique } = this.state;
-    return { colour: { ...seen }, skin: seen.bare_skin, words: seen.reading.words, site, technique, bare };
+    return { colour: { ...seen }, skin: seen.bare_skin, words: toneInWords(seen.reading), site, technique, bare };
   }
 
   showTimes() {
     const { state, survey } = this;
     const place = LIGHTS.indexOf(state.light);
     const row = byId("times");
-    this.swatch("bare", row, "bare skin", "skin").paint(this.shown(survey.bare[place], true));
-    const now = this.swatch("today", row, "as it is now", "now");
+    this.swatch("bare", row, message("screen-bare"), message("bench-mark-skin")).paint(this.shown(survey.bare[place], true));
+    const now = this.swatch("today", row, message("bench-as-it-is"), message("bench-mark-now"));
     now.figure.hidden = survey.today.length === 0;
     if (survey.today.length > 0) now.paint(this.shown(survey.today[place]));
-    survey.moments.forEach((moment, at) => {
-      const swatch = this.swatch(`time ${at}`, row, TIMES[at].words, TIMES[at].mark);
+    survey.moments.forEach((moment) => {
+      const swatch = this.swatch(`time ${moment.months}`, row, nameOfTime(moment.months), markOfTime(moment.months));
       swatch.paint(this.shown(moment.seen[place]));
       swatch.figure.classList.toggle("is-judged", moment.months === state.months);
     });
     row.dataset.swatches = survey.today.length > 0 ? 7 : 6;
     const judged = survey.moments.find((moment) => moment.months === state.months).seen[place];
-    say(byId("sight_words"), `${capitalised(judgedInWords(state))}: ${judged.reading.words}. ${goalInWords(state, judged)}`);
+    say(byId("sight_words"), `${seenInWords(state, judged)} ${goalInWords(state, judged)}`);
   }
 
   showLights() {
     const { state, survey } = this;
     const moment = survey.moments.find(({ months }) => months === state.months);
     moment.seen.forEach((seen) => {
-      const swatch = this.swatch(`light ${seen.light}`, byId("lights"), `${nameOfTime(state.months)}, ${LIGHT_WORDS[seen.light]}`);
-      swatch.paint({ ...this.shown(seen), name: `${nameOfTime(state.months)}, ${LIGHT_WORDS[seen.light]}`, notes: [`ΔE00 ${fixed(seen.delta_e_2000_to_goal, 1)} from the goal`] });
+      const name = message("bench-time-in-light", { time: nameOfTime(state.months), light: lightInWords(seen.light) });
+      const swatch = this.swatch(`light ${seen.light}`, byId("lights"), name);
+      swatch.paint({ ...this.shown(seen), name, notes: [message("screen-from-goal", { distance: fixed(seen.delta_e_2000_to_goal, 1) })] });
       swatch.figure.classList.toggle("is-judged", seen.light === state.light);
     });
   }
@@ -110,8 +111,8 @@ class Bench {
     const { name, tolerance } = goalOf(state);
     const skin = survey.bare[0].bare_skin;
     this.swatch("goal", byId("goal_swatch"), "").paint({
-      colour: survey.goal, skin, words: survey.goal.reading.words, site: state.site, technique: state.technique,
-      name: `Goal: ${name}`, notes: [`reached within ΔE00 ${short(tolerance, 1)}`],
+      colour: survey.goal, skin, words: toneInWords(survey.goal.reading), site: state.site, technique: state.technique,
+      name: message("screen-goal", { name }), notes: [message("screen-within", { tolerance: short(tolerance, 1) })],
     });
   }
 
@@ -119,34 +120,34 @@ class Bench {
     const { state, survey } = this;
     const place = LIGHTS.indexOf(state.light);
     const mark = (name, seen, shape, judged = false) => ({ name, lab: seen.lab, fill: paintOf(seen), shape, judged, star: !isShown(seen) });
-    const marks = [mark("skin", survey.bare[place], "square")];
-    if (survey.today.length > 0) marks.push(mark("now", survey.today[place], "lozenge"));
+    const marks = [mark(message("bench-mark-skin"), survey.bare[place], "square")];
+    if (survey.today.length > 0) marks.push(mark(message("bench-mark-now"), survey.today[place], "lozenge"));
     const trail = survey.moments.map((moment) => moment.seen[place].lab);
-    survey.moments.forEach((moment, at) => marks.push(mark(TIMES[at].mark, moment.seen[place], "round", moment.months === state.months)));
-    marks.push(mark("goal", survey.goal, "cross"));
-    const words = marks.map(({ name, lab }) => `${name}: L* ${fixed(lab[0], 1)}, a* ${fixed(lab[1], 1)}, b* ${fixed(lab[2], 1)}`).join("; ");
+    survey.moments.forEach((moment) => marks.push(mark(markOfTime(moment.months), moment.seen[place], "round", moment.months === state.months)));
+    marks.push(mark(message("bench-mark-goal"), survey.goal, "cross"));
+    const words = marks.map(({ name, lab: [l, a, b] }) => message("bench-plane-mark", { name, l: fixed(l, 1), a: fixed(a, 1), b: fixed(b, 1) })).join("; ");
     for (const plane of this.planes) plane.paint({ marks, trail, goal: survey.goal, region: this.region?.outline, words });
   }
 
   showAll() {
     if (!byId("all_details").open || !this.survey) return;
     const { survey } = this;
-    const rows = [["bare skin", survey.bare, true], ...(survey.today.length > 0 ? [["as it is now", survey.today]] : [])];
-    survey.moments.forEach((moment, at) => rows.push([TIMES[at].words, moment.seen]));
+    const rows = [[message("screen-bare"), survey.bare, true], ...(survey.today.length > 0 ? [[message("bench-as-it-is"), survey.today]] : [])];
+    survey.moments.forEach((moment) => rows.push([nameOfTime(moment.months), moment.seen]));
     const head = (text, scope) => Object.assign(made("th", "", text), { scope });
     const cell = (seen, bare) => {
       const drawing = new Drawing();
       drawing.paint(seen.bare_skin, bare ? null : seen, this.state.site, this.state.technique);
-      drawing.svg.setAttribute("aria-label", bare ? "bare skin" : seen.reading.words);
-      const words = made("span", "small", bare ? "" : `${seen.reading.words}; ΔE00 ${fixed(seen.delta_e_2000_to_goal, 1)} from the goal`);
+      drawing.svg.setAttribute("aria-label", bare ? message("screen-bare") : toneInWords(seen.reading));
+      const words = made("span", "small", bare ? "" : `${toneInWords(seen.reading)}; ${message("screen-from-goal", { distance: fixed(seen.delta_e_2000_to_goal, 1) })}`);
       const lab = made("span", "lab", ...["L*", "a*", "b*"].map((axis, at) => made("span", "", `${axis}\u00a0${fixed(seen.lab[at], 1)} `)));
-      const outside = isShown(seen) ? [] : [made("span", "small", "beyond this screen")];
+      const outside = isShown(seen) ? [] : [made("span", "small", message("screen-beyond"))];
       const made_ = made("td", "", drawing.svg, lab, words, ...outside);
       made_.dataset.lab = JSON.stringify(seen.lab);
       return made_;
     };
     byId("all").replaceChildren(
-      made("thead", "", made("tr", "", made("td"), ...LIGHTS.map((light) => head(LIGHT_WORDS[light], "col")))),
+      made("thead", "", made("tr", "", made("td"), ...LIGHTS.map((light) => head(lightInWords(light), "col")))),
       made("tbody", "", ...rows.map(([name, seen, bare]) => made("tr", "", head(name, "row"), ...seen.map((one) => cell(one, bare))))),
     );
   }
@@ -160,19 +161,19 @@ class Bench {
     for (const result of results) result.classList.add("is-old");
     const current = () => turn === this.turn;
     const job = async (promise, into, show) => {
-      const slow = setTimeout(() => current() && say(byId(into), "Working …"), 600);
+      const slow = setTimeout(() => current() && say(byId(into), message("bench-working")), 600);
       try {
         const answer = await promise;
         if (current()) show(answer);
       } catch (error) {
-        if (current() && !(error instanceof Superseded)) say(byId(into), `There is no answer: ${error.message}.`);
+        if (current() && !(error instanceof Superseded)) say(byId(into), message("bench-no-answer", { why: error.message }));
       }
       clearTimeout(slow);
     };
     await Promise.all([
       job(this.pool.ask("likely", requestOf(state)), "likely", (region) => {
         this.region = region;
-        say(byId("likely"), `${capitalised(judgedInWords(state))}: ${region.outcome.words}. ${LIKELY_WORDS}`);
+        say(byId("likely"), likelyInWords(state, region.outcome));
         byId("likely").dataset.outcome = JSON.stringify(region.outcome);
         this.showPlanes();
         performance.measure("bench-likely", "bench-rested");
@@ -216,14 +217,12 @@ class Bench {
     link.select();
     try {
       await navigator.clipboard.writeText(link.value);
-      say(byId("link_note"), "The link is copied.");
+      say(byId("link_note"), message("bench-link-copied"));
     } catch {
-      say(byId("link_note"), "The link is marked: copy it with your browser.");
+      say(byId("link_note"), message("bench-link-marked"));
     }
   }
 }
-
-const LIKELY_WORDS = "Skin, depth, load and the life of every colourant were varied within what one can be wrong about.";
 
 function trouble(text) {
   byId("bench_trouble").hidden = false;
@@ -238,7 +237,7 @@ async function start() {
     byId("bench").hidden = false;
     new Bench(ask, new Pool(bytes, COURSE.shelf, ask));
   } catch (error) {
-    trouble(`The bench cannot run here: your browser has no WebAssembly, or one that is too old (from 2023 on they do). The lessons work without it. (${error.message})`);
+    trouble(message("bench-cannot-run", { why: error.message }));
   }
   byId("bench_wait").hidden = true;
 }

@@ -58,7 +58,7 @@ class Swatch {
   paint({ colour, skin, words, site, technique, bare = false, notes = [], name = "" }) {
     this.drawing.paint(skin, bare ? null : colour, site, technique);
     const label = name || this.label.textContent;
-    this.drawing.svg.setAttribute("aria-label", `${label}: ${bare ? "bare skin" : words}`);
+    this.drawing.svg.setAttribute("aria-label", message("screen-named", { name: label, words: bare ? message("screen-bare") : words }));
     if (name) say(this.label, name);
     say(this.parts.words, bare ? "" : words);
     colour.lab.forEach((number, place) => say(this.numbers[place], fixed(number, 1)));
@@ -68,6 +68,6 @@ class Swatch {
 }
 
 function outsideNotes(colour, skin) {
-  if (!isShown(colour) || !isShown(skin)) return ["beyond this screen: the nearest colour it can show"];
-  return colour.in_gamut && skin.in_gamut ? [] : ["beyond sRGB: shown in this screen's wider range"];
+  if (!isShown(colour) || !isShown(skin)) return [message("screen-beyond-nearest")];
+  return colour.in_gamut && skin.in_gamut ? [] : [message("screen-beyond-srgb")];
 }

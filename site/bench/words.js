@@ -1,43 +1,66 @@
-// The engine's reading, put into sentences.
+// What the engine answers, put into sentences.
 
-// "a", "a and b", "a, b and c".
-function inARow(words) {
-  return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+// A reading of a colour: how deep it is, and its tone.
+function toneInWords({ depth, tone }) {
+  return message("reading-words", { depth: message(`reading-depth-${depth.replaceAll(" ", "-")}`), tone: message(`reading-tone-${tone}`) });
 }
 
-function nameOfTime(months) {
-  return TIMES.find((time) => time.months === months)?.words ?? age(months);
+// A time as the name of a mark in a plane.
+function markOfTime(months) {
+  return message(`bench-mark-${TIMES.find((time) => time.months === months).name}`, { years: months / 12 });
 }
 
-function judgedInWords({ months, light }) {
-  return `${nameOfTime(months)}, in ${LIGHT_WORDS[light]}`;
+// Which way a colour has gone, the greatest change first: only changes of at least this much, or the greatest.
+function senses(shift, least) {
+  const names = [["lighter", "deeper"], ["redder", "greener"], ["warmer", "cooler"]];
+  const all = shift.map((change, axis) => ({ change: Math.abs(change), sense: names[axis][change > 0 ? 0 : 1] }));
+  all.sort((one, other) => other.change - one.change);
+  const counted = Math.max(1, all.filter(({ change }) => change >= least).length);
+  return all.slice(0, counted).filter(({ change }) => change > 0).map(({ sense }) => sense);
+}
+
+// With its sign and one decimal.
+function signed(value) {
+  return `${value < 0 ? "-" : "+"}${fixed(Math.abs(value), 1)}`;
+}
+
+// How sure a colour is: the region's main axis, said both ways.
+function likelyInWords(state, { within_delta_e_2000: within, region }) {
+  const judged = capitalised(judgedInWords(state));
+  if (within < 1e-9) return message("bench-likely-nothing", { judged });
+  const { half_length, direction } = region.axes[0];
+  const found = (way) => (half_length > 0 ? senses(direction.map((part) => way * part), 0.5) : []).map((sense) => message(`bench-sense-${sense}`));
+  const [one, other] = [found(1), found(-1)];
+  return message(one.length > 1 ? "bench-likely-several" : "bench-likely", { judged, distance: Math.ceil(within), one: inARow(one), other: inARow(other) });
 }
 
 // What is seen at the time and in the light judged, how it goes on, and whether it reaches the goal.
 function readingOf(state, survey) {
   const place = LIGHTS.indexOf(state.light);
   const now = survey.moments.find((moment) => moment.months === state.months).seen[place];
-  const said = [`${capitalised(judgedInWords(state))}: ${now.reading.words}.`, goalInWords(state, now)];
+  const said = [seenInWords(state, now), goalInWords(state, now)];
   const last = survey.moments.at(-1);
   if (hasMix(state) && state.months < last.months) {
-    const later = last.seen[place];
-    const same = later.reading.words === now.reading.words;
-    said.push(`After ${nameOfTime(last.months)}: ${same ? "the same words still hold" : later.reading.words}.`);
+    const [words, years] = [toneInWords(last.seen[place].reading), last.months / 12];
+    said.push(words === toneInWords(now.reading) ? message("bench-later-same", { years }) : message("bench-later", { years, words }));
   }
   const apart = new Map();
   for (const seen of survey.moments.find((moment) => moment.months === state.months).seen) {
-    const tone = seen.reading.words.split(", ").at(-1);
-    if (seen.reading.tone !== now.reading.tone) apart.set(tone, [...(apart.get(tone) ?? []), LIGHT_WORDS[seen.light]]);
+    const { tone } = seen.reading;
+    if (tone !== now.reading.tone) apart.set(tone, [...(apart.get(tone) ?? []), lightInWords(seen.light, "-in")]);
   }
-  const elsewhere = [...apart].map(([tone, lights]) => `${tone} in ${inARow(lights)}`);
-  if (elsewhere.length > 0 && hasMix(state)) said.push(`Other light changes the word: ${elsewhere.join("; ")}.`);
-  if (!hasMix(state)) said.unshift("No new work: the mix is empty.");
+  const elsewhere = [...apart].map(([tone, lights]) => message("bench-tone-in", { tone: message(`reading-tone-${tone}`), lights: inARow(lights) }));
+  if (elsewhere.length > 0 && hasMix(state)) said.push(message("bench-other-light", { tones: elsewhere.join("; ") }));
+  if (!hasMix(state)) said.unshift(message("bench-no-work"));
   return said.join(" ");
+}
+
+function seenInWords(state, { reading }) {
+  return message("bench-seen", { judged: capitalised(judgedInWords(state)), words: toneInWords(reading) });
 }
 
 function goalInWords(state, seen) {
   const { name, tolerance } = goalOf(state);
   const away = seen.delta_e_2000_to_goal;
-  const reached = away <= tolerance ? "reached" : "not reached";
-  return `The goal, ${name}, is ${reached}: ΔE00 ${fixed(away, 1)} from it, ${short(tolerance, 1)} allowed.`;
+  return message(away <= tolerance ? "bench-goal-reached" : "bench-goal-missed", { name, distance: fixed(away, 1), tolerance: short(tolerance, 1) });
 }

@@ -6,7 +6,7 @@ class Keeping {
     Object.assign(this, { maker, record, changed });
     byId("save").addEventListener("click", () => {
       this.record.save();
-      say(byId("keep_words"), WORDS.saved(this.record.name));
+      say(byId("keep_words"), message("practice-saved", { name: this.record.name }));
     });
     byId("load").addEventListener("click", () => byId("load_file").click());
     byId("load_file").addEventListener("change", () => this.load());
@@ -15,7 +15,7 @@ class Keeping {
 
   // Shows what the record says with `standing`; a record that cannot be read is left as it is.
   async open() {
-    say(byId("keep_words"), this.record.keeps ? WORDS.kept : WORDS.notKept);
+    say(byId("keep_words"), message(this.record.keeps ? "practice-kept" : "practice-not-kept"));
     try {
       await this.changed();
     } catch (error) {
@@ -23,7 +23,7 @@ class Keeping {
       this.unreadable = this.record.text;
       this.record.text = "";
       this.record.keeps = false;
-      say(byId("keep_words"), WORDS.unreadable(error.message.replace(/^progress: /, "")));
+      say(byId("keep_words"), message("practice-unreadable", { why: error.message.replace(/^progress: /, "") }));
       await this.changed();
     }
   }
@@ -45,15 +45,15 @@ class Keeping {
       const text = await file.text();
       await this.maker.ask("overview", { progress: text, now: now() });
       const has = this.record.text !== "" || this.unreadable !== undefined;
-      if (has && !(await asked(WORDS.ask.load))) return;
-      await this.take(text, WORDS.loaded);
+      if (has && !(await asked("load"))) return;
+      await this.take(text, message("practice-loaded"));
     } catch (error) {
-      say(byId("keep_words"), WORDS.refused(error.message.replace(/^progress: /, "")));
+      say(byId("keep_words"), message("practice-refused", { why: error.message.replace(/^progress: /, "") }));
     }
   }
 
   async wipe() {
-    if (await asked(WORDS.ask.wipe)) await this.take("", WORDS.wiped);
+    if (await asked("wipe")) await this.take("", message("practice-wiped"));
   }
 
   // Puts another record in place of this one.
@@ -61,7 +61,7 @@ class Keeping {
     if (this.unreadable !== undefined) this.record.keeps = true;
     this.unreadable = undefined;
     const kept = this.record.keep(text);
-    say(byId("keep_words"), kept ? said : `${said} ${WORDS.notKept}`);
+    say(byId("keep_words"), kept ? said : `${said} ${message("practice-not-kept")}`);
     await this.changed();
   }
 }

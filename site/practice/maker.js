@@ -40,7 +40,7 @@ class Maker {
   post(message) {
     return new Promise((fulfil, refuse) => {
       this.worker.onmessage = ({ data }) => (data.why === undefined ? fulfil(data.answer) : refuse(new Error(data.why)));
-      this.worker.onerror = () => refuse(new Error("the worker failed"));
+      this.worker.onerror = () => refuse(new Error(message("practice-worker-failed")));
       this.worker.postMessage(message);
     });
   }

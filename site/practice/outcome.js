@@ -6,26 +6,24 @@ function wholePercent(share) {
 }
 
 function verdictOf({ credit, right }) {
-  if (credit === 0) return WORDS.verdict.none;
-  const word = right ? WORDS.verdict.right : WORDS.verdict.part;
-  return `${word} ${WORDS.credit(wholePercent(credit))}`;
+  if (credit === 0) return message("practice-nothing");
+  return message(right ? "practice-right" : "practice-part", { share: wholePercent(credit) });
 }
 
 function showOutcome(into, view, told) {
-  const parts = [made("h3", "outcome-title", WORDS.outcome)];
+  const parts = [made("h3", "outcome-title", message("practice-outcome"))];
   parts[0].tabIndex = -1;
   const { yours, best } = told;
-  if (view.form.kind !== "one" || !told.right) parts.push(made("p", "", WORDS.yoursSaid(yours.say)));
-  if (best) parts.push(made("p", "", told.right ? WORDS.alsoGood(best.say) : `${WORDS.bestSaid(best.say)} ${told.best_consequence ?? ""}`));
+  if (view.form.kind !== "one" || !told.right) parts.push(made("p", "", message("practice-yours-said", { said: yours.say })));
+  if (best) parts.push(made("p", "", told.right ? message("practice-also-good", { said: best.say }) : `${message("practice-best-said", { said: best.say })} ${told.best_consequence ?? ""}`));
   if (yours.seen.length > 0 || best?.seen.length > 0) parts.push(besideOf(view, yours, best));
   if (told.misconception) parts.push(beliefOf(told.misconception));
   for (const rule of new Set([...yours.restricted, ...(best?.restricted ?? [])])) {
-    parts.push(made("p", "warning", made("strong", "", WORDS.restricted), ` ${rule}.`));
+    parts.push(made("p", "warning", made("strong", "", message("screen-restricted")), ` ${rule}.`));
   }
-  if (told.lesson) parts.push(made("p", "reread", `${WORDS.reread} `, lessonLink(told.lesson)));
+  if (told.lesson) parts.push(made("p", "reread", ...around("practice-reread", "lesson", lessonLink(told.lesson))));
   const { name, level, known, before } = told.skill;
-  const shares = [wholePercent(known), wholePercent(before)];
-  parts.push(made("p", "small", level === "mastered" ? WORDS.mastered(name, ...shares) : WORDS.known(name, WORDS.level[level], ...shares)));
+  parts.push(made("p", "small", message(`practice-now-${level}`, { name, share: wholePercent(known), before: wholePercent(before) })));
   parts.push(worthOf(view, told));
   into.replaceChildren(...parts);
   return parts[0];
@@ -40,7 +38,7 @@ function lessonLink({ id, title }) {
 // Pairs in order of time: two columns on a phone, two rows where there is room.
 function besideOf(view, yours, best) {
   const site = view.case?.site ?? "brow";
-  const rows = [[WORDS.you, yours.seen], [WORDS.best, best?.seen ?? []]].filter(([, seen]) => seen.length > 0);
+  const rows = [[message("practice-yours"), yours.seen], [message("practice-best"), best?.seen ?? []]].filter(([, seen]) => seen.length > 0);
   const count = Math.max(...rows.map(([, seen]) => seen.length));
   const grid = made("div", "beside");
   grid.dataset.rows = rows.length;
@@ -49,35 +47,41 @@ function besideOf(view, yours, best) {
     for (const [who, all] of rows) {
       const seen = all[at];
       if (!seen) continue;
-      const when = seen.months === null ? "" : `, ${nameOfMonths(seen.months)}`;
-      const notes = seen.from_goal === null ? [] : [WORDS.fromGoal(fixed(seen.from_goal, 1))];
-      const figure = swatchOf(`${who}${when}`, seen, site, { notes });
+      const label = seen.months === null ? who : message("practice-at", { who, time: nameOfTime(seen.months) });
+      const notes = seen.from_goal === null ? [] : [message("screen-from-goal", { distance: fixed(seen.from_goal, 1) })];
+      const figure = swatchOf(label, seen, site, { notes });
       figure.classList.toggle("is-judged", seen.judged && count > 1);
       grid.append(figure);
     }
   }
-  const title = made("h4", "", WORDS.overTime);
+  const title = made("h4", "", message("practice-over-time"));
   return made("div", "beside-part", ...(count > 1 ? [title] : []), grid);
 }
 
 function beliefOf({ id, belief, truth }) {
-  const link = made("a", "", WORDS.beliefMore);
+  const link = made("a", "", message("practice-belief-more"));
   link.href = COURSE.links.misconceptions[id];
   const part = (term, ...content) => made("div", "", made("dt", "", term), made("dd", "", ...content));
-  return made("dl", "belief", part(WORDS.belief, made("q", "", belief)), part(WORDS.truth, `${truth} `, link));
+  return made("dl", "belief", part(message("practice-belief"), made("q", "", belief)), part(message("practice-truth"), `${truth} `, link));
 }
 
 const COLOUR_FAMILIES = ["foresight", "hindsight", "light", "skin"];
+
+function proofInWords(family, { searched, best_error, margin, held, worlds }) {
+  if (COLOUR_FAMILIES.includes(family)) return message("practice-proof-colours", { margin: fixed(margin ?? 0, 1), held, worlds });
+  const values = { searched, error: fixed(best_error, 1), held, worlds };
+  return margin === null ? message("practice-proof-mixes", values) : message("practice-proof-mixes-margin", { ...values, margin: fixed(margin, 1) });
+}
 
 function worthOf(view, told) {
   const list = made("ol", "outcomes");
   told.worth.forEach(({ say: said, credit, why }, place) => {
     const head = made("p", "outcome-head", made("strong", "", view.form.kind === "order" ? String(place + 1) : letterOf(place)), ` ${said} `);
-    if (credit !== null) head.append(made("span", "outcome-credit", WORDS.worthCredit(wholePercent(credit))));
+    if (credit !== null) head.append(made("span", "outcome-credit", message("practice-credit", { share: wholePercent(credit) })));
     list.append(made("li", "", head, made("p", "", why)));
   });
   const rest = [];
-  if (told.proof) rest.push(made("p", "small", COLOUR_FAMILIES.includes(view.family) ? WORDS.proofColours(told.proof) : WORDS.proofMixes(told.proof)));
-  rest.push(made("p", "small", WORDS.source(told.source, view.drill, view.number)));
-  return made("details", "", made("summary", "", WORDS.worth), list, ...rest);
+  if (told.proof) rest.push(made("p", "small", proofInWords(view.family, told.proof)));
+  rest.push(made("p", "small", message("practice-source", { source: told.source, drill: view.drill, number: view.number })));
+  return made("details", "", made("summary", "", message("practice-worth")), list, ...rest);
 }

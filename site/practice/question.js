@@ -2,37 +2,43 @@
 
 function swatchOf(label, { colour, bare_skin, words, light }, site, { notes = [], bare = false, here = light, technique = "powder-with-strokes" } = {}) {
   const swatch = new Swatch(label);
-  const inLight = here === "D65" ? [] : [WORDS.inLight(LIGHT_WORDS[here])];
+  const inLight = here === "D65" ? [] : [message("screen-in-light", { light: lightInWords(here, "-in") })];
   swatch.paint({ colour, skin: bare_skin, words, site, technique, bare, notes: [...inLight, ...notes] });
   return swatch.figure;
 }
 
 function caseOf(view) {
   const { name, light, site, bare, now: today, goal } = view;
-  const link = made("a", "", `${name}, ${view.age}`);
+  const link = made("a", "", message("practice-person", { name, age: view.age }));
   link.href = COURSE.links.clients[view.client];
   const facts = made("dl", "facts");
   const fact = (term, text) => facts.append(made("div", "", made("dt", "", term), made("dd", "", text)));
-  if (view.skin) fact(WORDS.facts.skin, WORDS.skin(view.skin));
-  fact(WORDS.facts.hair, view.hair);
-  if (view.placement) fact(WORDS.facts.placement, WORDS.placement(view.placement));
-  if (view.months !== null) fact(WORDS.facts.judged, WORDS.judged(nameOfMonths(view.months), LIGHT_WORDS[light]));
-  for (const old of view.old_work) fact(WORDS.facts.old, WORDS.old(age(old.months), old.note));
-  for (const note of view.health) fact(WORDS.facts.health, note);
+  if (view.skin) fact(message("practice-skin"), skinInWords(view.skin));
+  fact(message("practice-hair"), view.hair);
+  if (view.placement) fact(message("practice-placement"), placementInWords(view.placement));
+  if (view.months !== null) fact(message("practice-judged"), judgedInWords({ months: view.months, light }));
+  for (const old of view.old_work) fact(message("practice-old"), message("practice-old-told", { age: capitalised(age(old.months)), note: old.note }));
+  for (const note of view.health) fact(message("practice-health"), note);
   const swatches = made("div", "swatches");
-  if (today) swatches.append(swatchOf(WORDS.workNow(name), today, site, { technique: view.technique_now }));
-  else swatches.append(swatchOf(WORDS.bareNow(name), { colour: bare, bare_skin: bare, words: "", light }, site, { bare: true }));
+  if (today) swatches.append(swatchOf(message("practice-work-now", { name }), today, site, { technique: view.technique_now }));
+  else swatches.append(swatchOf(message("practice-skin-now", { name }), { colour: bare, bare_skin: bare, words: "", light }, site, { bare: true }));
   for (const exhibit of view.exhibits) swatches.append(swatchOf(exhibit.label, exhibit, site));
   if (goal) {
     const seen = { ...goal, bare_skin: bare, light };
-    swatches.append(swatchOf(WORDS.goal(goal.name), seen, site, { notes: [WORDS.within(fixed(goal.tolerance, 1))] }));
+    swatches.append(swatchOf(message("screen-goal", { name: goal.name }), seen, site, { notes: [message("screen-within", { tolerance: fixed(goal.tolerance, 1) })] }));
   }
   const wish = view.wish ? [made("p", "case-wish", made("q", "", view.wish))] : [];
   return made("div", "case", made("p", "case-about", made("strong", "", link, "."), ` ${view.about}`), ...wish, facts, swatches);
 }
 
-function nameOfMonths(months) {
-  return TIMES.find((time) => time.months === months)?.words ?? age(months);
+function skinInWords([phototype, undertone, redness]) {
+  const values = { phototype, undertone: message(`screen-undertone-${undertone}`), redness: message(`screen-redness-${redness}`) };
+  return message("practice-skin-words", values);
+}
+
+function placementInWords({ depth_mm, thickness_mm, load, coverage }) {
+  const values = { depth: short(depth_mm), thickness: short(thickness_mm), share: percent(coverage) };
+  return load === 1 ? message("practice-placed-full", values) : message("practice-placed", { ...values, load: short(load) });
 }
 
 const letterOf = (place) => String.fromCharCode(65 + place);
@@ -62,7 +68,7 @@ const forms = {
       const chosen = [...list.querySelectorAll("input:checked")].map((input) => Number(input.value));
       return chosen.length > 0 ? { several: chosen } : null;
     };
-    return { parts: [made("p", "how", WORDS.several), list], read };
+    return { parts: [made("p", "how", message("practice-several")), list], read };
   },
 
   order({ steps }) {
@@ -78,7 +84,7 @@ const forms = {
       else all[to].after(item);
       mark();
       button.focus();
-      say(said, `${steps[item.dataset.place]}: ${WORDS.place(to + 1, all.length)}`);
+      say(said, message("practice-now-step", { step: steps[item.dataset.place], place: to + 1, count: all.length }));
     };
     const mark = () => {
       const all = items();
@@ -95,12 +101,12 @@ const forms = {
         made_.addEventListener("click", () => move(item, by, made_));
         return made_;
       };
-      const item = made("li", "step", made("span", "step-text", step), made("span", "step-moves", button("↑", WORDS.earlier(step), -1), button("↓", WORDS.later(step), 1)));
+      const item = made("li", "step", made("span", "step-text", step), made("span", "step-moves", button("↑", message("practice-earlier", { step }), -1), button("↓", message("practice-later", { step }), 1)));
       item.dataset.place = place;
       list.append(item);
     });
     mark();
-    return { parts: [made("p", "how", WORDS.order), list, said], read: () => ({ order: items().map((item) => Number(item.dataset.place)) }) };
+    return { parts: [made("p", "how", message("practice-order")), list, said], read: () => ({ order: items().map((item) => Number(item.dataset.place)) }) };
   },
 
   drops({ bottles, drops: count, modifier_drops: most }) {
@@ -111,7 +117,7 @@ const forms = {
       drawing.paint(bottle.colour, null);
       drawing.svg.setAttribute("aria-hidden", "true");
       const input = Object.assign(made("input"), { type: "number", min: 0, max: count, step: 1, value: 0, inputMode: "numeric" });
-      input.setAttribute("aria-label", WORDS.dropsOf(bottle.name));
+      input.setAttribute("aria-label", message("screen-drops-label", { name: bottle.name }));
       const button = (text, name, by) => {
         const made_ = Object.assign(made("button", "", text), { type: "button" });
         made_.setAttribute("aria-label", name);
@@ -122,10 +128,9 @@ const forms = {
         return made_;
       };
       input.addEventListener("input", () => tell());
-      const [l, a, b] = bottle.colour.lab.map((number) => fixed(number, 1));
-      const name = made("p", "", made("strong", "", bottle.name), bottle.modifier ? ` ${WORDS.modifier}` : "");
-      const text = made("div", "drop-text", name, made("p", "small", `L* ${l} a* ${a} b* ${b}`));
-      const counter = made("div", "drop-count", button("−", WORDS.less(bottle.name), -1), input, button("+", WORDS.more(bottle.name), 1));
+      const name = made("p", "", made("strong", "", bottle.name), bottle.modifier ? ` ${message("practice-modifier")}` : "");
+      const text = made("div", "drop-text", name, made("p", "small", labInWords(bottle.colour.lab)));
+      const counter = made("div", "drop-count", button("−", message("screen-drop-less", { name: bottle.name }), -1), input, button("+", message("screen-drop-more", { name: bottle.name }), 1));
       const row = made("li", "drop-row", made("div", "drop-chip", drawing.svg), text, counter);
       return { row, input, id: bottle.id };
     });
@@ -135,7 +140,7 @@ const forms = {
         counted += Number(input.value) || 0;
         row.classList.toggle("is-in", Number(input.value) > 0);
       }
-      say(sum, WORDS.dropsSum(counted, count));
+      say(sum, message("practice-drops-sum", { sum: counted, count }));
     };
     tell();
     const read = () => {
@@ -143,12 +148,12 @@ const forms = {
       return given.length > 0 ? { drops: Object.fromEntries(given) } : null;
     };
     const list = made("ul", "drops", ...rows.map(({ row }) => row));
-    return { parts: [made("p", "how", WORDS.dropsHow(count, most)), list, sum], read };
+    return { parts: [made("p", "how", message("practice-drops-how", { count, most })), list, sum], read };
   },
 
   number({ name, unit }) {
     const input = Object.assign(made("input"), { type: "text", inputMode: "decimal", size: 8 });
-    const label = made("label", "option", made("span", "", WORDS.number(name, unit)), " ", input, made("span", "", unit));
+    const label = made("label", "option", made("span", "", unit === "°" ? message("practice-number-degrees", { name }) : message("practice-number", { name, unit })), " ", input, made("span", "", unit));
     return { parts: [label], read: () => (input.value.trim() ? { written: input.value } : null) };
   },
 };
@@ -160,10 +165,9 @@ function showQuestion(form, view) {
   const answer = made("fieldset", "", made("legend", "", view.ask), ...parts);
   const content = view.case ? [caseOf(view.case), answer] : [answer];
   if (view.case) {
-    const [before, word, after] = WORDS.health;
-    const link = made("a", "", word);
+    const link = made("a", "", message("practice-caution"));
     link.href = COURSE.links.cautions;
-    content.push(made("p", "small", before, link, after));
+    content.push(made("p", "small", ...around("practice-health-first", "caution", link)));
   }
   form.replaceChildren(...content);
   return { read, close: () => (answer.disabled = true), first: () => answer.querySelector("input, button") };

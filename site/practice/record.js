@@ -63,12 +63,12 @@ class Record {
   }
 }
 
-// Asks a question that is answered with one of two buttons; Escape is no.
-function asked([words, yes, no]) {
+// Asks whether to wipe or to load, answered with one of two buttons; Escape is no.
+function asked(what) {
   const dialog = byId("asked");
-  say(byId("asked_words"), words);
-  say(byId("asked_yes"), yes);
-  say(byId("asked_no"), no);
+  say(byId("asked_words"), message(`practice-ask-${what}`));
+  say(byId("asked_yes"), message(`practice-ask-${what}-yes`));
+  say(byId("asked_no"), message(`practice-ask-${what}-no`));
   return new Promise((fulfil) => {
     let answer = false;
     byId("asked_yes").onclick = () => {

@@ -18,7 +18,7 @@ class Sitting {
     const minutes = extent.endsWith("minutes") ? Number.parseInt(extent, 10) : null;
     Object.assign(this, { number: 0, count: minutes || !extent ? null : Number(extent), minutes, begun: now(), marking: false });
     const begun = await this.maker.ask("begin", { progress: this.record.text, seed: anySeed(), now: now(), minutes, ...(kind ? { [kind]: id } : {}) });
-    say(byId("session_plan"), begun.plan.length > 0 ? WORDS.plan(begun.plan.map(({ skill, count }) => `${skill} (${count})`).join("; ")) : "");
+    say(byId("session_plan"), begun.plan.length > 0 ? message("practice-plan", { skills: begun.plan.map(({ skill, count }) => message("practice-plan-skill", { skill, count })).join("; ") }) : "");
     this.running = true;
     byId("session").hidden = false;
     this.prepare();
@@ -40,19 +40,19 @@ class Sitting {
     byId("next").hidden = true;
     byId("verdict").replaceChildren();
     byId("outcome").replaceChildren();
-    const slow = setTimeout(() => say(byId("session_wait"), WORDS.making), 200);
+    const slow = setTimeout(() => say(byId("session_wait"), message("practice-making")), 200);
     let view;
     try {
       view = await this.coming;
     } catch (error) {
       view = null;
-      this.amiss = WORDS.impossible(error.message);
+      this.amiss = message("practice-impossible", { why: error.message });
     }
     clearTimeout(slow);
     say(byId("session_wait"), "");
     if (!this.running) return;
     if (!view || (this.minutes !== null && view.minutes > this.left())) {
-      this.amiss ??= this.minutes !== null && this.number > 0 ? WORDS.fitsNone : "";
+      this.amiss ??= this.minutes !== null && this.number > 0 ? message("practice-fits-none") : "";
       await this.end();
       return;
     }
@@ -61,17 +61,22 @@ class Sitting {
     this.open = showQuestion(byId("question"), view);
     byId("question").hidden = false;
     const title = byId("session_title");
-    const left = this.left();
-    say(title, `${WORDS.title(this.number, this.count, view.skill)}${left === null ? "" : `. ${WORDS.minutesLeft(Math.ceil(left))}`}`);
+    say(title, this.titleOf(view.skill));
     byId("mark").hidden = false;
     title.focus();
+  }
+
+  titleOf(skill) {
+    const [number, left] = [this.number, this.left()];
+    if (left !== null) return message("practice-exercise-left", { number, skill, minutes: Math.ceil(left) });
+    return this.count ? message("practice-exercise-of", { number, count: this.count, skill }) : message("practice-exercise", { number, skill });
   }
 
   async mark() {
     if (this.marking || byId("mark").hidden) return;
     const answer = this.open.read();
     if (!answer) {
-      say(byId("verdict"), WORDS.chooseFirst);
+      say(byId("verdict"), message("practice-choose-first"));
       this.open.first()?.focus();
       return;
     }
@@ -88,13 +93,13 @@ class Sitting {
       this.marking = false;
     }
     const kept = this.record.keep(told.progress);
-    if (this.record.keeps && !kept) say(byId("keep_words"), WORDS.notKeptNow);
+    if (this.record.keeps && !kept) say(byId("keep_words"), message("practice-not-kept-now"));
     const last = this.count !== null && this.number >= this.count;
     if (!last) this.prepare();
     this.open.close();
     byId("mark").hidden = true;
     byId("next").hidden = last;
-    const notes = elsewhere === undefined ? [] : [` ${WORDS.elsewhere}`];
+    const notes = elsewhere === undefined ? [] : [` ${message("practice-elsewhere")}`];
     byId("verdict").replaceChildren(made("strong", "", verdictOf(told)), ` ${told.consequence}`, ...notes);
     showOutcome(byId("outcome"), this.view, told).focus();
   }

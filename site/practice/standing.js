@@ -1,7 +1,7 @@
 // What the record says by skill, and what a session has shown.
 
 function levelWords(level) {
-  return level ? WORDS.level[level] : WORDS.none;
+  return message(`practice-level-${level || "none"}`);
 }
 
 // A bar with its number in words beside it.
@@ -13,10 +13,21 @@ function bar(share, name) {
 }
 
 function skillLink(id, name) {
-  const link = made("a", "", WORDS.practise);
+  const link = made("a", "", message("practice-practise"));
   link.href = `${COURSE.links.practice}#skill=${encodeURIComponent(id)}`;
-  link.setAttribute("aria-label", WORDS.practiseThis(name));
+  link.setAttribute("aria-label", message("practice-practise-this", { name }));
   return link;
+}
+
+function dueInWords(days) {
+  if (days === 0) return message("practice-due");
+  if (days < 1) return message("practice-due-within");
+  return days < 2 ? message("practice-due-tomorrow") : message("practice-due-in", { days: Math.floor(days) });
+}
+
+function oftenInWords(chosen, offered) {
+  if (offered === 1) return message("practice-chosen-once");
+  return chosen === offered ? message("practice-chosen-always", { offered }) : message("practice-chosen", { chosen, offered });
 }
 
 // How many answers there are, in how many skills, and what is most needed; remarks of the engine on the record.
@@ -24,9 +35,9 @@ function showStandingWords(overview) {
   const { skills, answers, next, others, notes } = overview;
   const practised = skills.filter((skill) => skill.answers > 0).length;
   const names = next.map((id) => skills.find((skill) => skill.id === id)?.name).filter(Boolean);
-  const due = answers > 0 && names.length > 0 ? ` ${WORDS.standingDue(names.join("; "))}` : "";
-  say(byId("standing_words"), answers === 0 ? WORDS.standingNone : `${WORDS.standing(answers, practised)}${due}`);
-  const said = [...notes.map((note) => `${capitalised(note)}.`), ...(others > 0 ? [WORDS.others(others)] : [])];
+  const due = answers > 0 && names.length > 0 ? ` ${message("practice-needed", { skills: names.join("; ") })}` : "";
+  say(byId("standing_words"), answers === 0 ? message("practice-standing-none") : `${message("practice-standing", { answers, skills: practised })}${due}`);
+  const said = [...notes.map((note) => `${capitalised(note)}.`), ...(others > 0 ? [message("practice-others", { count: others })] : [])];
   byId("standing_notes").replaceChildren(...said.map((text) => made("p", "small", text)));
 }
 
@@ -39,8 +50,9 @@ function showStanding(overview) {
 function skillEntry(skill) {
   const practice = [];
   if (skill.answers > 0) {
-    practice.push(WORDS.answers(skill.answers), WORDS.average(wholePercent(skill.credit)), WORDS.lastOn(new Date(skill.last * 1000).toLocaleDateString(document.documentElement.lang, { dateStyle: "long" })));
-    if (skill.due_in_days !== null) practice.push(skill.due_in_days === 0 ? WORDS.due : WORDS.dueIn(skill.due_in_days));
+    const date = new Date(skill.last * 1000).toLocaleDateString(document.documentElement.lang, { dateStyle: "long" });
+    practice.push(message("practice-answers", { count: skill.answers }), message("practice-average", { share: wholePercent(skill.credit) }), message("practice-last-on", { date }));
+    if (skill.due_in_days !== null) practice.push(dueInWords(skill.due_in_days));
   }
   const level = made("p", "skill-level", `${levelWords(skill.level)} `, ...(skill.level ? [made("span", "skill-share", wholePercent(skill.known))] : []));
   const about = made("p", "small", practice.length > 0 ? `${capitalised(practice.join(", "))}. ` : "", skillLink(skill.id, skill.name));
@@ -49,10 +61,10 @@ function skillEntry(skill) {
 
 function showSummary(summary) {
   const parts = [];
-  if (summary.skills.length === 0) parts.push(made("p", "", WORDS.summaryNone));
+  if (summary.skills.length === 0) parts.push(made("p", "", message("practice-summary-none")));
   else {
-    const head = made("tr", "", ...WORDS.summaryHead.map((text) => Object.assign(made("th", "", text), { scope: "col" })));
-    const known = ([share, level]) => `${WORDS.level[level]}, ${wholePercent(share)}`;
+    const head = made("tr", "", ...["skill", "answers", "credit", "before", "now"].map((name) => Object.assign(made("th", "", message(`practice-head-${name}`)), { scope: "col" })));
+    const known = ([share, level]) => message("practice-known-share", { level: levelWords(level), share: wholePercent(share) });
     const rows = summary.skills.map((skill) => {
       const name = Object.assign(made("th", "", skill.name), { scope: "row" });
       return made("tr", "", name, ...[String(skill.answers), wholePercent(skill.credit), known(skill.before), known(skill.after)].map((text) => made("td", "", text)));
@@ -60,18 +72,18 @@ function showSummary(summary) {
     const table = made("div", "table", made("table", "", made("thead", "", head), made("tbody", "", ...rows)));
     table.tabIndex = 0;
     table.setAttribute("role", "region");
-    table.setAttribute("aria-label", WORDS.summaryTable);
+    table.setAttribute("aria-label", message("practice-summary-skills"));
     parts.push(table);
   }
   const list = (title, items) => {
     if (items.length > 0) parts.push(made("h3", "", title), made("ul", "", ...items.map((item) => made("li", "", ...item))));
   };
-  list(WORDS.summaryNext, summary.next.map(([id, name]) => [`${name} `, skillLink(id, name)]));
-  list(WORDS.summaryReread, summary.reread.map((lesson) => [lessonLink(lesson), ` (${WORDS.answers(lesson.answers)})`]));
-  list(WORDS.summaryBeliefs, summary.misconceptions.map(({ id, belief, chosen, offered, stands_out }) => {
+  list(message("practice-summary-next"), summary.next.map(([id, name]) => [`${name} `, skillLink(id, name)]));
+  list(message("practice-summary-reread"), summary.reread.map((lesson) => around("practice-lesson-answers", "lesson", lessonLink(lesson), { count: lesson.answers })));
+  list(message("practice-summary-beliefs"), summary.misconceptions.map(({ id, belief, chosen, offered, stands_out }) => {
     const link = made("a", "", belief);
     link.href = COURSE.links.misconceptions[id];
-    return [made("q", "", link), ` ${WORDS.beliefOften(chosen, offered)}.${stands_out ? ` ${WORDS.habit}` : ""}`];
+    return [made("q", "", link), ` ${oftenInWords(chosen, offered)}${stands_out ? ` ${message("practice-habit")}` : ""}`];
   }));
   byId("summary_parts").replaceChildren(...parts);
 }

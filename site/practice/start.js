@@ -29,7 +29,7 @@ class Practice {
     if (!/^(lesson|skill)=/.test(what)) return;
     const known = [...byId("what").options].some((option) => option.value === what);
     if (!known) {
-      this.trouble(WORDS.linkUnknown);
+      this.trouble(message("practice-link-unknown"));
       return;
     }
     byId("what").value = what;
@@ -54,7 +54,7 @@ class Practice {
       byId("standing").hidden = true;
       await this.sitting.begin(byId("what").value, byId("extent").value);
     } catch (error) {
-      this.trouble(WORDS.failed(error.message));
+      this.trouble(message("practice-failed", { why: error.message }));
       await this.over();
     }
     byId("begin").disabled = false;
@@ -74,7 +74,7 @@ async function start() {
     const maker = await Maker.open(await engineBytes(), COURSE.course);
     await new Practice(maker).start();
   } catch (error) {
-    say(byId("practice_trouble"), WORDS.needs(error.message));
+    say(byId("practice_trouble"), message("practice-needs", { why: error.message }));
     byId("practice_trouble").hidden = false;
   }
   byId("practice_wait").hidden = true;

@@ -18,7 +18,7 @@ class ProgressPage {
       const own = list.dataset.skills.split(" ").map((id) => skills.get(id)).filter(Boolean);
       list.replaceChildren(...own.map(skillEntry));
       const known = own.filter((skill) => skill.level === "well" || skill.level === "mastered").length;
-      say(list.closest("section").querySelector("[data-known]"), WORDS.knownOf(known, own.length));
+      say(list.closest("section").querySelector("[data-known]"), message("progress-known", { known, count: own.length }));
     }
     // The longest overdue first: what is known least.
     const due = overview.skills.filter((skill) => skill.due_in_days === 0).sort((one, other) => one.known - other.known);
@@ -26,7 +26,7 @@ class ProgressPage {
     byId("due_none").hidden = due.length > 0 || overview.answers === 0;
     byId("due").hidden = overview.answers === 0;
     const next = overview.skills.filter((skill) => skill.due_in_days > 0).map((skill) => skill.due_in_days);
-    say(byId("due_none"), next.length > 0 ? WORDS.nothingDueUntil(Math.min(...next)) : WORDS.nothingDue);
+    say(byId("due_none"), next.length > 0 ? message("progress-nothing-until", { when: dueInWords(Math.min(...next)) }) : message("progress-nothing"));
   }
 }
 
@@ -36,7 +36,7 @@ async function start() {
     const maker = await Maker.open(await engineBytes(), COURSE.course);
     await new ProgressPage(maker).start();
   } catch (error) {
-    say(byId("practice_trouble"), WORDS.needs(error.message));
+    say(byId("practice_trouble"), message("practice-needs", { why: error.message }));
     byId("practice_trouble").hidden = false;
   }
   byId("practice_wait").hidden = true;

@@ -81,6 +81,11 @@ impl Date {
         })
     }
 
+    /// Year, month and day.
+    pub fn parts(self) -> (u16, u8, u8) {
+        (self.year, self.month, self.day)
+    }
+
     /// As people write it: "14 March 2026".
     pub fn in_words(self) -> String {
         const MONTHS: [&str; 12] = [

@@ -77,6 +77,12 @@ impl Language {
         &self.0.tag
     }
 
+    /// BCP 47 tag of the language that the program's words are in: the course's, or English where the program does not speak it.
+    #[cfg(feature = "program")]
+    pub fn spoken_tag(&self) -> &str {
+        if Language::is_spoken(self.tag()) { self.tag() } else { SPOKEN[0].0 }
+    }
+
     /// The message with this id, its values filled in. An id without a message is given back in angle brackets (`⟨id⟩`), as is a value
     /// that is missing; tests see to it that there are none.
     pub fn say(&self, id: &str, values: &[(&str, Value)]) -> String {

@@ -29,7 +29,6 @@ mod spoken;
 mod swatch;
 mod templates;
 mod timeline;
-#[expect(dead_code, reason = "scripts follow")]
 mod words;
 
 pub use assignment::AssignedFolder;

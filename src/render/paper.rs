@@ -11,6 +11,7 @@ use super::figures::{colour_index, percent, short};
 use super::output::{OutputFolder, PAPERS, SiteFile};
 use super::swatch::Swatch;
 use super::templates::{PAPER_CSS, PAPER_JS, STYLE_CSS, Templates};
+use super::words::{OF_PAPERS, speaking};
 use crate::assess::{Paper, PaperPool, Person, PoolQuestion};
 use crate::course::Course;
 use crate::pigment::{Bottle, Mix};
@@ -29,6 +30,9 @@ const NUMBER: &str = "\u{1}";
 pub struct PaperPages<'p> {
     pool: &'p PaperPool<'p>,
     templates: Templates,
+    /// The script of the page, and its digest in base64.
+    script: String,
+    script_digest: String,
     /// One a question of the pool.
     questions: Vec<Rendered>,
     /// The same below a case, for the questions of cases.
@@ -122,7 +126,10 @@ impl<'p> PaperPages<'p> {
             })
             .collect::<Result<_, RenderError>>()?;
         let bottles = course.shelf.bottles.iter().map(|bottle| bottle_view(course, bottle)).collect();
-        Ok(PaperPages { pool, templates, questions, within, bottles })
+        let script = speaking(&course.language, &OF_PAPERS, PAPER_JS);
+        let script_digest = STANDARD.encode(Sha256::digest(&script));
+        let script = String::from_utf8_lossy(&script).into_owned();
+        Ok(PaperPages { pool, templates, script, script_digest, questions, within, bottles })
     }
 
     /// The page on which a person works the paper: one file, without a key, that asks for nothing from outside.
@@ -195,15 +202,15 @@ impl<'p> PaperPages<'p> {
             about: &blueprint.about,
             minutes: blueprint.minutes,
             count: number,
-            pass_mark: format!("{:.1}%", blueprint.pass_mark()),
+            pass_mark: self.pool.course.language.decimal(blueprint.pass_mark(), 1),
             name: &person.name,
             candidate: &person.id,
             seed: paper.id.seed,
             digest: &paper.id.digest,
             version: self.pool.course.version.chars().take(12).collect(),
             style: &format!("{STYLE_CSS}\n{PAPER_CSS}"),
-            script: PAPER_JS,
-            script_digest: &STANDARD.encode(Sha256::digest(PAPER_JS.as_bytes())),
+            script: &self.script,
+            script_digest: &self.script_digest,
             identity,
             sections,
             bottles: bottles.into_iter().map(|place| &self.bottles[place]).collect(),

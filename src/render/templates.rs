@@ -43,7 +43,6 @@ macro_rules! joined {
 
 /// The script of practice, made in the same way; what draws and talks is the bench's.
 pub(super) const PRACTICE_JS: &str = joined![
-    "practice/strings.js",
     "practice/course.js",
     "bench/figures.js",
     "bench/talk.js",
@@ -60,7 +59,6 @@ pub(super) const PRACTICE_JS: &str = joined![
 
 /// The script of progress, out of practice's parts.
 pub(super) const PROGRESS_JS: &str = joined![
-    "practice/strings.js",
     "practice/course.js",
     "bench/figures.js",
     "bench/talk.js",

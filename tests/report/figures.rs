@@ -291,7 +291,7 @@ fn a_drill_with_the_wrong_key_is_flagged_in_words() {
     let item = report.items.iter().find(|item| item.id == drill).expect("the drill");
     assert!(item.revise.iter().any(|reason| reason.contains("check the key")), "{:?}", item.revise);
     insta::assert_snapshot!(item.revise.join("\n"));
-    let few = Flag::FewAnswers { answers: 3 }.to_string();
+    let few = Flag::FewAnswers { answers: 3 }.words(&COURSE.language);
     assert!(!item.revise.contains(&few));
 }
 

@@ -19,3 +19,4 @@ mod search;
 mod sheets;
 mod teaching;
 mod weight;
+mod words;

@@ -3,7 +3,7 @@
 use super::classical::{Classical, classical};
 use super::flag::{Flag, flags};
 use super::options::{OptionRow, option_rows};
-use super::rasch::{ItemMeasure, PersonMeasure, rasch};
+use super::rasch::{ItemMeasure, NoDifficulties, PersonMeasure, rasch};
 use super::reliability::{Reliability, reliability};
 use super::sitting::Sitting;
 use serde::Serialize;
@@ -23,8 +23,8 @@ pub struct Analysis {
     pub estimated: usize,
     /// Whether the standard errors of difficulties are exact.
     pub exact_errors: bool,
-    /// Why there are no difficulties, in words.
-    pub why_no_difficulties: Option<String>,
+    /// Why there are no difficulties.
+    pub why_no_difficulties: Option<NoDifficulties>,
 }
 
 /// Statistics of one item.
@@ -38,7 +38,7 @@ pub struct ItemReport {
     pub options: Vec<OptionRow>,
     /// Difficulty and fit.
     pub rasch: ItemMeasure,
-    /// Reasons to revise it; [`Flag`]'s `to_string` says each in words.
+    /// Reasons to revise it; [`Flag::words`] says each.
     pub flags: Vec<Flag>,
 }
 

@@ -2,10 +2,11 @@
 
 use super::classical::Classical;
 use super::options::OptionRow;
-use super::rasch::ItemMeasure;
+use super::rasch::{ItemMeasure, Unlinked};
 use crate::assess::cohort::wilson;
+use crate::language::Language;
+use crate::say;
 use serde::Serialize;
-use std::fmt;
 
 /// Answers below which nothing is said about an item but that they are few: with 20 answers the 95% interval of a share
 /// still spans about
@@ -94,58 +95,70 @@ pub enum Flag {
     },
     /// It cannot be placed on the scale of difficulty.
     Unlinked {
-        /// Why not, in words.
-        why: &'static str,
+        /// Why not.
+        why: Unlinked,
     },
 }
 
-impl fmt::Display for Flag {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let percent = |share: &f64| libm::round(share * 100.0);
+impl Flag {
+    /// In words.
+    pub fn words(&self, language: &Language) -> String {
+        let percent = |share: f64| {
+            say!(language, "report-percent", number = language.decimal(libm::round(share * 100.0), 0))
+        };
+        let hundredths = |number: f64| language.decimal(number, 2);
         // Without the sign of a zero.
-        let hundredths = |number: &f64| libm::round(number * 100.0) / 100.0 + 0.0;
+        let signed = |number: f64| hundredths(libm::round(number * 100.0) / 100.0 + 0.0);
         match self {
             Flag::FewAnswers { answers } => {
-                write!(f, "only {answers} answers: too few to judge it by (from {FEWEST_ANSWERS} on)")
+                say!(language, "report-flag-few-answers", answers = *answers, least = FEWEST_ANSWERS)
             }
             Flag::TooEasy { facility } => {
-                write!(f, "too easy: mean credit {facility:.2}; it tells hardly anybody apart")
+                say!(language, "report-flag-too-easy", facility = hundredths(*facility))
             }
-            Flag::TooHard { facility } => write!(f, "too hard: mean credit {facility:.2}"),
-            Flag::BelowGuessing { right, guessing } => write!(
-                f,
-                "{}% got it right, fewer than the {}% by blind guessing: the question misleads, or the key is wrong",
-                percent(right),
-                percent(guessing)
+            Flag::TooHard { facility } => {
+                say!(language, "report-flag-too-hard", facility = hundredths(*facility))
+            }
+            Flag::BelowGuessing { right, guessing } => say!(
+                language,
+                "report-flag-below-guessing",
+                right = percent(*right),
+                guessing = percent(*guessing)
             ),
-            Flag::NegativeDiscrimination { discrimination } => write!(
-                f,
-                "weaker candidates do better on it than stronger ones (discrimination {:.2}): check the key",
-                hundredths(discrimination)
-            ),
-            Flag::WeakDiscrimination { discrimination } => write!(
-                f,
-                "it hardly separates stronger from weaker candidates (discrimination {:.2})",
-                hundredths(discrimination)
-            ),
-            Flag::DrawsBetter { option, mean_rest, key_rest } => write!(
-                f,
-                "the wrong option “{option}” draws better candidates ({}% right elsewhere) than the key ({}%)",
-                percent(mean_rest),
-                percent(key_rest)
+            Flag::NegativeDiscrimination { discrimination } => {
+                say!(language, "report-flag-negative", discrimination = signed(*discrimination))
+            }
+            Flag::WeakDiscrimination { discrimination } => {
+                say!(language, "report-flag-weak", discrimination = signed(*discrimination))
+            }
+            Flag::DrawsBetter { option, mean_rest, key_rest } => say!(
+                language,
+                "report-flag-draws-better",
+                option = option,
+                rest = percent(*mean_rest),
+                key = percent(*key_rest)
             ),
             Flag::Unchosen { option, offered } => {
-                write!(f, "nobody of {offered} chose the option “{option}”: it tempts nobody")
+                say!(language, "report-flag-unchosen", offered = *offered, option = option)
             }
-            Flag::Erratic { mean_square } => write!(
-                f,
-                "answers are erratic (mean square {mean_square:.2}): able candidates miss it or weak ones get it"
-            ),
-            Flag::TooRegular { mean_square } => write!(
-                f,
-                "answers are too regular (mean square {mean_square:.2}): it may repeat what other questions ask"
-            ),
-            Flag::Unlinked { why } => write!(f, "no difficulty: {why}"),
+            Flag::Erratic { mean_square } => {
+                say!(language, "report-flag-erratic", square = hundredths(*mean_square))
+            }
+            Flag::TooRegular { mean_square } => {
+                say!(language, "report-flag-too-regular", square = hundredths(*mean_square))
+            }
+            Flag::Unlinked { why } => {
+                let why = language.say(
+                    match why {
+                        Unlinked::Unanswered => "report-unlinked-unanswered",
+                        Unlinked::AllRight => "report-unlinked-all-right",
+                        Unlinked::NoneRight => "report-unlinked-none-right",
+                        Unlinked::Apart => "report-unlinked-apart",
+                    },
+                    &[],
+                );
+                say!(language, "report-flag-unlinked", why = why)
+            }
         }
     }
 }
@@ -181,7 +194,7 @@ pub(super) fn flags(classical: &Classical, options: &[OptionRow], rasch: &ItemMe
     flags.extend(option_flags(options));
     flags.extend(fit_flag(rasch));
     if let Some(unlinked) = rasch.unlinked {
-        flags.push(Flag::Unlinked { why: unlinked.words() });
+        flags.push(Flag::Unlinked { why: unlinked });
     }
     flags
 }

@@ -20,5 +20,5 @@ pub use flag::{
     FIT_MOST, FIT_T, Flag,
 };
 pub use options::{OptionRow, option_rows};
-pub use reliability::{Coefficient, Reliability, reliability};
+pub use reliability::{Coefficient, Reliability, Unreliable, reliability};
 pub use sitting::{Answer, Candidate, Item, ItemOption, RIGHT_FROM, Sitting, SittingError};

@@ -1,7 +1,8 @@
 //! How far the scores of a paper can be trusted. Entry point: [`reliability`].
 
 use super::sitting::Sitting;
-use serde::Serialize;
+use serde::{Serialize, Serializer};
+use std::fmt;
 
 /// A coefficient of internal consistency.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
@@ -30,8 +31,50 @@ pub struct Reliability {
     pub alpha: Option<Coefficient>,
     /// Kuder and Richardson's formula 20 (1937): alpha of right and wrong, where only full credit is right.
     pub kr20: Option<Coefficient>,
-    /// Why a coefficient is missing, in words.
-    pub why_not: Option<String>,
+    /// Why a coefficient is missing; in JSON in words.
+    pub why_not: Option<Unreliable>,
+}
+
+/// Why a coefficient of reliability is missing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Unreliable {
+    /// Items are drills that are put several times.
+    Repeats,
+    /// Fewer than two items.
+    FewQuestions,
+    /// Fewer than two people answered all items.
+    FewPeople {
+        /// Items.
+        items: usize,
+        /// Who answered all of them.
+        people: usize,
+    },
+    /// All have the same score.
+    SameScore,
+}
+
+impl fmt::Display for Unreliable {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Unreliable::Repeats => {
+                f.write_str("reliability is of the places on a paper, not of drills put several times")
+            }
+            Unreliable::FewQuestions => f.write_str("reliability needs at least two questions"),
+            Unreliable::FewPeople { items, people } => write!(
+                f,
+                "reliability needs at least two people who answered all {items} questions; there are {people}"
+            ),
+            Unreliable::SameScore => {
+                f.write_str("there is nothing to tell people apart by: all have the same score")
+            }
+        }
+    }
+}
+
+impl Serialize for Unreliable {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(self)
+    }
 }
 
 /// Reliability of the whole paper.
@@ -53,15 +96,13 @@ pub fn reliability(sitting: &Sitting) -> Reliability {
     let scores: Vec<f64> = credits.iter().map(|row| row.iter().sum()).collect();
     let (alpha, kr20) = (coefficient(&credits, items), coefficient(&rights, items));
     let why_not = if sitting.has_repeats() {
-        Some("reliability is of the places on a paper, not of drills put several times".to_owned())
+        Some(Unreliable::Repeats)
     } else if items < 2 {
-        Some("reliability needs at least two questions".to_owned())
+        Some(Unreliable::FewQuestions)
     } else if people < 2 {
-        Some(format!(
-            "reliability needs at least two people who answered all {items} questions; there are {people}"
-        ))
+        Some(Unreliable::FewPeople { items, people })
     } else if alpha.is_none() || kr20.is_none() {
-        Some("there is nothing to tell people apart by: all have the same score".to_owned())
+        Some(Unreliable::SameScore)
     } else {
         None
     };

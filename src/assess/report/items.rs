@@ -5,11 +5,13 @@
 //! answered at leisure, with the lesson at hand.
 
 use super::input::{Checked, Question};
-use crate::assess::items::rasch::ItemMeasure;
+use crate::assess::items::rasch::{ItemMeasure, NoDifficulties};
 use crate::assess::items::{
     Answer, Candidate, Classical, Flag, Item, ItemOption, OptionRow, Sitting, analyse,
 };
 use crate::course::Course;
+use crate::language::Language;
+use crate::say;
 use serde::Serialize;
 use std::collections::HashMap;
 
@@ -131,7 +133,7 @@ pub(super) fn items(checked: &Checked, course: &Course) -> Items {
                 .flags
                 .iter()
                 .partition(|flag| matches!(flag, Flag::FewAnswers { .. } | Flag::Unlinked { .. }));
-            let words = |flags: Vec<&Flag>| flags.iter().map(|flag| flag.to_string()).collect();
+            let words = |flags: Vec<&Flag>| flags.iter().map(|flag| flag.words(&course.language)).collect();
             ItemEntry {
                 about: about(course, kind, &item.id),
                 skill: super::people::skill_name(course, skill),
@@ -150,7 +152,7 @@ pub(super) fn items(checked: &Checked, course: &Course) -> Items {
     entries.sort_by(|one, other| (one.revise.is_empty(), &one.id).cmp(&(other.revise.is_empty(), &other.id)));
     Items {
         entries,
-        why_no_difficulties: analysis.why_no_difficulties,
+        why_no_difficulties: analysis.why_no_difficulties.map(|why| no_difficulties(&course.language, why)),
         exact_errors: analysis.exact_errors,
         measures,
     }
@@ -252,12 +254,20 @@ fn practised_only(checked: &Checked) -> Vec<bool> {
 
 /// What an option of a drill is called, whatever the exercise.
 fn gathered_label(course: &Course, belief: Option<&str>, right: bool, time: usize) -> String {
+    let language = &course.language;
     let what = match belief {
-        _ if right => "the right answer".to_owned(),
+        _ if right => say!(language, "report-right-answer"),
         Some(id) => course.misconception(id).map_or_else(|| id.to_owned(), |known| known.belief.clone()),
-        None => "a wrong answer of no named belief".to_owned(),
+        None => say!(language, "report-no-belief"),
     };
-    if time == 1 { what } else { format!("{what} (option {time} of it)") }
+    if time == 1 { what } else { say!(language, "report-option-time", what = what, time = time) }
+}
+
+fn no_difficulties(language: &Language, why: NoDifficulties) -> String {
+    match why {
+        NoDifficulties::NoLinks => say!(language, "report-no-links"),
+        NoDifficulties::Unsettled => say!(language, "report-unsettled"),
+    }
 }
 
 fn about(course: &Course, kind: ItemKind, id: &str) -> String {

@@ -10,7 +10,8 @@
 //! 4. skills and misconceptions are counted for the cohort and for every person (`people`);
 //! 5. the report says in words what stands out (`words`).
 //!
-//! Pure: no files, no clock, no HTML. What cannot be computed is `None`, with words that say why.
+//! Pure: no files, no clock, no HTML. What cannot be computed is `None`, with words that say why. Sentences are in the course's language; names
+//! of fields and values that programs tell apart are the same in every language.
 
 mod input;
 mod items;
@@ -26,6 +27,7 @@ pub use items::{ItemEntry, ItemKind};
 pub use misconceptions::{MOST_TOLD, MisconceptionEntry, Reread};
 pub use papers::{PaperEntry, Place};
 pub use people::{MOST_NEXT, Next, PersonEntry, PersonSkill, SheetEntry, SkillEntry, Standing};
+pub use words::unreliable;
 
 use crate::course::Course;
 use serde::Serialize;
@@ -84,6 +86,6 @@ pub fn report(cohort: &Cohort, course: &Course) -> Result<Report, CohortError> {
         exact_errors: items.exact_errors,
         people,
     };
-    report.summary = words::summary(&report);
+    report.summary = words::summary(&report, &course.language);
     Ok(report)
 }

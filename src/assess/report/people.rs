@@ -7,10 +7,10 @@ use super::misconceptions::{Beliefs, MisconceptionEntry, Reread, of_person};
 use super::papers::percent_of;
 use super::words;
 use crate::assess::cohort::{self, Interval, SkillAnswer, SkillMean};
-use crate::assess::standard::decide;
+use crate::assess::standard::{Decision, decide};
 use crate::course::Course;
 use rayon::prelude::*;
-use serde::Serialize;
+use serde::{Serialize, Serializer};
 use std::collections::{BTreeMap, HashMap};
 
 /// Most skills that a person is told to practise next: more than one can work on is no advice. Common practice, no source.
@@ -88,8 +88,9 @@ pub struct SheetEntry {
     pub percent: Option<f64>,
     /// Minutes it took, as the page told.
     pub minutes: Option<f64>,
-    /// Passed or not, in words; `None` without a pass mark.
-    pub decision: Option<String>,
+    /// Passed or not; `None` without a pass mark. In JSON in words.
+    #[serde(serialize_with = "in_words")]
+    pub decision: Option<Decision>,
     /// Ability in logits, on the scale of the difficulties.
     pub measure: Option<f64>,
     /// Its standard error in logits.
@@ -249,7 +250,7 @@ impl Making<'_, '_> {
             .map(|skill| Next {
                 skill: skill.mean.skill.clone(),
                 name: skill.name.clone(),
-                why: words::why(skill),
+                why: words::why(skill, &self.course.language),
                 lessons: self.lessons(&skill.mean.skill, sheets),
             })
             .collect();
@@ -262,7 +263,7 @@ impl Making<'_, '_> {
             sheets: sheets.iter().map(|&at| sheet_entry(of(at), self.measures.get(at))).collect(),
             mean: (count > 0).then(|| (credit / count as f64).clamp(0.0, 1.0)),
             misconceptions: of_person(self.checked, &self.beliefs, self.course, sheets),
-            nothing_next: next.is_empty().then(|| words::nothing_next(count)),
+            nothing_next: next.is_empty().then(|| words::nothing_next(count, &self.course.language)),
             skills,
             next,
         }
@@ -303,10 +304,13 @@ impl Making<'_, '_> {
     }
 }
 
+fn in_words<S: Serializer>(decision: &Option<Decision>, serializer: S) -> Result<S::Ok, S::Error> {
+    decision.map(|decision| decision.to_string()).serialize(serializer)
+}
+
 fn sheet_entry(sheet: &Sheet, measure: Option<&SheetMeasure>) -> SheetEntry {
-    let decided = |mark: &super::SheetMark| {
-        mark.pass_mark.map(|pass| decide(mark.total, pass, mark.standard_error).to_string())
-    };
+    let decided =
+        |mark: &super::SheetMark| mark.pass_mark.map(|pass| decide(mark.total, pass, mark.standard_error));
     SheetEntry {
         practice: sheet.practice,
         blueprint: sheet.paper.blueprint.clone(),

@@ -20,6 +20,11 @@ impl From<&str> for Cell {
         Cell::Text(text.to_owned())
     }
 }
+impl From<String> for Cell {
+    fn from(text: String) -> Self {
+        Cell::Text(text)
+    }
+}
 impl From<&String> for Cell {
     fn from(text: &String) -> Self {
         Cell::Text(text.clone())
@@ -117,7 +122,7 @@ fn papers(report: &Report) -> Table {
             kr20.map(|c| c.value),
             kr20.map(|c| c.standard_error),
             reliability.people,
-            reliability.why_not.as_deref().unwrap_or_default(),
+            reliability.why_not.map(|why| why.to_string()).unwrap_or_default(),
         ]
     });
     Table(columns, rows.collect())
@@ -149,7 +154,7 @@ fn scores(report: &Report) -> Table {
                 sheet.answers,
                 sheet.score,
                 sheet.percent,
-                sheet.decision.as_deref().unwrap_or_default(),
+                sheet.decision.map(|decision| decision.to_string()).unwrap_or_default(),
                 sheet.minutes,
                 sheet.measure,
                 sheet.standard_error,

@@ -5,14 +5,17 @@ use super::bottles::BottleView;
 use super::home::LessonEntry;
 use super::worksheet::bottles_of;
 use crate::assess::assigned::{FORM, PracticeSet};
-use crate::course::{Assignment, Person};
+use crate::course::{Assignment, Date, Person};
+use crate::language::Language;
 use crate::render::RenderError;
 use crate::render::exercise::ExerciseView;
-use crate::render::figures::{counted, minutes};
+use crate::render::figures::minutes;
 use crate::render::frame::{Frame, Link, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan::{self, href, text_path};
 use crate::render::templates::{EXERCISE_JS, SLIP_JS, STYLE_CSS};
+use crate::render::words::{OF_ASSIGNMENTS, OF_STUDY, speaking};
+use crate::say;
 use rayon::prelude::*;
 use serde::Serialize;
 use std::collections::BTreeSet;
@@ -64,10 +67,14 @@ impl Pages<'_> {
     /// Every page but the first: the assigned lessons and what they refer to.
     pub(in crate::render) fn assigned(&self) -> Result<Vec<SiteFile>, RenderError> {
         let place = |id: &str| self.whole.modules.iter().position(|module| module.id == id).unwrap_or(0);
+        let language = &self.course.language;
         let mut files = vec![
             SiteFile { path: plan::STYLE.to_owned(), content: STYLE_CSS.as_bytes().to_vec() },
-            SiteFile { path: plan::SCRIPT.to_owned(), content: EXERCISE_JS.as_bytes().to_vec() },
-            SiteFile { path: plan::SLIP_SCRIPT.to_owned(), content: SLIP_JS.as_bytes().to_vec() },
+            SiteFile { path: plan::SCRIPT.to_owned(), content: speaking(language, &OF_STUDY, EXERCISE_JS) },
+            SiteFile {
+                path: plan::SLIP_SCRIPT.to_owned(),
+                content: speaking(language, &OF_ASSIGNMENTS, SLIP_JS),
+            },
             self.bottles()?,
             self.clients()?,
             self.misconceptions()?,
@@ -103,6 +110,7 @@ impl Pages<'_> {
     pub(in crate::render) fn assignment(&self, to: &AssignedTo<'_>) -> Result<SiteFile, RenderError> {
         let AssignedTo { assignment, person, set } = to;
         let path = plan::HOME;
+        let language = &self.course.language;
         let used: BTreeSet<&str> = set.exercises.iter().flat_map(bottles_of).collect();
         let bottles = self.course.shelf.bottles.iter().filter(|bottle| used.contains(bottle.id.as_str()));
         let lessons = self.course.lessons().count();
@@ -112,13 +120,14 @@ impl Pages<'_> {
             title: assignment.title.clone(),
             note: assignment.note.clone(),
             person: person.name.clone(),
-            due: assignment.due.in_words(),
+            due: date_in_words(language, assignment.due),
             due_date: assignment.due.to_string(),
-            extent: format!(
-                "{} ({}), {}",
-                counted(lessons, "lesson"),
-                minutes(all_minutes),
-                counted(set.exercises.len(), "exercise")
+            extent: say!(
+                language,
+                "assignment-extent",
+                lessons = say!(language, "assignment-lessons", count = lessons),
+                time = minutes(all_minutes),
+                exercises = say!(language, "assignment-exercises", count = set.exercises.len())
             ),
             modules: self
                 .course
@@ -146,4 +155,11 @@ impl Pages<'_> {
         };
         self.page(path, "assignment.html", context)
     }
+}
+
+/// A date as people write it: "14 March 2026".
+fn date_in_words(language: &Language, date: Date) -> String {
+    let (year, month, day) = date.parts();
+    let month = language.say(&format!("assignment-month-{month}"), &[]);
+    say!(language, "assignment-date", day = day, month = month, year = year)
 }

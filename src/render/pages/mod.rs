@@ -26,6 +26,7 @@ use super::glossary::Glossary;
 use super::output::SiteFile;
 use super::plan::{self, href, text_path};
 use super::templates::{EXERCISE_JS, HOME_JS, STYLE_CSS, Templates};
+use super::words::{OF_STUDY, speaking};
 use crate::course::{Course, Lesson, Module};
 use crate::exercise::{Exercise, Pools};
 use crate::say;
@@ -94,7 +95,10 @@ impl<'a> Pages<'a> {
     pub fn all(&self) -> Result<Vec<SiteFile>, RenderError> {
         let mut files = vec![
             SiteFile { path: plan::STYLE.to_owned(), content: STYLE_CSS.as_bytes().to_vec() },
-            SiteFile { path: plan::SCRIPT.to_owned(), content: EXERCISE_JS.as_bytes().to_vec() },
+            SiteFile {
+                path: plan::SCRIPT.to_owned(),
+                content: speaking(&self.course.language, &OF_STUDY, EXERCISE_JS),
+            },
             self.home()?,
             self.bottles()?,
             self.bench()?,

@@ -12,6 +12,8 @@ use crate::render::frame::{Frame, Link, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan::{self, href, href_to, text_path};
 use crate::render::templates::{PRACTICE_CSS, PRACTICE_JS};
+use crate::render::words::{OF_PRACTICE, speaking};
+use crate::say;
 use crate::skin::Site;
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -65,8 +67,8 @@ impl Pages<'_> {
         let course = self.course;
         let path = plan::PRACTICE;
         let frame = self
-            .frame(path, "Practice", Section::Practice)
-            .described("Exercises made afresh, proved and marked by what your answer would heal to. What comes next is what you need most.")
+            .frame(path, &say!(course.language, "practice-title"), Section::Practice)
+            .described(&say!(course.language, "practice-about"))
             .with_engine(
                 path,
                 &[plan::BENCH_STYLE, plan::PRACTICE_STYLE],
@@ -105,7 +107,7 @@ impl Pages<'_> {
         let file = |path: &str, content: Vec<u8>| SiteFile { path: path.to_owned(), content };
         Ok(vec![
             file(plan::PRACTICE_STYLE, PRACTICE_CSS.into()),
-            file(plan::PRACTICE_SCRIPT, PRACTICE_JS.into()),
+            file(plan::PRACTICE_SCRIPT, speaking(&self.course.language, &OF_PRACTICE, PRACTICE_JS)),
             file(plan::PRACTICE_COURSE, course),
             file(plan::PRACTICE_MAKER, practice_script().to_vec()),
         ])

@@ -8,6 +8,7 @@ use crate::render::frame::{Frame, Link, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan::{self, href, text_path};
 use crate::render::templates::PROGRESS_JS;
+use crate::render::words::{OF_PROGRESS, speaking};
 use crate::say;
 use serde::Serialize;
 use std::collections::BTreeSet;
@@ -63,6 +64,9 @@ impl Pages<'_> {
 
     /// The page's script; its styles, course and engine are those of practice.
     pub(super) fn progress_assets(&self) -> SiteFile {
-        SiteFile { path: plan::PROGRESS_SCRIPT.to_owned(), content: PROGRESS_JS.into() }
+        SiteFile {
+            path: plan::PROGRESS_SCRIPT.to_owned(),
+            content: speaking(&self.course.language, &OF_PROGRESS, PROGRESS_JS),
+        }
     }
 }

@@ -11,6 +11,8 @@ use crate::render::frame::{Frame, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan::{self, href, href_to, text_path};
 use crate::render::templates::SEARCH_JS;
+use crate::render::words::{OF_SEARCH, speaking};
+use crate::say;
 use pulldown_cmark::{Event, Parser, Tag, TagEnd};
 use serde::Serialize;
 
@@ -26,7 +28,7 @@ struct Finding {
     id: usize,
     /// Where it stands, from the search page.
     href: String,
-    /// What kind of thing it is, in words.
+    /// What kind of thing it is; the script says it in words.
     kind: &'static str,
     /// Its name.
     title: String,
@@ -39,9 +41,10 @@ struct Finding {
 impl Pages<'_> {
     /// The page on which to search.
     pub(super) fn search(&self) -> Result<SiteFile, RenderError> {
+        let language = &self.course.language;
         let frame = self
-            .frame(plan::SEARCH, "Search", Section::Search)
-            .described("Find a word in the lessons, terms, bottles, clients, misconceptions and cautions of this course.")
+            .frame(plan::SEARCH, &say!(language, "search-title"), Section::Search)
+            .described(&say!(language, "search-about"))
             .scripted_by(plan::SEARCH, plan::SEARCH_DATA)
             .scripted_by(plan::SEARCH, plan::SEARCH_SCRIPT);
         self.page(plan::SEARCH, "search.html", SearchPage { frame })
@@ -53,7 +56,10 @@ impl Pages<'_> {
             .map_err(|source| RenderError::Data { file: plan::SEARCH_DATA, source })?;
         Ok(vec![
             SiteFile { path: plan::SEARCH_DATA.to_owned(), content },
-            SiteFile { path: plan::SEARCH_SCRIPT.to_owned(), content: SEARCH_JS.into() },
+            SiteFile {
+                path: plan::SEARCH_SCRIPT.to_owned(),
+                content: speaking(&self.course.language, &OF_SEARCH, SEARCH_JS),
+            },
         ])
     }
 
@@ -125,8 +131,8 @@ fn parts(page: &Page) -> Vec<Finding> {
                     parts.push(part(name, &anchor));
                 }
                 (Some(heading), event) => heading.push(event),
-                (None, Event::End(_)) => say(&mut parts, " "),
-                (None, event) => say(&mut parts, &plain_text(&[event])),
+                (None, Event::End(_)) => append(&mut parts, " "),
+                (None, event) => append(&mut parts, &plain_text(&[event])),
             }
         }
     }
@@ -134,7 +140,7 @@ fn parts(page: &Page) -> Vec<Finding> {
     parts
 }
 
-fn say(parts: &mut [Finding], words: &str) {
+fn append(parts: &mut [Finding], words: &str) {
     if let Some(part) = parts.last_mut()
         && !(words.trim().is_empty() && part.text.ends_with(' '))
     {

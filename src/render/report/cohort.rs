@@ -1,16 +1,18 @@
 //! The instructor's page.
 
 use super::super::RenderError;
-use super::super::figures::{counted, fixed, percent};
 use super::super::output::SiteFile;
 use super::frame::Frame;
-use super::items::{ItemView, NONE, ReviseView, item_view, revise_view, tabled};
+use super::items::{ItemView, ReviseView, item_view, revise_view, tabled};
 use super::person::{LessonView, NameView};
 use super::plot::{Range, Scatter, bar};
+use super::said::{NONE, number, of, percent, range};
 use super::shown::shown;
 use super::{HOME, MOST_ON_PAGE, Pages};
 use crate::assess::items::Coefficient;
-use crate::assess::report::{MisconceptionEntry, PaperEntry, PersonEntry, SkillEntry, Standing};
+use crate::assess::report::{MisconceptionEntry, PaperEntry, PersonEntry, SkillEntry, Standing, unreliable};
+use crate::language::Language;
+use crate::say;
 use serde::Serialize;
 
 #[derive(Serialize)]
@@ -40,7 +42,7 @@ struct CohortPage {
 struct PaperView {
     blueprint: String,
     anchor: String,
-    facts: Vec<(&'static str, String)>,
+    facts: Vec<(String, String)>,
     marks: Vec<BarRow>,
 }
 
@@ -51,7 +53,7 @@ struct BarRow {
     count: usize,
     length: String,
     title: String,
-    note: &'static str,
+    note: String,
 }
 
 #[derive(Serialize)]
@@ -61,8 +63,8 @@ struct SkillView {
     mean: String,
     range: String,
     answers: usize,
-    people: usize,
-    below: usize,
+    /// People clearly below, of all.
+    below: String,
     plot: Range,
 }
 
@@ -77,7 +79,7 @@ struct Cell {
     mean: String,
     /// Below or above the cohort, as a sign and in words.
     sign: &'static str,
-    words: &'static str,
+    words: String,
 }
 
 #[derive(Serialize)]
@@ -107,42 +109,51 @@ struct ScaleRow {
 impl Pages<'_> {
     /// The instructor's page.
     pub(super) fn cohort(&self) -> Result<SiteFile, RenderError> {
-        let report = self.report;
+        let (report, language) = (self.report, &self.language);
         let practice =
             report.people.iter().flat_map(|person| &person.sheets).filter(|sheet| sheet.practice).count();
         let sheets = report.people.iter().map(|person| person.sheets.len()).sum::<usize>() - practice;
         let tabled = tabled(&report.items);
         let title = match report.title.trim() {
-            "" => "Report".to_owned(),
+            "" => say!(language, "report-title"),
             title => shown(title),
         };
         let context = CohortPage {
             frame: self.frame(HOME, format!("\u{2068}{title}\u{2069}")),
             title,
-            extent: format!(
-                "{}, {}, {}{}",
-                people_words(report.people.len()),
-                counted(sheets, "sheet"),
-                counted(report.papers.len(), "paper"),
-                if practice > 0 { format!(", {}", counted(practice, "assigned set")) } else { String::new() }
-            ),
+            extent: extent(language, report.people.len(), sheets, report.papers.len(), practice),
             summary: report.summary.clone(),
             notes: report.notes.clone(),
-            papers: report.papers.iter().enumerate().map(|(at, paper)| paper_view(at, paper)).collect(),
-            skills: report.skills.iter().enumerate().map(|(at, skill)| skill_view(at, skill)).collect(),
+            papers: report
+                .papers
+                .iter()
+                .enumerate()
+                .map(|(at, paper)| paper_view(language, at, paper))
+                .collect(),
+            skills: report
+                .skills
+                .iter()
+                .enumerate()
+                .map(|(at, skill)| skill_view(language, at, skill))
+                .collect(),
             matrix: self.matrix(),
             left_out: report.people.len().saturating_sub(MOST_ON_PAGE),
             misconceptions: report.misconceptions.iter().map(|entry| self.cohort_belief(entry)).collect(),
-            revise: report.items.iter().enumerate().filter_map(|(at, item)| revise_view(at, item)).collect(),
+            revise: report
+                .items
+                .iter()
+                .enumerate()
+                .filter_map(|(at, item)| revise_view(language, at, item))
+                .collect(),
             items: report
                 .items
                 .iter()
                 .enumerate()
-                .map(|(at, item)| item_view(at, item, tabled.contains(&at)))
+                .map(|(at, item)| item_view(language, at, item, tabled.contains(&at)))
                 .collect(),
             tables_left_out: report.items.iter().filter(|item| !item.options.is_empty()).count()
                 - tabled.len(),
-            scatter: Scatter::new(&report.items),
+            scatter: Scatter::new(language, &report.items),
             scale: self.scale(),
             why_no_difficulties: report.why_no_difficulties.clone(),
             exact_errors: report.exact_errors,
@@ -165,35 +176,49 @@ impl Pages<'_> {
             .into_iter()
             .map(|at| MatrixRow {
                 person: self.name(&people[at], &self.paths[at], HOME),
-                cells: self.report.skills.iter().map(|skill| cell(&people[at], skill)).collect(),
+                cells: self
+                    .report
+                    .skills
+                    .iter()
+                    .map(|skill| cell(&self.language, &people[at], skill))
+                    .collect(),
             })
             .collect()
     }
 
     fn cohort_belief(&self, entry: &MisconceptionEntry) -> BeliefView {
+        let language = &self.language;
         let count = entry.count.as_ref();
-        let freely = match entry.freely {
-            0 => String::new(),
-            times => format!("; {times} more without options"),
+        let answers = match (count, entry.freely) {
+            (None, 0) => say!(language, "report-not-offered"),
+            (None, times) => say!(language, "report-not-offered-freely", times = times),
+            (Some(count), 0) => {
+                say!(language, "report-chosen-of", chosen = count.chosen, offered = count.offered)
+            }
+            (Some(count), times) => say!(
+                language,
+                "report-chosen-of-freely",
+                chosen = count.chosen,
+                offered = count.offered,
+                times = times
+            ),
         };
         BeliefView {
             belief: entry.belief.clone(),
             truth: entry.truth.clone(),
             lesson: entry.lesson.as_ref().map(|lesson| self.lesson(lesson, 0)),
-            share: count.map_or(NONE.to_owned(), |count| percent(count.share)),
-            range: count.map_or(NONE.to_owned(), |count| {
-                format!("{} to {}", percent(count.interval.low), percent(count.interval.high))
-            }),
-            guessing: count.map_or(NONE.to_owned(), |count| percent(count.by_guessing)),
-            answers: count.map_or(format!("not offered{freely}"), |count| {
-                format!("{} of {}{freely}", count.chosen, count.offered)
-            }),
-            people: count.map_or(NONE.to_owned(), |count| {
-                format!("{} of {}", count.people_chosen, count.people_offered)
-            }),
+            share: count.map_or(NONE.to_owned(), |count| percent(language, count.share)),
+            range: count.map_or(NONE.to_owned(), |count| range(language, count.interval)),
+            guessing: count.map_or(NONE.to_owned(), |count| percent(language, count.by_guessing)),
+            answers,
+            people: count
+                .map_or(NONE.to_owned(), |count| of(language, count.people_chosen, count.people_offered)),
             stands_out: count.is_some_and(|count| count.stands_out),
             plot: count.map(|count| {
-                Range::new("Chosen", count.share, count.interval, Some(("by guessing", count.by_guessing)))
+                let (chosen, beside) =
+                    (say!(language, "report-chosen"), say!(language, "report-by-guessing"));
+                let guessing = Some((beside.as_str(), count.by_guessing));
+                Range::new(language, &chosen, count.share, count.interval, guessing)
             }),
         }
     }
@@ -230,11 +255,7 @@ impl Pages<'_> {
             .map(|&(at, people, items)| {
                 let from = f64::from(at) * STEP;
                 ScaleRow {
-                    label: match from {
-                        _ if from >= OUTERMOST - STEP => format!("{} and above", fixed(from, 1)),
-                        _ if from <= -OUTERMOST => format!("below {}", fixed(from + STEP, 1)),
-                        _ => format!("{} to {}", fixed(from, 1), fixed(from + STEP, 1)),
-                    },
+                    label: step_label(&self.language, from),
                     people,
                     items,
                     people_length: bar(people, most_people),
@@ -250,53 +271,87 @@ const STEP: f64 = 0.5;
 /// Logits beyond which everything stands in one step.
 const OUTERMOST: f64 = 5.0;
 
-fn people_words(count: usize) -> String {
-    if count == 1 { "1 person".to_owned() } else { format!("{count} people") }
+/// What the scale's step from here is called.
+fn step_label(language: &Language, from: f64) -> String {
+    let [low, high] = [from, from + STEP].map(|logits| number(language, logits, 1));
+    if from >= OUTERMOST - STEP {
+        say!(language, "report-and-above", logits = low)
+    } else if from <= -OUTERMOST {
+        say!(language, "report-below", logits = high)
+    } else {
+        say!(language, "report-range", low = low, high = high)
+    }
 }
 
-fn coefficient(coefficient: Option<Coefficient>) -> Option<String> {
-    coefficient
-        .map(|c| format!("{}, standard error {} questions", fixed(c.value, 2), fixed(c.standard_error, 1)))
+fn extent(language: &Language, people: usize, sheets: usize, papers: usize, sets: usize) -> String {
+    let people = say!(language, "report-people", count = people);
+    let sheets = say!(language, "report-sheets", count = sheets);
+    let papers = say!(language, "report-papers", count = papers);
+    if sets == 0 {
+        return say!(language, "report-extent", people = people, sheets = sheets, papers = papers);
+    }
+    let sets = say!(language, "report-sets", count = sets);
+    say!(language, "report-extent-sets", people = people, sheets = sheets, papers = papers, sets = sets)
 }
 
-fn paper_view(at: usize, paper: &PaperEntry) -> PaperView {
+fn coefficient(language: &Language, coefficient: Option<Coefficient>) -> Option<String> {
+    coefficient.map(|c| {
+        let (value, error) = (number(language, c.value, 2), number(language, c.standard_error, 1));
+        say!(language, "report-coefficient", value = value, error = error)
+    })
+}
+
+/// Name and value of each fact about a paper.
+fn facts(language: &Language, paper: &PaperEntry) -> Vec<(String, String)> {
     let reliability = &paper.reliability;
+    let share = |mark: f64| say!(language, "report-percent", number = number(language, mark, 1));
     let mut facts = vec![
-        ("Sheets", paper.sheets.to_string()),
-        ("Questions", reliability.items.to_string()),
-        ("Mean mark", paper.mean.map_or(NONE.to_owned(), |mean| fixed(mean, 1) + "%")),
+        (say!(language, "report-fact-sheets"), paper.sheets.to_string()),
+        (say!(language, "report-fact-questions"), reliability.items.to_string()),
+        (say!(language, "report-fact-mean"), paper.mean.map_or(NONE.to_owned(), share)),
     ];
-    if paper.decided > 0 {
-        let pass = paper.pass_mark.map_or(String::new(), |mark| format!(" (pass mark {}%)", fixed(mark, 1)));
-        facts.push(("Passed", format!("{} of {}{pass}", paper.passed, paper.decided)));
-        facts.push(("Close", format!("{} within one standard error of the pass mark", paper.close)));
+    let PaperEntry { passed, decided, close, .. } = *paper;
+    if decided > 0 {
+        let words = match paper.pass_mark {
+            None => say!(language, "report-passed-of", passed = passed, decided = decided),
+            Some(mark) => {
+                let mark = number(language, mark, 1);
+                say!(language, "report-passed-of-mark", passed = passed, decided = decided, mark = mark)
+            }
+        };
+        facts.push((say!(language, "report-fact-passed"), words));
+        facts.push((say!(language, "report-fact-close"), say!(language, "report-close", count = close)));
     }
     if let (Some(mean), Some(deviation)) = (reliability.mean, reliability.deviation) {
-        facts.push((
-            "Score",
-            format!(
-                "{} of {} on average, deviation {}",
-                fixed(mean, 1),
-                reliability.items,
-                fixed(deviation, 1)
-            ),
-        ));
+        let [mean, deviation] = [mean, deviation].map(|score| number(language, score, 1));
+        let items = reliability.items;
+        let words = say!(language, "report-score", mean = mean, items = items, deviation = deviation);
+        facts.push((say!(language, "report-fact-score"), words));
     }
-    facts.extend(coefficient(reliability.alpha).map(|words| ("Alpha", words)));
-    facts.extend(coefficient(reliability.kr20).map(|words| ("KR-20", words)));
-    facts.extend(reliability.why_not.clone().map(|why| ("Reliability", why)));
+    let coefficients = [("report-fact-alpha", reliability.alpha), ("report-fact-kr20", reliability.kr20)];
+    for (name, value) in coefficients {
+        facts.extend(coefficient(language, value).map(|words| (language.say(name, &[]), words)));
+    }
+    if let Some(why) = reliability.why_not {
+        facts.push((say!(language, "report-fact-reliability"), unreliable(language, why)));
+    }
     if reliability.left_out > 0 && reliability.items > 0 {
-        let words = format!("{} with an answer missing", counted(reliability.left_out, "sheet"));
-        facts.push(("Left out of it", words));
+        let words = say!(language, "report-answer-missing", count = reliability.left_out);
+        facts.push((say!(language, "report-fact-left-out"), words));
     }
+    facts
+}
+
+fn paper_view(language: &Language, at: usize, paper: &PaperEntry) -> PaperView {
+    let facts = facts(language, paper);
     let most = paper.marks.iter().copied().max().unwrap_or(0);
     let marks = paper.marks.iter().enumerate().map(|(at, &count)| {
-        let label = format!("{} to {}%", at * 10, at * 10 + 10);
+        let label = say!(language, "report-mark-range", low = at * 10, high = at * 10 + 10);
         let holds_pass = paper.pass_mark.is_some_and(|mark| ((mark / 10.0) as usize).min(9) == at);
         BarRow {
-            title: format!("Marks of {label}: {}", counted(count, "sheet")),
+            title: say!(language, "report-mark-bar", range = &label, count = count),
             length: bar(count, most),
-            note: if holds_pass { "pass mark" } else { "" },
+            note: if holds_pass { say!(language, "report-pass-mark") } else { String::new() },
             label,
             count,
         }
@@ -305,28 +360,27 @@ fn paper_view(at: usize, paper: &PaperEntry) -> PaperView {
     PaperView { blueprint: shown(&paper.blueprint), anchor: format!("paper_{}", at + 1), facts, marks }
 }
 
-fn skill_view(at: usize, skill: &SkillEntry) -> SkillView {
+fn skill_view(language: &Language, at: usize, skill: &SkillEntry) -> SkillView {
     let mean = &skill.mean;
     SkillView {
         number: at + 1,
         name: skill.name.clone(),
-        mean: percent(mean.mean),
-        range: format!("{} to {}", percent(mean.interval.low), percent(mean.interval.high)),
+        mean: percent(language, mean.mean),
+        range: range(language, mean.interval),
         answers: mean.answers,
-        people: skill.people,
-        below: skill.below,
-        plot: Range::new("Credit", mean.mean, mean.interval, None),
+        below: of(language, skill.below, skill.people),
+        plot: Range::new(language, &say!(language, "report-credit"), mean.mean, mean.interval, None),
     }
 }
 
-fn cell(person: &PersonEntry, skill: &SkillEntry) -> Cell {
+fn cell(language: &Language, person: &PersonEntry, skill: &SkillEntry) -> Cell {
     let Some(own) = person.skills.iter().find(|own| own.mean.skill == skill.mean.skill) else {
-        return Cell { mean: NONE.to_owned(), sign: "", words: "no answers" };
+        return Cell { mean: NONE.to_owned(), sign: "", words: say!(language, "report-no-answers") };
     };
     let (sign, words) = match own.standing {
-        Some(Standing::Below) => ("▼", "below the group"),
-        Some(Standing::Above) => ("△", "above the group"),
-        _ => ("", ""),
+        Some(Standing::Below) => ("▼", say!(language, "report-below-group")),
+        Some(Standing::Above) => ("△", say!(language, "report-above-group")),
+        _ => ("", String::new()),
     };
-    Cell { mean: fixed(own.mean.mean * 100.0, 0), sign, words }
+    Cell { mean: number(language, own.mean.mean * 100.0, 0), sign, words }
 }

@@ -1,11 +1,13 @@
 //! Drills and questions on the instructor's page. Entry points: [`item_view`], [`revise_view`], [`tabled`].
 
-use super::super::figures::{counted, fixed, percent};
 use super::plot::bar;
+use super::said::{NONE, number, percent};
 use super::shown::shown;
 use crate::assess::items::OptionRow;
 use crate::assess::items::rasch::Fit;
 use crate::assess::report::{ItemEntry, ItemKind};
+use crate::language::Language;
+use crate::say;
 use serde::Serialize;
 use std::cmp::Reverse;
 use std::collections::BTreeSet;
@@ -14,7 +16,7 @@ use std::collections::BTreeSet;
 #[derive(Serialize)]
 pub(super) struct ReviseView {
     number: usize,
-    kind: &'static str,
+    kind: String,
     id: String,
     about: String,
     reasons: Vec<String>,
@@ -24,12 +26,13 @@ pub(super) struct ReviseView {
 #[derive(Serialize)]
 pub(super) struct ItemView {
     number: usize,
-    kind: &'static str,
+    kind: String,
     id: String,
     about: String,
     skill: String,
     answers: usize,
-    exercises: String,
+    /// How many answers to how many exercises.
+    put: String,
     facility: String,
     discrimination: String,
     difficulty: String,
@@ -51,21 +54,18 @@ struct OptionView {
     length: Option<String>,
 }
 
-/// What stands where there is no figure.
-pub(super) const NONE: &str = "–";
-
-fn kind(kind: ItemKind) -> &'static str {
+fn kind(language: &Language, kind: ItemKind) -> String {
     match kind {
-        ItemKind::Drill => "drill",
-        ItemKind::Question => "question",
+        ItemKind::Drill => say!(language, "report-drill"),
+        ItemKind::Question => say!(language, "report-question"),
     }
 }
 
 /// An item of this place, if it is to be looked at again.
-pub(super) fn revise_view(at: usize, item: &ItemEntry) -> Option<ReviseView> {
+pub(super) fn revise_view(language: &Language, at: usize, item: &ItemEntry) -> Option<ReviseView> {
     (!item.revise.is_empty()).then(|| ReviseView {
         number: at + 1,
-        kind: kind(item.kind),
+        kind: kind(language, item.kind),
         id: shown(&item.id),
         about: item.about.clone(),
         reasons: item.revise.clone(),
@@ -73,43 +73,64 @@ pub(super) fn revise_view(at: usize, item: &ItemEntry) -> Option<ReviseView> {
 }
 
 /// An item of this place, with its distractor table if it is on the page.
-pub(super) fn item_view(at: usize, item: &ItemEntry, is_tabled: bool) -> ItemView {
-    let share = |value: Option<f64>| value.map_or(NONE.to_owned(), percent);
+pub(super) fn item_view(language: &Language, at: usize, item: &ItemEntry, is_tabled: bool) -> ItemView {
+    let share = |value: Option<f64>| value.map_or(NONE.to_owned(), |share| percent(language, share));
     let rasch = &item.rasch;
     let fit = |pick: fn(&Fit) -> (f64, Option<f64>)| {
         rasch.fit.as_ref().map_or(NONE.to_owned(), |fit| match pick(fit) {
-            (square, Some(t)) => format!("{} (t {})", fixed(square, 2), fixed(t, 1)),
-            (square, None) => fixed(square, 2),
+            (square, Some(t)) => {
+                let (square, t) = (number(language, square, 2), number(language, t, 1));
+                say!(language, "report-square-t", square = square, t = t)
+            }
+            (square, None) => number(language, square, 2),
         })
     };
     let most = item.options.iter().map(|option| option.chosen).max().unwrap_or(0);
     ItemView {
         number: at + 1,
-        kind: kind(item.kind),
+        kind: kind(language, item.kind),
         id: shown(&item.id),
         about: item.about.clone(),
         skill: item.skill.clone(),
         answers: item.classical.answers,
-        exercises: match item.kind {
-            ItemKind::Drill => format!(" from {}", counted(item.questions, "exercise")),
-            ItemKind::Question => String::new(),
+        put: match item.kind {
+            ItemKind::Drill => say!(
+                language,
+                "report-put-drill",
+                answers = item.classical.answers,
+                exercises = item.questions
+            ),
+            ItemKind::Question => {
+                say!(language, "report-put-question", answers = item.classical.answers)
+            }
         },
         facility: share(item.classical.facility),
-        discrimination: item.classical.discrimination.map_or(NONE.to_owned(), |value| fixed(value, 2)),
+        discrimination: item
+            .classical
+            .discrimination
+            .map_or(NONE.to_owned(), |value| number(language, value, 2)),
         difficulty: match (rasch.difficulty, rasch.standard_error) {
-            (Some(value), Some(error)) => format!("{} ± {}", fixed(value, 2), fixed(error, 2)),
-            (Some(value), None) => fixed(value, 2),
+            (Some(value), Some(error)) => {
+                let (value, error) = (number(language, value, 2), number(language, error, 2));
+                say!(language, "report-plus-minus", value = value, error = error)
+            }
+            (Some(value), None) => number(language, value, 2),
             (None, _) => NONE.to_owned(),
         },
         infit: fit(|fit| (fit.infit, fit.infit_t)),
         outfit: fit(|fit| (fit.outfit, fit.outfit_t)),
         time: item.median_seconds.map_or(NONE.to_owned(), clock),
         verdict: match (item.revise.is_empty(), item.limits.is_empty()) {
-            (false, _) => "look again".to_owned(),
+            (false, _) => say!(language, "report-look"),
             (true, false) => item.limits.join("; "),
-            (true, true) => "fine".to_owned(),
+            (true, true) => say!(language, "report-fine"),
         },
-        options: item.options.iter().filter(|_| is_tabled).map(|option| option_view(option, most)).collect(),
+        options: item
+            .options
+            .iter()
+            .filter(|_| is_tabled)
+            .map(|option| option_view(language, option, most))
+            .collect(),
     }
 }
 
@@ -131,14 +152,14 @@ pub(super) fn tabled(items: &[ItemEntry]) -> BTreeSet<usize> {
 /// Distractor tables on the page, but for those of items to revise. The CSV has all.
 const MOST_TABLES: usize = 60;
 
-fn option_view(option: &OptionRow, most: usize) -> OptionView {
+fn option_view(language: &Language, option: &OptionRow, most: usize) -> OptionView {
     OptionView {
         label: option.label.clone(),
         key: option.key,
         offered: option.offered,
         chosen: option.chosen,
-        share: option.share.map_or(NONE.to_owned(), percent),
-        rest: option.mean_rest.map_or(NONE.to_owned(), percent),
+        share: option.share.map_or(NONE.to_owned(), |share| percent(language, share)),
+        rest: option.mean_rest.map_or(NONE.to_owned(), |share| percent(language, share)),
         length: (option.chosen > 0).then(|| bar(option.chosen, most)),
     }
 }

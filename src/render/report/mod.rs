@@ -12,6 +12,7 @@ mod frame;
 mod items;
 mod person;
 mod plot;
+mod said;
 mod shown;
 
 use super::output::{ASSIGNMENTS, OutputFolder, REPORT, SiteFile, TABLES};
@@ -74,10 +75,12 @@ impl ReportFolder {
     /// # Errors
     /// When the system refuses; the folder is then as it was.
     pub fn write(&self, report: &Report, site: Option<&SiteLink>) -> Result<Written, RenderError> {
+        let language = Language::of(&report.language);
         let pages = Pages {
             report,
             site,
-            templates: Templates::new(&Language::of(&report.language))?,
+            templates: Templates::new(&language)?,
+            language,
             paths: person::paths(&report.people),
         };
         self.0.replace_with(|writer| {
@@ -135,6 +138,7 @@ impl FilesFolder {
 struct Pages<'r> {
     report: &'r Report,
     site: Option<&'r SiteLink>,
+    language: Language,
     templates: Templates,
     /// For every person the path of the page.
     paths: Vec<String>,

@@ -1,14 +1,17 @@
 //! The page of one apprentice, and the page of everybody.
 
 use super::super::RenderError;
-use super::super::figures::{counted, fixed, percent};
 use super::super::output::SiteFile;
 use super::super::plan::href;
 use super::frame::Frame;
 use super::plot::Range;
+use super::said::{number, percent, range};
 use super::shown::shown;
 use super::{EVERYBODY, Pages};
-use crate::assess::report::{MisconceptionEntry, PersonEntry, PersonSkill, Reread, Standing};
+use crate::assess::report::{MisconceptionEntry, PersonEntry, PersonSkill, Reread, SheetEntry, Standing};
+use crate::assess::standard::{Certainty, Decision};
+use crate::language::Language;
+use crate::say;
 use serde::Serialize;
 use std::collections::BTreeSet;
 
@@ -28,13 +31,11 @@ struct PersonPage {
 
 #[derive(Serialize)]
 struct SheetView {
-    kind: &'static str,
+    kind: String,
     blueprint: String,
     attempt: Option<u32>,
-    answers: String,
-    percent: Option<String>,
-    minutes: Option<String>,
-    decision: Option<String>,
+    /// Answers, mark and what was decided, in a row.
+    result: String,
 }
 
 #[derive(Serialize)]
@@ -58,7 +59,7 @@ struct SkillView {
     mean: String,
     range: String,
     answers: usize,
-    standing: &'static str,
+    standing: String,
     plot: Range,
 }
 
@@ -109,9 +110,10 @@ pub(super) fn paths(people: &[PersonEntry]) -> Vec<String> {
 impl Pages<'_> {
     /// The page of a person.
     pub(super) fn person(&self, person: &PersonEntry, path: &str) -> Result<SiteFile, RenderError> {
+        let language = &self.language;
         let name = shown(&person.name);
         let title = match self.report.title.trim() {
-            "" => "What to practise next".to_owned(),
+            "" => say!(language, "report-next"),
             title => shown(title),
         };
         let context = PersonPage {
@@ -124,13 +126,14 @@ impl Pages<'_> {
                 .sheets
                 .iter()
                 .map(|sheet| SheetView {
-                    kind: if sheet.practice { "Practice" } else { "Paper" },
+                    kind: if sheet.practice {
+                        say!(language, "report-practice")
+                    } else {
+                        say!(language, "report-paper")
+                    },
                     blueprint: shown(&sheet.blueprint),
                     attempt: (sheet.attempt > 1).then_some(sheet.attempt),
-                    answers: counted(sheet.answers, "answer"),
-                    minutes: sheet.minutes.map(|minutes| fixed(minutes, 0)),
-                    percent: sheet.percent.map(|mark| fixed(mark, 0) + "%"),
-                    decision: sheet.decision.clone(),
+                    result: result(language, sheet),
                 })
                 .collect(),
             next: person
@@ -145,7 +148,7 @@ impl Pages<'_> {
                 .collect(),
             nothing_next: person.nothing_next.clone(),
             compared: person.skills.iter().any(|skill| skill.standing.is_some()),
-            skills: person.skills.iter().map(skill_view).collect(),
+            skills: person.skills.iter().map(|skill| skill_view(language, skill)).collect(),
             misconceptions: person.misconceptions.iter().map(|entry| self.belief(entry)).collect(),
         };
         self.page(path, "report-person.html", context)
@@ -155,7 +158,7 @@ impl Pages<'_> {
     pub(super) fn everybody(&self) -> Result<SiteFile, RenderError> {
         let people = self.report.people.iter().zip(&self.paths);
         let context = EverybodyPage {
-            frame: self.frame(EVERYBODY, "Everybody".to_owned()),
+            frame: self.frame(EVERYBODY, say!(self.language, "report-everybody")),
             title: shown(&self.report.title),
             people: people.map(|(person, path)| self.name(person, path, EVERYBODY)).collect(),
         };
@@ -164,12 +167,18 @@ impl Pages<'_> {
 
     /// A person in a list on the page at `from`.
     pub(super) fn name(&self, person: &PersonEntry, path: &str, from: &str) -> NameView {
+        let language = &self.language;
         NameView {
             name: shown(&person.name),
             id: shown(&person.id),
             href: href(from, path),
-            mean: person.mean.map_or_else(|| "no answers".to_owned(), percent),
-            weakest: person.next.first().map_or_else(|| "none".to_owned(), |next| next.name.clone()),
+            mean: person
+                .mean
+                .map_or_else(|| say!(language, "report-no-answers"), |mean| percent(language, mean)),
+            weakest: person
+                .next
+                .first()
+                .map_or_else(|| say!(language, "report-nothing-first"), |next| next.name.clone()),
         }
     }
 
@@ -180,17 +189,23 @@ impl Pages<'_> {
     }
 
     fn belief(&self, entry: &MisconceptionEntry) -> BeliefView {
+        let language = &self.language;
         let mut seen = Vec::new();
         if let Some(count) = entry.count.as_ref().filter(|count| count.chosen > 0) {
-            let times = match count.offered {
-                1 => "the one question that offered it".to_owned(),
-                offered => format!("{} of the {offered} questions that offered it", count.chosen),
-            };
-            let guessing = percent(count.by_guessing);
-            seen.push(format!("Chosen in {times}; blind guessing would choose it in {guessing}."));
+            let guessing = percent(language, count.by_guessing);
+            seen.push(match count.offered {
+                1 => say!(language, "report-chosen-the-one", guessing = guessing),
+                offered => say!(
+                    language,
+                    "report-chosen-in",
+                    chosen = count.chosen,
+                    offered = offered,
+                    guessing = guessing
+                ),
+            });
         }
         if entry.freely > 0 {
-            seen.push(format!("Shown in {} without options.", counted(entry.freely, "answer")));
+            seen.push(say!(language, "report-shown-freely", count = entry.freely));
         }
         BeliefView {
             belief: entry.belief.clone(),
@@ -202,20 +217,43 @@ impl Pages<'_> {
     }
 }
 
-fn skill_view(skill: &PersonSkill) -> SkillView {
+/// What came of a sheet.
+fn result(language: &Language, sheet: &SheetEntry) -> String {
+    let answers = say!(language, "report-answers", count = sheet.answers);
+    let mark = sheet.percent.map(|mark| say!(language, "report-percent", number = number(language, mark, 0)));
+    let decision = sheet.decision.map(|decision| decided(language, decision));
+    let took =
+        sheet.minutes.map(|minutes| say!(language, "report-took", minutes = number(language, minutes, 0)));
+    [Some(answers), mark, decision, took].into_iter().flatten().collect::<Vec<_>>().join(", ")
+}
+
+fn decided(language: &Language, decision: Decision) -> String {
+    let id = match (decision.certainty, decision.passed) {
+        (Certainty::Clear, true) => "report-decision-clear-passed",
+        (Certainty::Clear, false) => "report-decision-clear-failed",
+        (Certainty::WithinOneError, true) => "report-decision-close-passed",
+        (Certainty::WithinOneError, false) => "report-decision-close-failed",
+        (Certainty::Unknown, true) => "report-decision-unknown-passed",
+        (Certainty::Unknown, false) => "report-decision-unknown-failed",
+    };
+    language.say(id, &[])
+}
+
+fn skill_view(language: &Language, skill: &PersonSkill) -> SkillView {
     let mean = &skill.mean;
-    let group = skill.standing.map(|_| ("the group", skill.cohort));
+    let group = say!(language, "report-the-group");
+    let group = skill.standing.map(|_| (group.as_str(), skill.cohort));
     SkillView {
         name: skill.name.clone(),
-        mean: percent(mean.mean),
-        range: format!("{} to {}", percent(mean.interval.low), percent(mean.interval.high)),
+        mean: percent(language, mean.mean),
+        range: range(language, mean.interval),
         answers: mean.answers,
         standing: match skill.standing {
-            Some(Standing::Below) => "below the group",
-            Some(Standing::Above) => "above the group",
-            Some(Standing::Level) => "no clear difference",
-            None => "",
+            Some(Standing::Below) => say!(language, "report-below-group"),
+            Some(Standing::Above) => say!(language, "report-above-group"),
+            Some(Standing::Level) => say!(language, "report-no-difference"),
+            None => String::new(),
         },
-        plot: Range::new("Credit", mean.mean, mean.interval, group),
+        plot: Range::new(language, &say!(language, "report-credit"), mean.mean, mean.interval, group),
     }
 }

@@ -2,10 +2,12 @@
 //!
 //! Entry points: [`Range`] and [`bar`] for a row of a table, [`Scatter`] for items by facility and discrimination.
 
-use super::super::figures::{fixed, percent};
+use super::said::{number, percent};
 use crate::assess::cohort::Interval;
 use crate::assess::items::{DISCRIMINATION_LEAST, FACILITY_LEAST, FACILITY_MOST};
 use crate::assess::report::ItemEntry;
+use crate::language::Language;
+use crate::say;
 use serde::Serialize;
 
 /// Left and right end of a row's axis, of 200.
@@ -29,16 +31,27 @@ pub(super) struct Range {
 
 impl Range {
     /// `what` names the share; `tick` is named too.
-    pub fn new(what: &str, share: f64, interval: Interval, tick: Option<(&str, f64)>) -> Self {
-        let mut title = format!(
-            "{what}: {}, likely {} to {}",
-            percent(share),
-            percent(interval.low),
-            percent(interval.high)
-        );
-        if let Some((name, at)) = tick {
-            title += &format!("; {name} {}", percent(at));
-        }
+    pub fn new(
+        language: &Language,
+        what: &str,
+        share: f64,
+        interval: Interval,
+        tick: Option<(&str, f64)>,
+    ) -> Self {
+        let [said, low, high] = [share, interval.low, interval.high].map(|each| percent(language, each));
+        let title = match tick {
+            None => say!(language, "report-share-likely", what = what, share = said, low = low, high = high),
+            Some((name, at)) => say!(
+                language,
+                "report-share-likely-beside",
+                what = what,
+                share = said,
+                low = low,
+                high = high,
+                beside = name,
+                other = percent(language, at)
+            ),
+        };
         Range {
             title,
             low: in_row(interval.low),
@@ -91,7 +104,7 @@ const MOST_NUMBERS: usize = 14;
 
 impl Scatter {
     /// The items in the order of their table; `None` where no item has both figures.
-    pub fn new(items: &[ItemEntry]) -> Option<Self> {
+    pub fn new(language: &Language, items: &[ItemEntry]) -> Option<Self> {
         let both = |item: &ItemEntry| Some((item.classical.facility?, item.classical.discrimination?));
         let found: Vec<(usize, &ItemEntry, (f64, f64))> =
             items.iter().enumerate().filter_map(|(at, item)| Some((at + 1, item, both(item)?))).collect();
@@ -106,14 +119,11 @@ impl Scatter {
         let flagged = found.iter().filter(|item| !item.1.revise.is_empty()).count();
         let steps = libm::round((1.0 - low) * 5.0) as u32;
         Some(Scatter {
-            title: format!(
-                "{} by facility and discrimination; {flagged} to look at again",
-                super::super::figures::counted(found.len(), "item")
-            ),
-            across: (0..=5).map(|at| (x(f64::from(at) / 5.0), format!("{}%", at * 20))).collect(),
+            title: say!(language, "report-scatter", count = found.len(), flagged = flagged),
+            across: (0..=5).map(|at| f64::from(at) / 5.0).map(|at| (x(at), percent(language, at))).collect(),
             up: (0..=steps)
                 .map(|at| low + f64::from(at) / 5.0)
-                .map(|value| (y(value), fixed(value, 1)))
+                .map(|value| (y(value), number(language, value, 1)))
                 .collect(),
             limits: vec![
                 format!("M{} {TOP}V{BOTTOM}", x(FACILITY_LEAST)),

@@ -22,18 +22,6 @@ pub enum Unlinked {
     Apart,
 }
 
-impl Unlinked {
-    /// In words, about "it".
-    pub fn words(self) -> &'static str {
-        match self {
-            Unlinked::Unanswered => "nobody answered it",
-            Unlinked::AllRight => "everybody got it right: it is easier than these people can show",
-            Unlinked::NoneRight => "nobody got it right: it is harder than these people can show",
-            Unlinked::Apart => "too few answers link it to the other questions",
-        }
-    }
-}
-
 /// For every item `None` where it belongs to the largest part that can be compared, otherwise why not.
 pub(super) fn linked(sitting: &Sitting) -> Vec<Option<Unlinked>> {
     let items = sitting.items().len();

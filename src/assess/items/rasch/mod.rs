@@ -43,8 +43,18 @@ pub struct Rasch {
     /// Person separation reliability: the share of the variance of the measures that is not their error, 0 to 1 (Wright and
     /// Masters 1982). `None` with fewer than two people or measures that are all equal.
     pub reliability: Option<f64>,
-    /// Why there are no difficulties, in words.
-    pub why_not: Option<String>,
+    /// Why there are no difficulties.
+    pub why_not: Option<NoDifficulties>,
+}
+
+/// Why there are no difficulties.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum NoDifficulties {
+    /// No two questions can be compared.
+    NoLinks,
+    /// The estimation did not settle.
+    Unsettled,
 }
 
 /// One item on the scale.
@@ -159,14 +169,7 @@ fn without(sitting: &Sitting, links: &[Option<Unlinked>], nothing_links: bool) -
         estimated: 0,
         exact_errors: false,
         reliability: None,
-        why_not: Some(
-            if nothing_links {
-                "difficulties need at least two questions that people got right and wrong the one way and the other"
-            } else {
-                "the estimation of difficulties did not settle"
-            }
-            .to_owned(),
-        ),
+        why_not: Some(if nothing_links { NoDifficulties::NoLinks } else { NoDifficulties::Unsettled }),
     }
 }
 

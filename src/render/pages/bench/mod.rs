@@ -12,12 +12,14 @@ use crate::quantity::Quantity;
 use crate::render::RenderError;
 use crate::render::drawing::Manner;
 use crate::render::engine::{data_script, engine_script};
-use crate::render::figures::{fixed, light};
+use crate::render::figures::fixed;
 use crate::render::frame::{Frame, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan::{self, href};
 use crate::render::swatch::Swatch;
 use crate::render::templates::{BENCH_CSS, BENCH_JS};
+use crate::render::words::{OF_BENCH, speaking};
+use crate::say;
 use crate::skin::{BACKGROUND, BLOOD, MELANIN};
 use serde::Serialize;
 
@@ -28,11 +30,11 @@ struct BenchPage {
     model: String,
     cautions: String,
     clients: Vec<Named>,
-    goals: Vec<Named>,
+    goals: Vec<GoalChoice>,
     bottles: Vec<BottleRow>,
     modifiers: Vec<BottleRow>,
-    techniques: Vec<Named>,
-    lights: Vec<Named>,
+    techniques: Vec<&'static str>,
+    lights: Vec<&'static str>,
     sites: Vec<&'static str>,
     sliders: Sliders,
 }
@@ -44,10 +46,14 @@ struct Named {
     name: String,
 }
 
-impl Named {
-    fn new(id: impl Into<String>, name: impl Into<String>) -> Self {
-        Named { id: id.into(), name: name.into() }
-    }
+/// A goal to choose, with its colour.
+#[derive(Serialize)]
+struct GoalChoice {
+    id: String,
+    name: String,
+    l: String,
+    a: String,
+    b: String,
 }
 
 /// A bottle that drops can be taken from.
@@ -87,7 +93,6 @@ impl Slider {
 #[derive(Debug, Clone, Copy, Serialize)]
 struct Technique {
     id: &'static str,
-    name: &'static str,
     manner: Manner,
     placement: Placement,
 }
@@ -97,16 +102,10 @@ struct Technique {
 fn techniques() -> [Technique; 3] {
     let usual = Placement::default();
     [
-        Technique { id: "both", name: "Powder with strokes", manner: Manner::Both, placement: usual },
-        Technique {
-            id: "strokes",
-            name: "Hair strokes",
-            manner: Manner::Strokes,
-            placement: Placement { coverage: 0.6, ..usual },
-        },
+        Technique { id: "both", manner: Manner::Both, placement: usual },
+        Technique { id: "strokes", manner: Manner::Strokes, placement: Placement { coverage: 0.6, ..usual } },
         Technique {
             id: "powder",
-            name: "Powder",
             manner: Manner::Powder,
             placement: Placement { load: 0.4, coverage: 0.9, ..usual },
         },
@@ -118,8 +117,10 @@ impl Pages<'_> {
     pub(super) fn bench(&self) -> Result<SiteFile, RenderError> {
         let course = self.course;
         let path = plan::BENCH;
-        let frame = self.frame(path, "The bench", Section::Bench)
-            .described("Mix drops, place them in a client's skin, and see what they heal to over the years and under four lights.")
+        let language = &course.language;
+        let frame = self
+            .frame(path, &say!(language, "bench-title"), Section::Bench)
+            .described(&say!(language, "bench-about"))
             .with_engine(path, &[plan::BENCH_STYLE], &[plan::ENGINE, plan::BENCH_COURSE, plan::BENCH_SCRIPT]);
         let (modifiers, bottles): (Vec<&Bottle>, Vec<&Bottle>) =
             course.shelf.bottles.iter().partition(|bottle| bottle.modifier.is_some());
@@ -130,19 +131,23 @@ impl Pages<'_> {
             lessons: href(path, plan::HOME),
             model: href(path, plan::MODEL),
             cautions: href(path, plan::CAUTIONS),
-            clients: course.clients.iter().map(|client| Named::new(&client.id, &client.name)).collect(),
+            clients: course
+                .clients
+                .iter()
+                .map(|client| Named { id: client.id.clone(), name: client.name.clone() })
+                .collect(),
             goals: course
                 .goals
                 .iter()
                 .map(|goal| {
                     let [l, a, b] = [goal.lab.l, goal.lab.a, goal.lab.b].map(|number| fixed(number, 0));
-                    Named::new(&goal.id, format!("{} (L* {l}, a* {a}, b* {b})", goal.name))
+                    GoalChoice { id: goal.id.clone(), name: goal.name.clone(), l, a, b }
                 })
                 .collect(),
             bottles: rows(bottles),
             modifiers: rows(modifiers),
-            techniques: techniques().map(|technique| Named::new(technique.id, technique.name)).into(),
-            lights: crate::colour::Light::ALL.map(|(each, name)| Named::new(name, light(each))).into(),
+            techniques: techniques().map(|technique| technique.id).into(),
+            lights: crate::colour::Light::ALL.map(|(_, name)| name).into(),
             sites: crate::skin::Site::ALL.map(|(site, _)| site.word()).into(),
             sliders: Sliders {
                 depth: Slider::within(&DEPTH, 0.05, 1.0, 0.01),
@@ -161,7 +166,7 @@ impl Pages<'_> {
         let file = |path: &str, content: Vec<u8>| SiteFile { path: path.to_owned(), content };
         Ok(vec![
             file(plan::BENCH_STYLE, BENCH_CSS.into()),
-            file(plan::BENCH_SCRIPT, BENCH_JS.into()),
+            file(plan::BENCH_SCRIPT, speaking(&self.course.language, &OF_BENCH, BENCH_JS)),
             file(plan::BENCH_COURSE, course),
             file(plan::ENGINE, engine_script().to_vec()),
         ])
