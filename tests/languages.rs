@@ -108,7 +108,8 @@ pub fn unsaid(script: &str) -> Vec<String> {
         true => known.keys().any(|known| known.starts_with(id)),
         false => known.contains_key(id),
     };
-    ids.into_iter().filter(|id| !is_known(id)).map(str::to_owned).collect()
+    // Other texts in such a call are names that end an id.
+    ids.into_iter().filter(|id| id.contains('-') && !is_known(id)).map(str::to_owned).collect()
 }
 
 #[test]

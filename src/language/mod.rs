@@ -77,10 +77,14 @@ impl Language {
         &self.0.tag
     }
 
-    /// BCP 47 tag of the language that the program's words are in: the course's, or English where the program does not speak it.
+    /// Primary tag of the language that the program's words are in: the course's, or English where the program does not speak it.
     #[cfg(feature = "program")]
-    pub fn spoken_tag(&self) -> &str {
-        if Language::is_spoken(self.tag()) { self.tag() } else { SPOKEN[0].0 }
+    pub fn spoken_tag(&self) -> &'static str {
+        let primary = self.tag().split('-').next().unwrap_or_default();
+        SPOKEN
+            .iter()
+            .find(|(known, _)| known.eq_ignore_ascii_case(primary))
+            .map_or(SPOKEN[0].0, |(tag, _)| tag)
     }
 
     /// The message with this id, its values filled in. An id without a message is given back in angle brackets (`⟨id⟩`), as is a value
