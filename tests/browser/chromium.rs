@@ -10,7 +10,7 @@ use std::time::{Duration, Instant};
 use tempfile::TempDir;
 
 /// Everything a browser does besides showing pages is switched off, so that nothing but a page can cause a request.
-const FLAGS: [&str; 14] = [
+const FLAGS: [&str; 15] = [
     "--headless",
     "--no-sandbox",
     "--disable-gpu",
@@ -24,6 +24,8 @@ const FLAGS: [&str; 14] = [
     "--disable-default-apps",
     "--force-color-profile=srgb",
     "--mute-audio",
+    // A page is as wide as its window.
+    "--hide-scrollbars",
     "--remote-debugging-port=0",
 ];
 

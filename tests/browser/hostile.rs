@@ -139,7 +139,7 @@ fn spoil(value: &mut Value, key: &str) {
     match value {
         Value::String(text) => {
             // A misconception's rule is a word of the format; a restriction's is a text.
-            let is_text = !NO_TEXTS.contains(&key) && !(key == "rule" && !text.contains(' '));
+            let is_text = !NO_TEXTS.contains(&key) && (key != "rule" || text.contains(' '));
             if is_text {
                 text.push_str(&format!(" {PAYLOAD}"));
             }

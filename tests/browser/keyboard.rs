@@ -133,9 +133,9 @@ fn an_exercise_in_a_lesson_is_answered_by_keys_alone() {
     tab.press(ENTER, 1);
     let result = "document.activeElement.form.querySelector('[data-part=result]')";
     assert!(tab.holds(&format!("{result}.textContent.includes('%')")), "the credit is told");
-    let consequence = tab.text(&format!(
-        "document.activeElement.form.querySelector('[data-option=\"1\"] .outcome-body p').textContent"
-    ));
+    let consequence =
+        "document.activeElement.form.querySelector('[data-option=\"1\"] .outcome-body p').textContent";
+    let consequence = tab.text(consequence);
     assert!(tab.text(&format!("{result}.textContent")).contains(&consequence), "what follows is told");
     go_to(&mut tab, &exercise("[data-part=answers] summary"));
     tab.press(ENTER, 1);
