@@ -1,6 +1,5 @@
 //! Numbers and names as people read them.
 
-use crate::colour::Light;
 pub(super) use crate::figure::fixed;
 use crate::pigment::Basis;
 
@@ -24,16 +23,6 @@ pub(super) fn minutes(minutes: u32) -> String {
     }
 }
 
-/// A light in words.
-pub(super) fn light(light: Light) -> &'static str {
-    match light {
-        Light::D65 => "daylight (D65)",
-        Light::A => "tungsten light (A)",
-        Light::LedB3 => "white LED light (LED-B3)",
-        Light::Fl2 => "cool fluorescent light (FL2)",
-    }
-}
-
 /// Where a number comes from, in words.
 pub(super) fn basis(basis: Basis) -> &'static str {
     match basis {
@@ -49,11 +38,6 @@ pub(super) fn colour_index(id: &str) -> String {
         Some(at) if at > 0 => format!("{}\u{a0}{}", &id[..at], &id[at..]),
         _ => id.to_owned(),
     }
-}
-
-/// "1 lesson", "3 lessons": the word is given in the singular and takes an s.
-pub(super) fn counted(count: usize, word: &str) -> String {
-    format!("{count} {word}{}", if count == 1 { "" } else { "s" })
 }
 
 /// The option at this place: A, B, C …

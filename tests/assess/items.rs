@@ -3,6 +3,7 @@
 use healedhue::assess::items::{
     Analysis, Answer, Candidate, Flag, Item, ItemOption, Sitting, SittingError, analyse,
 };
+use healedhue::language::Language;
 use proptest::prelude::*;
 
 /// A sitting from credits, `None` for a missing answer; a row a person.
@@ -117,7 +118,9 @@ fn measures_on_equal_items_follow_the_closed_form() {
 #[test]
 fn items_right_or_wrong_for_all_fall_out_with_words() {
     let analysis = analyse(&sitting(&rows(&["1010.", "1001.", "1010.", "1001."])));
-    let why: Vec<_> = analysis.items.iter().map(|item| item.rasch.unlinked.map(|why| why.words())).collect();
+    let english = Language::of("en");
+    let said = |why| Flag::Unlinked { why }.words(&english);
+    let why: Vec<_> = analysis.items.iter().map(|item| item.rasch.unlinked.map(said)).collect();
     insta::assert_debug_snapshot!(why);
     assert_eq!(analysis.estimated, 2);
     assert!(analysis.items[2].rasch.difficulty.expect("a difficulty").abs() < 1e-9);

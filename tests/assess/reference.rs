@@ -4,6 +4,7 @@
 use healedhue::assess::cohort::wilson;
 use healedhue::assess::items::{Analysis, Answer, Candidate, Flag, Item, ItemOption, Sitting, analyse};
 use healedhue::assess::knowledge::{Knowledge, Parameters};
+use healedhue::language::Language;
 use serde_json::Value;
 use std::sync::LazyLock;
 
@@ -175,9 +176,13 @@ fn the_items_that_misbehave_on_purpose_are_flagged() {
     // Of the 54 that behave, a few at most, by chance.
     let behaved = (2..56).filter(|&at| !flags(at).is_empty()).count();
     assert!(behaved <= 5, "{behaved}");
+    let english = Language::of("en");
+    let english = &english;
     let words: Vec<String> = [0, 1, 56, 57, 58, 59]
         .iter()
-        .flat_map(|&at| flags(at).iter().map(move |flag| format!("{}: {flag}", FULL.items[at].id)))
+        .flat_map(|&at| {
+            flags(at).iter().map(move |flag| format!("{}: {}", FULL.items[at].id, flag.words(english)))
+        })
         .collect();
     insta::assert_snapshot!(words.join("\n"));
 }

@@ -4,7 +4,7 @@ use healedhue::colour::{BANDS, Lab, Light};
 use healedhue::course::{
     Block, Caution, CautionAction, Client, Course, Drill, Family, Foresee, Goal, HealthNote, Judged, Lesson,
     Limits, Misconception, Module, OldWork, Page, Rule, Show, Skill, SkinAsks, SourceBasis, SourceEntry,
-    SourceKind, Term, load,
+    SourceKind, Technique, Term, load,
 };
 use healedhue::exercise::{
     Action, Case, CaseGoal, Choice, Exercise, Form, Mark, OneOf, Placed, Pools, Proof, pools,
@@ -142,6 +142,7 @@ fn module(say: &dyn Fn(&str) -> String) -> Module {
         mix: Some(mix(6)),
         months: 1.5,
         placement: PLACEMENT,
+        technique: Technique::default(),
         light: Light::A,
     };
     let blocks = vec![
@@ -244,6 +245,7 @@ fn client(say: &dyn Fn(&str) -> String) -> Client {
             work: Work { paint: vec![(0, 0.1)], placement, months: 36.0 },
             mix: None,
             placement,
+            technique: Technique::default(),
             note: say("A faint grey."),
         }],
     }
