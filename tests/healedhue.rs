@@ -26,7 +26,6 @@ mod skin;
 mod snapshots;
 mod spelling;
 mod survey;
-mod telling;
 mod time;
 mod trade;
 mod translated;

@@ -207,12 +207,6 @@ pub enum Rule {
     OppositeShift,
     /// Lays the tint of the lamp over the colour.
     SeesTheLamp,
-    /// Expects a light to turn a colour twice as far as it does.
-    DoubleShift,
-    /// Expects work to look softer and lighter under a lamp.
-    LampSoftens,
-    /// Expects most of the colour to go that stays.
-    LittleRemains,
     /// Advises on health.
     GiveAdvice,
     /// Waits a while instead of asking.
@@ -225,7 +219,7 @@ pub enum Rule {
 
 impl Rule {
     /// Every rule with its word in course files.
-    pub const ALL: [(Rule, &'static str); 37] = [
+    pub const ALL: [(Rule, &'static str); 34] = [
         (Rule::MatchLabel, "match-label"),
         (Rule::CoolTheRed, "cool-the-red"),
         (Rule::WarmForWarm, "warm-for-warm"),
@@ -256,9 +250,6 @@ impl Rule {
         (Rule::SameInEveryLight, "same-in-every-light"),
         (Rule::OppositeShift, "opposite-shift"),
         (Rule::SeesTheLamp, "sees-the-lamp"),
-        (Rule::DoubleShift, "double-shift"),
-        (Rule::LampSoftens, "lamp-softens"),
-        (Rule::LittleRemains, "little-remains"),
         (Rule::GiveAdvice, "give-advice"),
         (Rule::WaitAndSee, "wait-and-see"),
         (Rule::SignedIsSafe, "signed-is-safe"),
@@ -294,17 +285,9 @@ impl Rule {
             }
             Family::Foresight => matches!(
                 self,
-                R::FreshIsFinal
-                    | R::IgnoreFading
-                    | R::IgnoreOldWork
-                    | R::OneForPhototype
-                    | R::MatchLabel
-                    | R::LittleRemains
+                R::FreshIsFinal | R::IgnoreFading | R::IgnoreOldWork | R::OneForPhototype | R::MatchLabel
             ),
-            Family::Hindsight => matches!(
-                self,
-                R::MatchLabel | R::AllFadeAlike | R::BlueMeansBlue | R::FreshIsFinal | R::OneForPhototype
-            ),
+            Family::Hindsight => matches!(self, R::MatchLabel | R::AllFadeAlike | R::BlueMeansBlue),
             Family::Skin => matches!(
                 self,
                 R::RednessAsUndertone
@@ -319,10 +302,7 @@ impl Rule {
                     | R::AngleWithoutFifty
                     | R::AngleInRadians
             ),
-            Family::Light => matches!(
-                self,
-                R::SameInEveryLight | R::OppositeShift | R::SeesTheLamp | R::DoubleShift | R::LampSoftens
-            ),
+            Family::Light => matches!(self, R::SameInEveryLight | R::OppositeShift | R::SeesTheLamp),
             Family::Triage => matches!(
                 self,
                 R::ColourAlways | R::ReferAnything | R::GiveAdvice | R::WaitAndSee | R::SignedIsSafe

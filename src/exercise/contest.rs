@@ -6,7 +6,7 @@
 
 use super::draw::{Setting, ranked};
 use super::generate::{Attempt, Discard};
-use super::grid::{grid_of, sensible_best};
+use super::grid::grid_of;
 use super::judge::Judge;
 use super::rules::Tempter;
 use super::tempt::{Temptation, best_in, is_wrong, temptations};
@@ -42,12 +42,12 @@ impl<'c> Contest<'c> {
         let shelf = &course.shelf;
         let scene = setting.scene(shelf);
         let ranking = ranked(&setting, &scene, &grid_of(shelf, &drill.limits));
-        let best = sensible_best(shelf, &ranking)?;
+        let best = ranking.first().ok_or(Discard::Unresolved)?;
         if best.error > setting.goal.tolerance {
             return Err(Discard::GoalOutOfReach);
         }
         let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
-        let acceptable = |place| is_wrong(drill, shelf, &setting, &ranking, place);
+        let acceptable = |place| is_wrong(drill, &setting, &ranking, place);
         let wrong = temptations(course, drill, &tempter, draw, wrong, acceptable)?;
         let (worlds, held) = try_worlds(&setting, &draw.words(drill), |world| {
             let scene = scene_in(world, shelf, &setting, &setting.existing);

@@ -2,7 +2,7 @@
 //!
 //! Entry point: [`generate`]. A draw that cannot be proved is thrown away and the next one tried, up to [`MAX_DRAWS`].
 
-use super::seed::{below, shuffle, stream};
+use super::seed::{shuffle, stream};
 use super::worlds::Named;
 use super::{Case, Choice, Exercise, Form, OneOf, Proof};
 use super::{bank, bottle, drops, foresight, hindsight, light, remedy, skin, triage};
@@ -12,9 +12,8 @@ use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 use thiserror::Error;
 
-/// Draws tried for one exercise before the drill is called impossible: enough that a drill of which one draw in twenty can be proved fails
-/// in less than one number in a hundred thousand (0.95 to the power of 240), where 60 draws would fail in one of twenty.
-pub const MAX_DRAWS: u32 = 240;
+/// Draws tried for one exercise before the drill is called impossible.
+pub const MAX_DRAWS: u32 = 60;
 
 /// Source of what the engine decides.
 pub(super) fn engine(course: &Course) -> String {
@@ -32,16 +31,12 @@ pub enum Discard {
     GoalOutOfReach,
     /// Too few misconceptions lead to visibly worse answers.
     TooFewTemptations,
-    /// Such answers lie all on one side of the right one, which would be known by it.
-    OneSided,
     /// The right answer changes when skin, depth or load are a little different.
     Unstable,
     /// Neither colour nor lightening is clearly right.
     Arguable,
     /// A caution among the client's health answers forbids work.
     Caution,
-    /// The mix nearest to the goal has modifiers that take back what the other does.
-    AtOdds,
     /// The client has no old work.
     NothingToCorrect,
     /// Hardly anything is left of the work.
@@ -56,13 +51,9 @@ impl Discard {
         match self {
             Discard::GoalOutOfReach => "no mix within the limits reaches the goal",
             Discard::TooFewTemptations => "too few of `tempts` give an answer that is worse by the margin",
-            Discard::OneSided => {
-                "the right colour would not have the place in lightness that was drawn for it"
-            }
             Discard::Unstable => "the best mix changes when skin, depth or load vary",
             Discard::Arguable => "neither colour nor lightening is clearly right",
             Discard::Caution => "a caution forbids work on the client",
-            Discard::AtOdds => "the best mix takes back with one modifier what it does with another",
             Discard::NothingToCorrect => "the client has no existing work",
             Discard::NothingToSee => "hardly anything of the work can be seen",
             Discard::Unresolved => "the drill has no clients, mixes or questions",
@@ -118,8 +109,6 @@ fn tally(failed: &BTreeMap<Discard, u32>) -> String {
 
 /// One draw in progress.
 pub(super) struct Attempt<'c> {
-    /// The course's seed.
-    seed: u64,
     pub client: &'c Client,
     pub rng: ChaCha8Rng,
     /// Number of the exercise in the pool, in decimal.
@@ -136,13 +125,6 @@ impl Attempt<'_> {
     /// The name of this draw's worlds.
     pub fn words<'w>(&'w self, drill: &'w Drill) -> Named<'w> {
         Named { words: ["worlds", &drill.id, &self.exercise, &self.draw], held: self.held }
-    }
-
-    /// How many wrong colours shall be darker than the right one, and how many wrong texts shorter: from none to all of them equally often.
-    /// That is drawn for the exercise, not for the draw, so that places which few draws allow come no less often.
-    pub fn places_of_key(&self, drill: &Drill) -> (usize, usize) {
-        let mut rng = stream(self.seed, &["place", &drill.id, &self.exercise]);
-        (below(&mut rng, drill.options.max(1)), below(&mut rng, drill.options.max(1)))
     }
 
     /// Options in random order. The right option is given first.
@@ -289,7 +271,6 @@ fn attempt(
     let (exercise, draw_word) = (number.to_string(), draw.to_string());
     let turn = number.wrapping_add(draw / DRAWS_PER_CLIENT) as usize;
     let attempt = Attempt {
-        seed: course.seed,
         client: clients[turn % clients.len()],
         rng: stream(course.seed, &["draw", &drill.id, &exercise, &draw_word]),
         exercise,

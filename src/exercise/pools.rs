@@ -6,7 +6,6 @@ use super::proofs::Proofs;
 use super::{Exercise, GenerateError, Pools};
 use crate::course::{Course, Drill, Lesson};
 use rayon::prelude::*;
-use std::collections::BTreeSet;
 
 /// Exercises made for each one that a lesson shows: the first part of a drill's pool is the lesson's, and as many again are the
 /// worksheet's, so that paper asks what the screen has not answered yet.
@@ -26,8 +25,7 @@ pub fn pool_size(drill: &Drill) -> u32 {
     drill.exercises * EXERCISES_PER_SHOWN
 }
 
-/// Every exercise that the lessons and the worksheets show, proved on all cores; `observe` is told when each begins and ends. A drill's
-/// come in order of number, those at the end that ask what one before them asks already.
+/// Every exercise that the lessons and the worksheets show, proved on all cores; `observe` is told when each begins and ends.
 ///
 /// # Errors
 /// The errors of all exercises that could not be made.
@@ -64,12 +62,6 @@ pub fn pools_from(
             Ok(exercise) => pools.entry(exercise.drill.clone()).or_default().push(exercise),
             Err(error) => errors.push(error),
         }
-    }
-    for pool in pools.values_mut() {
-        let mut asked = BTreeSet::new();
-        let (new, again): (Vec<Exercise>, Vec<Exercise>) =
-            pool.drain(..).partition(|exercise| asked.insert(exercise.question()));
-        pool.extend(new.into_iter().chain(again));
     }
     if errors.is_empty() { Ok(pools) } else { Err(errors) }
 }

@@ -33,54 +33,39 @@ pub(super) struct Prediction {
 }
 
 impl Prediction {
-    /// The key with as many wrong expectations as the drill asks for, of which a number drawn by the seed is darker, on skin that
-    /// looks like `bare` without work. `expect` says what somebody of a rule would expect, and why.
+    /// The key with as many wrong expectations as the drill asks for. `expect` says what somebody of a rule would expect, and why.
     ///
     /// # Errors
-    /// [`Discard::TooFewTemptations`] where too few differ from the key by the drill's margin and from each other;
-    /// [`Discard::OneSided`] where they do, and not so many of them are darker than the key.
+    /// [`Discard::TooFewTemptations`] where too few differ from the key by the drill's margin and from each other.
     pub fn draw(
         course: &Course,
         drill: &Drill,
         draw: &mut Attempt,
-        bare: Lab,
-        mut key: Expected,
+        key: Expected,
         expect: impl Fn(Rule) -> Option<(Appearance, String, String)>,
     ) -> Result<Self, Discard> {
-        key.label = named(course, key.label, key.seen.lab, bare);
         let mut ways: Vec<&String> = drill.tempts.iter().collect();
         shuffle(&mut draw.rng, &mut ways);
-        let wrong: Vec<Expected> = ways
-            .into_iter()
-            .filter_map(|id| {
-                let (seen, label, because) = expect(course.misconception(id)?.rule)?;
-                let label = named(course, label, seen.lab, bare);
-                let wrong = Expected { seen, label, because, misconception: Some(id.clone()) };
-                (difference(seen.lab, key.seen.lab) >= drill.margin).then_some(wrong)
-            })
-            .collect();
-        let sets = apart(&wrong, drill.options.saturating_sub(1));
-        if sets.is_empty() {
-            return Err(Discard::TooFewTemptations);
-        }
-        // Neither the middle colour nor the longest text shall be right oftener than another: the key's place in lightness is drawn first,
-        // and wrong colours that leave it there. Where all of them can only be darker, it is the lightest in place of the darkest, so
-        // that it is no more often between them; likewise the other way round. A place by length is drawn too, and kept where it can be.
-        let (place, by_length) = draw.places_of_key(drill);
-        let darker = |set: &[usize]| set.iter().filter(|&&at| wrong[at].seen.lab.l < key.seen.lab.l).count();
-        let length = |expected: &Expected| expected.label.chars().count();
-        let shorter = |set: &[usize]| set.iter().filter(|&&at| length(&wrong[at]) < length(&key)).count();
-        let chosen = [place, drill.options.saturating_sub(1 + place)]
-            .into_iter()
-            .find_map(|place| {
-                let fit: Vec<&Vec<usize>> = sets.iter().filter(|set| darker(set) == place).collect();
-                fit.iter().find(|set| shorter(set) == by_length).or(fit.first()).copied()
-            })
-            .ok_or(Discard::OneSided)?;
-        let mut wrong: Vec<Option<Expected>> = wrong.into_iter().map(Some).collect();
         let mut options = vec![key];
-        options.extend(chosen.iter().filter_map(|&at| wrong[at].take()));
-        Ok(Prediction { options })
+        for (at, id) in ways.iter().enumerate() {
+            // All that are left would not be enough.
+            if options.len() == drill.options || options.len() + ways.len() - at < drill.options {
+                break;
+            }
+            let Some(misconception) = course.misconception(id) else { continue };
+            let Some((seen, label, because)) = expect(misconception.rule) else { continue };
+            let from_key = difference(seen.lab, options[0].seen.lab);
+            if from_key >= drill.margin
+                && options.iter().all(|other| difference(seen.lab, other.seen.lab) >= LEAST_APART)
+            {
+                options.push(Expected { seen, label, because, misconception: Some((*id).clone()) });
+            }
+        }
+        if options.len() == drill.options {
+            Ok(Prediction { options })
+        } else {
+            Err(Discard::TooFewTemptations)
+        }
     }
 
     /// Tries worlds: in each, what is really seen there must be nearer to the key than to any other option. Returns (tried, held).
@@ -118,7 +103,14 @@ impl Prediction {
                 let error = difference(option.seen.lab, key);
                 let reading = Reading::of(option.seen.lab, bare).in_language(&course.language);
                 let treated = option.misconception.as_deref().and_then(|id| course.misconception(id));
-                let label = option.label;
+                // Two colours may share their words, never their numbers.
+                let label = if option.label.is_empty() {
+                    let language = &course.language;
+                    let [l, a, b] = language.lab(option.seen.lab, 1);
+                    say!(language, "exercise-colour", reading = &reading.words, l = l, a = a, b = b)
+                } else {
+                    option.label
+                };
                 Choice {
                     action: Action::Say(label.clone()),
                     label,
@@ -135,35 +127,4 @@ impl Prediction {
             })
             .collect()
     }
-}
-
-/// Every choice of so many expectations that all look different, by their places; earlier places first.
-fn apart(expected: &[Expected], count: usize) -> Vec<Vec<usize>> {
-    let mut sets = vec![Vec::new()];
-    for _ in 0..count {
-        sets = sets
-            .iter()
-            .flat_map(|set: &Vec<usize>| {
-                let from = set.last().map_or(0, |last| last + 1);
-                let differs = |at: &usize| {
-                    let lab = expected[*at].seen.lab;
-                    set.iter().all(|&other| difference(lab, expected[other].seen.lab) >= LEAST_APART)
-                };
-                let longer = |at| set.iter().copied().chain([at]).collect();
-                (from..expected.len()).filter(differs).map(longer).collect::<Vec<Vec<usize>>>()
-            })
-            .collect();
-    }
-    sets
-}
-
-/// What an option says: its label, or the colour in words and numbers where it has none. Two colours may share their words, never
-/// their numbers.
-fn named(course: &Course, label: String, lab: Lab, bare: Lab) -> String {
-    if !label.is_empty() {
-        return label;
-    }
-    let language = &course.language;
-    let [l, a, b] = language.lab(lab, 1);
-    say!(language, "exercise-colour", reading = Reading::of(lab, bare).said(language), l = l, a = a, b = b)
 }

@@ -6,7 +6,7 @@
 
 use super::draw::{Setting, ranked};
 use super::generate::{Attempt, Discard, engine};
-use super::grid::{grid_of, sensible_best};
+use super::grid::grid_of;
 use super::judge::Judge;
 use super::rules::Tempter;
 use super::tempt::{Temptation, best_in, is_wrong, temptations};
@@ -48,14 +48,14 @@ pub(super) fn attempt(
     let scene = setting.scene(shelf);
     let grid = grid_of(shelf, &drill.limits);
     let ranking = ranked(&setting, &scene, &grid);
-    let best_error = sensible_best(shelf, &ranking)?.error;
+    let best_error = ranking.first().ok_or(Discard::Unresolved)?.error;
     let verdict = verdict(course, drill, &setting, &ranking, &grid)?;
     // Two options are always there: to have the work lightened, and to do nothing today.
     let colours = drill.options.saturating_sub(2).max(1);
     let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
     let wrong = match &verdict {
         Verdict::Colour => {
-            let acceptable = |place| is_wrong(drill, shelf, &setting, &ranking, place);
+            let acceptable = |place| is_wrong(drill, &setting, &ranking, place);
             temptations(course, drill, &tempter, &mut draw, colours - 1, acceptable)?
         }
         // Where no mix is right, the best one is the first temptation, and the others need only be others.
@@ -63,9 +63,7 @@ pub(super) fn attempt(
             let colour_always =
                 by_rule(course, drill, Rule::ColourAlways).ok_or(Discard::TooFewTemptations)?;
             let mut wrong = vec![Temptation { place: 0, misconception: colour_always.to_owned() }];
-            wrong.extend(temptations(course, drill, &tempter, &mut draw, colours - 1, |place| {
-                place != 0 && !shelf.is_at_odds(&ranking[place].mix)
-            })?);
+            wrong.extend(temptations(course, drill, &tempter, &mut draw, colours - 1, |place| place != 0)?);
             wrong
         }
     };

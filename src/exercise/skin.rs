@@ -90,7 +90,7 @@ fn reading(
         because: language.say("exercise-skin-right", &[]),
         misconception: None,
     };
-    let prediction = Prediction::draw(course, drill, &mut draw, own.lab, key, |rule| {
+    let prediction = Prediction::draw(course, drill, &mut draw, key, |rule| {
         confusion(rule).map(|((undertone, redness), because)| {
             (seen(undertone, redness), words(undertone, redness), language.say(because, &[]))
         })

@@ -9,13 +9,6 @@ use crate::pigment::Shelf;
 pub const WORLDS: u32 = 200;
 /// Share of worlds in which the key must hold.
 pub const NEEDED_SHARE: f64 = 0.95;
-/// How much wider than the stated spread the worlds of a proof lie. At the stated spread a key that holds in 190 of 200 worlds may hold in
-/// 185 of 200 others, and about one exercise in forty did. What fails in 5% of worlds one and a half times as far away lies 1.64 of their
-/// standard deviations off, hence 2.47 of the stated ones, and fails in 0.7% of those: so it holds in 95% of any 200 of them, but for one case in
-/// millions. Were shares of failure evenly spread, one exercise in 7,500 would fall below 95% in other worlds (one in 260 at a factor of 1.3, in
-/// 1,300 at 1.4, in 6 at 1); to ask for 200 of 200 at the stated spread would throw away more draws, and leave one in 2,300 (normal
-/// distribution and binomial).
-const WIDENED: f64 = 1.5;
 
 /// The worlds of one draw: the name of their stream and, where they were tried before, how many held.
 pub(super) struct Named<'w> {
@@ -36,9 +29,14 @@ pub(super) fn try_worlds(
     if let Some(held) = worlds.held {
         return (WORLDS, held);
     }
+    let mut rng = stream(setting.seed, &worlds.words);
     let may_fail = WORLDS - libm::ceil(NEEDED_SHARE * f64::from(WORLDS)) as u32;
     let (mut tried, mut held) = (0, 0);
-    for deviation in deviations(setting.seed, &worlds.words) {
+    while tried < WORLDS {
+        let mut number = || normal(&mut rng);
+        // Vessels do not vary where skin is seen: their deviation counts for nothing.
+        let skin = [number(), number(), number(), number(), number(), 0.0];
+        let deviation = Deviation { skin, depth: number(), load: number() };
         let world = World::at(&Spread::SEEN, &deviation, &setting.client.skin, &setting.placement);
         if holds(&world) {
             held += 1;
@@ -49,25 +47,6 @@ pub(super) fn try_worlds(
         tried += 1;
     }
     (tried, held)
-}
-
-/// The worlds of a stream, farthest first: those fail most, and a key that cannot hold is found out soonest. How many of all hold does
-/// not depend on their order.
-fn deviations(seed: u64, words: &[&str]) -> Vec<Deviation> {
-    let mut rng = stream(seed, words);
-    let mut worlds: Vec<(f64, Deviation)> = (0..WORLDS)
-        .map(|_| {
-            let mut number = || WIDENED * normal(&mut rng);
-            // Vessels do not vary where skin is seen: their deviation counts for nothing.
-            let skin = [number(), number(), number(), number(), number(), 0.0];
-            let deviation = Deviation { skin, depth: number(), load: number() };
-            let far: f64 =
-                skin.iter().chain([&deviation.depth, &deviation.load]).map(|number| number * number).sum();
-            (far, deviation)
-        })
-        .collect();
-    worlds.sort_by(|(one, _), (other, _)| other.total_cmp(one));
-    worlds.into_iter().map(|(_, deviation)| deviation).collect()
 }
 
 /// The scene of a setting in a world, with this existing work.
