@@ -414,7 +414,7 @@ fn mistakes_in_swatches_are_shown_in_the_page() {
         18 |     lihgt: A
            |     ^^^^^
            |
-           = help: did you mean `light`? The keys here are `label`, `client`, `bare`, `mix`, `months`, `depth_mm`, `thickness_mm`, `load`, `coverage`, `light`
+           = help: did you mean `light`? The keys here are `label`, `client`, `bare`, `mix`, `months`, `depth_mm`, `thickness_mm`, `load`, `coverage`, `technique`, `light`
 
         4 errors, 1 warning
     ");
