@@ -80,7 +80,7 @@ impl Swatch {
         on: impl Into<Drawn>,
         light: Light,
     ) -> Self {
-        let words = Reading::of(goal, bare.lab).words;
+        let words = Reading::of(goal, bare.lab).said(language);
         let label = say!(language, "swatch-goal", name = name);
         let within = say!(language, "swatch-goal-within", distance = language.fixed(tolerance, 1));
         Swatch::work(language, &label, bare, (goal, Srgb::from_lab(goal)), &words, on, light).noted(within)

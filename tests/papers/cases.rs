@@ -99,8 +99,8 @@ fn pages_and_marks_of_cases() {
     fs::write(&people, "id,name\nq1,Orrin Vell\n").unwrap();
     let out = folder.path().join("sitting");
     let paper = POOL.paper("q1", 7).unwrap();
-    let mut command = run(&["paper", "practical", "--seed", "7", "--register"]);
-    command.arg(&people).arg("--out").arg(&out).assert().success();
+    let mut command = run(&["paper", "practical", "--seed", "7"]);
+    command.arg("--register").arg(&people).arg("--out").arg(&out).assert().success();
     for name in ["papers/q1.html", "sheets/q1.html"] {
         let page = fs::read_to_string(out.join(name)).unwrap();
         assert_eq!(page.matches("class=\"client-case\"").count(), 3, "{name}");

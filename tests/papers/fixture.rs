@@ -54,11 +54,16 @@ pub fn filled(pool: &PaperPool, paper: &Paper, wrong: usize) -> Slip {
         .enumerate()
         .map(|(at, name)| match at % wrong {
             0 => String::new(),
-            1 if wrong != usize::MAX && tables.questions[name].key().len() == 1 => "A".to_owned(),
+            1 if wrong != usize::MAX && is_letter(tables.questions[name].key()) => "A".to_owned(),
             _ => tables.questions[name].key().to_owned(),
         })
         .collect();
     Slip::new(paper.id.clone(), answers)
+}
+
+/// Whether an answer is one option: a number has one figure at times, too.
+fn is_letter(answer: &str) -> bool {
+    answer.len() == 1 && answer.starts_with(|first: char| first.is_ascii_uppercase())
 }
 
 /// A slip as a file.

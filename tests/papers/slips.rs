@@ -1,6 +1,6 @@
 //! Slips: marked from the kept key or from a paper made again, refused in a line each, never in the way of others.
 
-use super::fixture::{BLUEPRINT, POOL, filled, output, run, write};
+use super::fixture::{BLUEPRINT, POOL, filled, healedhue, output, run, write};
 use healedhue::assess::{PaperId, Slip, SlipTime};
 use proptest::prelude::*;
 use serde_json::Value;
@@ -262,10 +262,11 @@ fn time_is_told_and_weighs_nothing() {
         let at = reader.headers().unwrap().iter().position(|header| header == name).unwrap();
         reader.records().map(|record| record.unwrap()[at].to_owned()).collect()
     };
-    assert_eq!(column(&results, "minutes"), ["25.0"]);
+    assert_eq!(column(&results, "minutes"), ["25"]);
     assert_eq!(column(&answers, "seconds")[..2], ["30", "31"]);
     let tables = folder.path().join("tables");
-    let mut command = run(&["report", "--csv"]);
+    let mut command = healedhue();
+    command.args(["report", "--csv"]);
     command.arg(&tables).arg("--book").arg(&book).arg("--out").arg(folder.path().join("report"));
     command.assert().success();
     assert_eq!(column(&tables.join("scores.csv"), "minutes"), ["25"]);

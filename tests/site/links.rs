@@ -76,7 +76,7 @@ fn every_page_is_fit_to_be_read_alone() {
         let policy =
             tags.iter().find(|tag| tag.get("http-equiv") == Some("Content-Security-Policy")).unwrap();
         // Where the engine runs, it may be compiled, and workers may be started out of the page's own memory.
-        let has_engine = ["bench.html", "practice.html"].contains(&path.as_str());
+        let has_engine = ["bench.html", "practice.html", "progress.html"].contains(&path.as_str());
         let runs = if has_engine { " 'wasm-unsafe-eval'; worker-src blob:" } else { "" };
         let expected = format!(
             "default-src 'none'; style-src 'self'; script-src 'self'{runs}; img-src 'self' data:; base-uri 'none'; \

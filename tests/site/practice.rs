@@ -12,7 +12,7 @@ fn taken_along(script: &[u8]) -> Value {
 }
 
 #[test]
-fn only_practice_loads_what_makes_exercises() {
+fn only_practice_and_progress_load_what_makes_exercises() {
     let loading: Vec<String> = pages(&DEMO_SITE)
         .into_iter()
         .filter(|(_, html)| {
@@ -20,7 +20,7 @@ fn only_practice_loads_what_makes_exercises() {
         })
         .map(|(path, _)| path)
         .collect();
-    assert_eq!(loading, ["practice.html"]);
+    assert_eq!(loading, ["practice.html", "progress.html"]);
 }
 
 /// Its script holds it compressed, and a server that compresses takes off what base64 adds.

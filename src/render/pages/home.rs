@@ -124,7 +124,7 @@ impl Pages<'_> {
         let skills = self.course.skills.iter().filter(|skill| trained.contains(skill.id.as_str()));
         skills
             .map(|skill| {
-                let to = href_to(plan::HOME, plan::PRACTICE, &format!("skill={}", skill.id));
+                let to = format!("{}#skill={}", href(plan::HOME, plan::PRACTICE), skill.id);
                 (skill.id.clone(), Link::new(&skill.name, to))
             })
             .collect()
