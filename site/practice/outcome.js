@@ -1,10 +1,5 @@
 // What follows from an answer: yours and the best side by side on that skin over time, the misconception, what to reread.
 
-// A share in whole percent; 100% only for all of it.
-function wholePercent(share) {
-  return percent(share < 1 ? Math.min(share, 0.99) : 1);
-}
-
 function verdictOf({ credit, right }) {
   if (credit === 0) return message("practice-nothing");
   return message(right ? "practice-right" : "practice-part", { share: wholePercent(credit) });

@@ -1,5 +1,10 @@
 // What the record says by skill, and what a session has shown.
 
+// A share in whole percent; 100% only for all of it.
+function wholePercent(share) {
+  return percent(share < 1 ? Math.min(share, 0.99) : 1);
+}
+
 function levelWords(level) {
   return message(`practice-level-${level || "none"}`);
 }
