@@ -132,6 +132,8 @@ fn a_kill_at_any_moment_leaves_whole_results_and_the_next_run_completes_them() {
                 child.kill().unwrap();
                 break;
             }
+            // Looking locks the book: without a pause the other would hardly come to write.
+            std::thread::sleep(std::time::Duration::from_millis(2));
         }
         child.wait().unwrap();
         let left = whole(&book);
