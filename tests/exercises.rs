@@ -332,7 +332,7 @@ fn an_impossible_drill_says_which_condition_failed_how_often() {
     let error: GenerateError =
         generate(course(), lesson, &impossible, 0).expect_err("nothing lightens dark skin to fair brown");
     insta::assert_snapshot!(error.to_string(), @r#"
-drill `wider-choice` gives no exercise 0: of 60 draws, 60 failed because no mix within the limits reaches the goal
+drill `wider-choice` gives no exercise 0: of 240 draws, 240 failed because no mix within the limits reaches the goal
 "#);
 }
 

@@ -26,6 +26,7 @@ mod skin;
 mod snapshots;
 mod spelling;
 mod survey;
+mod telling;
 mod time;
 mod trade;
 mod translated;

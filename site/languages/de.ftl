@@ -149,6 +149,7 @@ exercise-foresight-fresh = So sieht es am selben Tag aus, mit Farbe in der Epide
 exercise-foresight-unfaded = So sieht es nach sechs Wochen aus, bevor die Farbmittel verblasst sind, jedes in seinem eigenen Tempo.
 exercise-foresight-bare = Das wäre auf bloßer Haut zu sehen; die alte Arbeit darunter sieht man mit.
 exercise-foresight-textbook = So heilt es auf der ruhigen, neutralen Haut aus dem Lehrbuch ab, die diese Person nicht hat.
+exercise-foresight-little = Das wäre ein Viertel der Farbe. So blass kann es in der dritten Woche unter neuer Haut aussehen; sie kommt wieder.
 exercise-foresight-bottle = Das ist die Farbe in der Flasche, ohne Haut darüber.
 
 ## Woher ein Rückstand kommt
@@ -163,6 +164,8 @@ exercise-hindsight-right = Dies bleibt davon übrig: { $reading }.
 exercise-hindsight-label = Die Farbe in der Flasche ähnelt dem Rückstand, aber das ist nicht, was davon in der Haut bleibt. Übrig bliebe: { $reading }.
 exercise-hindsight-healed = So sah es aus, als es abgeheilt war; seither ist jedes Farbmittel in seinem eigenen Tempo verschwunden. Übrig bliebe: { $reading }.
 exercise-hindsight-blue = Die blaueste Farbe in der Flasche hinterlässt nicht unbedingt den blauesten Rückstand: Es ist Schwarz, das unter der Haut blau wird. Übrig bliebe: { $reading }.
+exercise-hindsight-fresh = So sah es am Tag selbst aus; was in der Epidermis lag, wurde binnen Wochen abgestoßen. Übrig bliebe: { $reading }.
+exercise-hindsight-textbook = In der ruhigen, neutralen Haut aus dem Lehrbuch bliebe das, was zu sehen ist; diese Person hat eine andere Haut. Hier bliebe übrig: { $reading }.
 
 ## Alte Arbeit korrigieren
 
@@ -209,6 +212,8 @@ exercise-lamp-day = Die Arbeit bei Tag: { $mix }
 exercise-lamp-right = So sieht das Auge sie, sobald es sich an dieses Licht angepasst hat.
 exercise-lamp-same = Das ist ihre Farbe bei Tag. Ein anderes Licht beleuchtet einen anderen Teil ihres Spektrums.
 exercise-lamp-opposite = Die Farbe verschiebt sich, aber in die andere Richtung.
+exercise-lamp-double = In diese Richtung verschiebt sich die Farbe, aber nur halb so weit: Den Rest macht die Kamera aus der Lampe.
+exercise-lamp-softens = Weiches Licht verbirgt Ränder. Die Farbe hat sich verschoben, ist aber so kräftig wie zuvor.
 exercise-lamp-tint = Das ist der Farbstich der Lampe selbst. Das Auge passt sich ihm in wenigen Minuten an, eine Kamera vielleicht nicht.
 
 ## Sicherheit
@@ -454,7 +459,7 @@ model-layer-work-content = dieselbe Lederhaut mit Farbmitteln, alten und neuen z
 model-layer-deep = tiefe Lederhaut
 model-layer-deep-content = wie oben, so dick, dass unten kein Licht austritt
 model-marks-goal = Es wird in keiner Liste richtiger Antworten nachgeschlagen. Ihre Antwort wird in die Haut der Person gebracht, heilt ab und wird mit dem Ziel verglichen. Der Farbabstand ist CIEDE2000, geschrieben ΔE00: Etwa 1 ist das Kleinste, was ein geübtes Auge nebeneinander sieht. Die Wertung sinkt, je weiter der Abstand über das Bestmögliche hinausgeht. Wo es um die Gesundheit geht, ist eine Antwort richtig oder sie ist es nicht.
-model-marks-proof = Eine Aufgabe wird nur gezeigt, wenn sie bewiesen ist: Jede Mischung, die Sie hätten ansetzen können, wurde durchprobiert, jede falsche Antwort ist um einen sichtbaren Abstand schlechter, und die beste bleibt in mindestens 95 % von 200 Versuchen die beste, in denen Haut, Tiefe und Menge schwanken wie in der Praxis.
+model-marks-proof = Eine Aufgabe wird nur gezeigt, wenn sie bewiesen ist: Jede Mischung, die Sie hätten ansetzen können, wurde durchprobiert, jede falsche Antwort ist um einen sichtbaren Abstand schlechter, und die beste bleibt in mindestens 95 % von 200 Versuchen die beste, in denen Haut, Tiefe und Menge anderthalbmal so weit schwanken wie in der Praxis.
 model-limit-client = <strong>Ihre Kundschaft.</strong> Haut unterscheidet sich auf Weisen, die niemand vorher sieht: Heilung, Talg, Sonne, Alter, Pflege, Krankheit, Narben.
 model-limit-bottles = <strong>Ihre Flaschen.</strong> Die Farbmittel hier haben glatte, repräsentative Kurven. Eine Akademie kann ihre eigenen Messungen an deren Stelle setzen. Hersteller ändern Rezepturen.
 model-limit-hand = <strong>Ihre Hand.</strong> Tiefe und Menge sind hier Zahlen. In Wirklichkeit ändern sie sich von Strich zu Strich.

@@ -135,6 +135,7 @@ exercise-foresight-fresh = That is how it looks on the day, with colour in the e
 exercise-foresight-unfaded = That is how it looks after six weeks, before the colourants have faded, each at its own pace.
 exercise-foresight-bare = That would be seen on bare skin; the old work beneath is seen with it.
 exercise-foresight-textbook = That is how it heals on the calm, neutral skin of a textbook, which this client does not have.
+exercise-foresight-little = That would be a quarter of the colour. So pale it may look in the third week, under new skin; it comes back.
 exercise-foresight-bottle = That is the colour in the bottle, without any skin above it.
 
 ## What a residual comes from
@@ -149,6 +150,8 @@ exercise-hindsight-right = This is what it leaves: { $reading }.
 exercise-hindsight-label = Its colour in the bottle resembles the residual, but that is not what it leaves in skin. It would leave: { $reading }.
 exercise-hindsight-healed = It looked like this when it had healed; each colourant has left at its own pace since. It would leave: { $reading }.
 exercise-hindsight-blue = The bluest colour in the bottle need not leave the bluest residual: it is black that turns blue under skin. It would leave: { $reading }.
+exercise-hindsight-fresh = It looked like this on the day; what lay in the epidermis was shed within weeks. It would leave: { $reading }.
+exercise-hindsight-textbook = In the calm, neutral skin of a textbook it would leave what you see; this client has another skin. Here it would leave: { $reading }.
 
 ## Correcting old work
 
@@ -195,6 +198,8 @@ exercise-lamp-day = The work by day: { $mix }
 exercise-lamp-right = So the eye sees it once it has adapted to this light.
 exercise-lamp-same = That is its colour by day. Under another light another part of its spectrum is lit.
 exercise-lamp-opposite = The colour turns, but the other way round.
+exercise-lamp-double = The colour turns this way, but half as far: the rest of it is what a camera makes of the lamp.
+exercise-lamp-softens = Soft light hides edges. The colour has turned, but it is as strong as it was.
 exercise-lamp-tint = That is the tint of the lamp itself. The eye adapts to it within minutes, as a camera may not.
 
 ## Safety
@@ -440,7 +445,7 @@ model-layer-work-content = the same dermis with colourants, old and new together
 model-layer-deep = Deep dermis
 model-layer-deep-content = as above, so thick that no light comes out below
 model-marks-goal = No list of right answers is looked up. Your answer is put into the client's skin, healed, and compared with the goal. The distance is CIEDE2000, written ΔE00: about 1 is the least that a trained eye sees side by side. Credit falls as the distance grows beyond the best that was possible. Where health is at stake, an answer is right or it is not.
-model-marks-proof = An exercise is only shown when it has been proved: every mix that you could have made was tried, each wrong option is worse by a margin that an eye can see, and the best option stays the best in at least 95% of 200 trials in which skin, depth and amount vary as they do in practice.
+model-marks-proof = An exercise is only shown when it has been proved: every mix that you could have made was tried, each wrong option is worse by a margin that an eye can see, and the best option stays the best in at least 95% of 200 trials in which skin, depth and amount vary half as far again as they do in practice.
 model-limit-client = <strong>Your client.</strong> Skin differs in ways that nobody sees beforehand: healing, oil, sun, age, aftercare, illness, scars.
 model-limit-bottles = <strong>Your bottles.</strong> The colourants here have smooth, representative curves. An academy can put its own measurements in their place. Makers change recipes.
 model-limit-hand = <strong>Your hand.</strong> Depth and amount are numbers here. In life they change from stroke to stroke.

@@ -196,7 +196,7 @@ impl<'c> PaperPool<'c> {
         for (&name, exercise) in &made {
             let Ok(exercise) = exercise else { continue };
             let next = pool.questions.len();
-            let place = *asked.entry(question_of(exercise)).or_insert(next);
+            let place = *asked.entry(exercise.question()).or_insert(next);
             if place == next {
                 pool.questions.push(pool_question(course, exercise.clone()));
             }
@@ -346,14 +346,4 @@ fn bank_drill<'c>(course: &'c Course, skill: &str) -> Option<(&'c Lesson, Drill)
         stands_at: String::new(),
     };
     Some((lesson, drill))
-}
-
-/// What two exercises have in common when they are the same to whoever answers them: the order of the options does not matter, nor
-/// do the options of a written question.
-fn question_of(exercise: &Exercise) -> String {
-    let Some(case) = &exercise.case else { return exercise.ask.clone() };
-    let options: BTreeSet<&str> =
-        exercise.form.options().iter().map(|option| option.label.as_str()).collect();
-    let shown: Vec<&str> = case.exhibits.iter().map(|exhibit| exhibit.label.as_str()).collect();
-    format!("{} {} {:?} {options:?} {shown:?}", exercise.ask, case.client, case.placed)
 }

@@ -207,6 +207,12 @@ pub enum Rule {
     OppositeShift,
     /// Lays the tint of the lamp over the colour.
     SeesTheLamp,
+    /// Expects a light to turn a colour twice as far as it does.
+    DoubleShift,
+    /// Expects work to look softer and lighter under a lamp.
+    LampSoftens,
+    /// Expects most of the colour to go that stays.
+    LittleRemains,
     /// Advises on health.
     GiveAdvice,
     /// Waits a while instead of asking.
@@ -219,7 +225,7 @@ pub enum Rule {
 
 impl Rule {
     /// Every rule with its word in course files.
-    pub const ALL: [(Rule, &'static str); 34] = [
+    pub const ALL: [(Rule, &'static str); 37] = [
         (Rule::MatchLabel, "match-label"),
         (Rule::CoolTheRed, "cool-the-red"),
         (Rule::WarmForWarm, "warm-for-warm"),
@@ -250,6 +256,9 @@ impl Rule {
         (Rule::SameInEveryLight, "same-in-every-light"),
         (Rule::OppositeShift, "opposite-shift"),
         (Rule::SeesTheLamp, "sees-the-lamp"),
+        (Rule::DoubleShift, "double-shift"),
+        (Rule::LampSoftens, "lamp-softens"),
+        (Rule::LittleRemains, "little-remains"),
         (Rule::GiveAdvice, "give-advice"),
         (Rule::WaitAndSee, "wait-and-see"),
         (Rule::SignedIsSafe, "signed-is-safe"),
@@ -285,9 +294,17 @@ impl Rule {
             }
             Family::Foresight => matches!(
                 self,
-                R::FreshIsFinal | R::IgnoreFading | R::IgnoreOldWork | R::OneForPhototype | R::MatchLabel
+                R::FreshIsFinal
+                    | R::IgnoreFading
+                    | R::IgnoreOldWork
+                    | R::OneForPhototype
+                    | R::MatchLabel
+                    | R::LittleRemains
             ),
-            Family::Hindsight => matches!(self, R::MatchLabel | R::AllFadeAlike | R::BlueMeansBlue),
+            Family::Hindsight => matches!(
+                self,
+                R::MatchLabel | R::AllFadeAlike | R::BlueMeansBlue | R::FreshIsFinal | R::OneForPhototype
+            ),
             Family::Skin => matches!(
                 self,
                 R::RednessAsUndertone
@@ -302,7 +319,10 @@ impl Rule {
                     | R::AngleWithoutFifty
                     | R::AngleInRadians
             ),
-            Family::Light => matches!(self, R::SameInEveryLight | R::OppositeShift | R::SeesTheLamp),
+            Family::Light => matches!(
+                self,
+                R::SameInEveryLight | R::OppositeShift | R::SeesTheLamp | R::DoubleShift | R::LampSoftens
+            ),
             Family::Triage => matches!(
                 self,
                 R::ColourAlways | R::ReferAnything | R::GiveAdvice | R::WaitAndSee | R::SignedIsSafe

@@ -6,11 +6,11 @@
 
 use super::draw::{Setting, ranked};
 use super::generate::{Attempt, Discard};
-use super::grid::grid_of;
+use super::grid::{grid_of, sensible_best};
 use super::judge::Judge;
 use super::rules::Tempter;
 use super::tempt::{Temptation, best_in, is_wrong, temptations};
-use super::worlds::{WORLDS, scene_in, try_worlds};
+use super::worlds::{WORLDS, try_worlds};
 use super::{Choice, Proof, marking};
 use crate::course::{Course, Drill, Lesson};
 use crate::healing::Scene;
@@ -42,15 +42,15 @@ impl<'c> Contest<'c> {
         let shelf = &course.shelf;
         let scene = setting.scene(shelf);
         let ranking = ranked(&setting, &scene, &grid_of(shelf, &drill.limits));
-        let best = ranking.first().ok_or(Discard::Unresolved)?;
+        let best = sensible_best(shelf, &ranking)?;
         if best.error > setting.goal.tolerance {
             return Err(Discard::GoalOutOfReach);
         }
         let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
-        let acceptable = |place| is_wrong(drill, &setting, &ranking, place);
+        let acceptable = |place| is_wrong(drill, shelf, &setting, &ranking, place);
         let wrong = temptations(course, drill, &tempter, draw, wrong, acceptable)?;
         let (worlds, held) = try_worlds(&setting, &draw.words(drill), |world| {
-            let scene = scene_in(world, shelf, &setting, &setting.existing);
+            let scene = world.scene(shelf, &setting.existing, setting.months);
             best_in(&scene.trial(&world.placement), &setting, &ranking, &wrong).is_some()
         });
         if worlds < WORLDS {

@@ -27,6 +27,7 @@ pub(super) fn attempt<'c>(
     let near = contest.ranking[1..]
         .iter()
         .take_while(|tried| tried.error - best.error <= marking::FREE)
+        .filter(|tried| !course.shelf.is_at_odds(&tried.mix))
         .take(MOST_NEAR)
         .map(|tried| judge.place(tried, None))
         .collect();

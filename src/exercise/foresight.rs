@@ -1,20 +1,22 @@
 //! `foresight`: which colour will this heal or age to?
 //!
 //! Steps: draw a setting and a mix of the drop grid; the key is what the engine computes; wrong expectations are computed too: the
-//! colour on the day, in the bottle, on another skin, without the old work, at six weeks; then worlds.
+//! colour on the day, in the bottle, on another skin, without the old work, at six weeks, or most of it gone; then worlds.
 
 use super::draw::{Setting, any_mix};
 use super::generate::{Attempt, Discard, engine};
-use super::grid::grid_of;
+use super::grid::sensible_grid_of;
 use super::prediction::{Expected, Prediction};
-use super::worlds::scene_in;
 use super::{Exercise, Proof};
 use crate::colour::{Lab, Srgb};
 use crate::course::{Course, Drill, Lesson, Rule};
-use crate::healing::{Appearance, HEALED_MONTHS, Scene, Work};
+use crate::healing::{Appearance, HEALED_MONTHS, Placement, Scene, Work};
 use crate::language::capital;
 use crate::say;
 use crate::skin::{Redness, Skin, Undertone};
+
+/// Share of the colour that somebody expects who expects little (representative).
+const LITTLE: f64 = 0.25;
 
 /// One attempt at an exercise.
 pub(super) fn attempt<'c>(
@@ -25,7 +27,7 @@ pub(super) fn attempt<'c>(
 ) -> Result<Exercise, Discard> {
     let setting = Setting::safe(course, drill, &mut draw)?;
     let Course { shelf, language, .. } = course;
-    let grid = grid_of(shelf, &drill.limits);
+    let grid = sensible_grid_of(shelf, &drill.limits);
     let (mix, paint) = any_mix(&grid, &mut draw.rng);
     let client = setting.client;
     let seen = |skin: &Skin, existing: &[Work], months: f64| {
@@ -48,6 +50,11 @@ pub(super) fn attempt<'c>(
             (textbook != client.skin)
                 .then(|| (seen(&textbook, &setting.existing, setting.months), "exercise-foresight-textbook"))
         }
+        Rule::LittleRemains => {
+            let placement = Placement { load: LITTLE * setting.placement.load, ..setting.placement };
+            let scene = Scene::new(shelf, &client.skin, client.site, &setting.existing, setting.months);
+            Some((Appearance::of(scene.with(paint, &placement), setting.light), "exercise-foresight-little"))
+        }
         Rule::MatchLabel => {
             let lab: Lab = crate::healing::masstone(shelf, paint);
             let bottle =
@@ -68,11 +75,11 @@ pub(super) fn attempt<'c>(
         because: say!(language, "exercise-foresight-right", when = capital(&language.after(setting.months))),
         misconception: None,
     };
-    let prediction = Prediction::draw(course, drill, &mut draw, key, |rule| {
+    let prediction = Prediction::draw(course, drill, &mut draw, bare, key, |rule| {
         expect(rule).map(|(seen, because)| (seen, String::new(), language.say(because, &[])))
     })?;
     let (worlds, held) = prediction.hold(&setting, &draw.words(drill), |world| {
-        let scene = scene_in(world, shelf, &setting, &setting.existing);
+        let scene = world.scene(shelf, &setting.existing, setting.months);
         setting.light.lab_of(&scene.with(paint, &world.placement))
     })?;
     let proof = Proof {

@@ -2,8 +2,8 @@
 //!
 //! Entry point: [`generate`]. A draw that cannot be proved is thrown away and the next one tried, up to [`MAX_DRAWS`].
 
-use super::seed::{shuffle, stream};
-use super::worlds::Named;
+use super::seed::{below, shuffle, stream};
+use super::worlds::{Melanin, Named};
 use super::{Case, Choice, Exercise, Form, OneOf, Proof};
 use super::{bank, bottle, drops, foresight, hindsight, light, remedy, skin, triage};
 use crate::course::{Client, Course, Drill, Family, Lesson};
@@ -12,16 +12,23 @@ use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 use thiserror::Error;
 
-/// Draws tried for one exercise before the drill is called impossible.
-pub const MAX_DRAWS: u32 = 60;
+/// Draws tried for one exercise before the drill is called impossible: enough that a drill of which one draw in twenty can be proved fails
+/// in less than one number in a hundred thousand (0.95 to the power of 240), where 60 draws would fail in one of twenty.
+pub const MAX_DRAWS: u32 = 240;
 
 /// Source of what the engine decides.
 pub(super) fn engine(course: &Course) -> String {
     course.language.say("exercise-by-the-engine", &[])
 }
 
-/// Draws tried with one client before the next one's turn.
-const DRAWS_PER_CLIENT: u32 = 12;
+/// Draws tried with one client before the next one's turn: all of them see the client in the same skins, so that what does not hold in
+/// those fails again and again.
+const DRAWS_PER_CLIENT: u32 = 4;
+
+/// The same for a drill: of a skin that is to be read nothing is drawn but whose it is.
+fn draws_per_client(drill: &Drill) -> u32 {
+    if drill.family == Family::Skin { 1 } else { DRAWS_PER_CLIENT }
+}
 
 /// Why a draw was thrown away.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -31,12 +38,16 @@ pub enum Discard {
     GoalOutOfReach,
     /// Too few misconceptions lead to visibly worse answers.
     TooFewTemptations,
+    /// The right answer would be known among such answers by how light it is, or by how long its text is.
+    OneSided,
     /// The right answer changes when skin, depth or load are a little different.
     Unstable,
     /// Neither colour nor lightening is clearly right.
     Arguable,
     /// A caution among the client's health answers forbids work.
     Caution,
+    /// The mix nearest to the goal has modifiers that take back what the other does.
+    AtOdds,
     /// The client has no old work.
     NothingToCorrect,
     /// Hardly anything is left of the work.
@@ -51,9 +62,13 @@ impl Discard {
         match self {
             Discard::GoalOutOfReach => "no mix within the limits reaches the goal",
             Discard::TooFewTemptations => "too few of `tempts` give an answer that is worse by the margin",
+            Discard::OneSided => {
+                "the right colour would not have the places in lightness and length that were drawn for it"
+            }
             Discard::Unstable => "the best mix changes when skin, depth or load vary",
             Discard::Arguable => "neither colour nor lightening is clearly right",
             Discard::Caution => "a caution forbids work on the client",
+            Discard::AtOdds => "the best mix takes back with one modifier what it does with another",
             Discard::NothingToCorrect => "the client has no existing work",
             Discard::NothingToSee => "hardly anything of the work can be seen",
             Discard::Unresolved => "the drill has no clients, mixes or questions",
@@ -109,6 +124,8 @@ fn tally(failed: &BTreeMap<Discard, u32>) -> String {
 
 /// One draw in progress.
 pub(super) struct Attempt<'c> {
+    /// The course's seed.
+    seed: u64,
     pub client: &'c Client,
     pub rng: ChaCha8Rng,
     /// Number of the exercise in the pool, in decimal.
@@ -117,6 +134,8 @@ pub(super) struct Attempt<'c> {
     draw: String,
     /// Number of the draw.
     pub number: u32,
+    /// How often all clients of the drill have had their turn before.
+    round: u32,
     /// Of this draw's worlds, how many are known to hold from an earlier proof.
     held: Option<u32>,
 }
@@ -124,7 +143,15 @@ pub(super) struct Attempt<'c> {
 impl Attempt<'_> {
     /// The name of this draw's worlds.
     pub fn words<'w>(&'w self, drill: &'w Drill) -> Named<'w> {
-        Named { words: ["worlds", &drill.id, &self.exercise, &self.draw], held: self.held }
+        let words = ["worlds", &drill.id, &self.exercise, &self.draw];
+        Named { words, melanin: Melanin::Varies, round: self.round, held: self.held }
+    }
+
+    /// How many wrong colours shall be darker than the right one, and how many wrong texts shorter: from none to all of them equally often.
+    /// That is drawn for the exercise, not for the draw, so that places which few draws allow come no less often.
+    pub fn places_of_key(&self, drill: &Drill) -> (usize, usize) {
+        let mut rng = stream(self.seed, &["place", &drill.id, &self.exercise]);
+        (below(&mut rng, drill.options.max(1)), below(&mut rng, drill.options.max(1)))
     }
 
     /// Options in random order. The right option is given first.
@@ -269,13 +296,16 @@ fn attempt(
     held: Option<u32>,
 ) -> Result<Exercise, Discard> {
     let (exercise, draw_word) = (number.to_string(), draw.to_string());
-    let turn = number.wrapping_add(draw / DRAWS_PER_CLIENT) as usize;
+    let turns = draw / draws_per_client(drill);
+    let turn = number.wrapping_add(turns) as usize;
     let attempt = Attempt {
+        seed: course.seed,
         client: clients[turn % clients.len()],
         rng: stream(course.seed, &["draw", &drill.id, &exercise, &draw_word]),
         exercise,
         draw: draw_word,
         number: draw,
+        round: turns / clients.len() as u32,
         held,
     };
     match drill.family {

@@ -6,7 +6,7 @@
 
 use super::draw::Setting;
 use super::generate::{Attempt, Discard, engine};
-use super::grid::grid_of;
+use super::grid::sensible_grid_of;
 use super::prediction::{Expected, Prediction};
 use super::seed::below;
 use super::{Exercise, Exhibit, Proof};
@@ -15,6 +15,7 @@ use crate::course::{Course, Drill, Lesson, Rule};
 use crate::healing::{Appearance, HEALED_MONTHS, Reading, Scene, masstone};
 use crate::pigment::{Mix, Paint};
 use crate::say;
+use crate::skin::{Redness, Skin, Undertone};
 
 /// Least ΔE00 between skin and a residual that is asked about: it must be plain to see.
 const VISIBLE: f64 = 3.0;
@@ -26,6 +27,27 @@ struct Cause<'g> {
     months: f64,
 }
 
+/// A skin at all times that are asked about: few times, each with many causes.
+struct Years<'a> {
+    setting: &'a Setting<'a>,
+    scenes: Vec<(f64, Scene<'a>)>,
+}
+
+impl<'a> Years<'a> {
+    fn of(course: &'a Course, drill: &Drill, setting: &'a Setting<'a>, skin: &Skin) -> Self {
+        let times = drill.ages_months.iter().chain([&0.0, &HEALED_MONTHS]);
+        let scene = |months| Scene::new(&course.shelf, skin, setting.client.site, &[], months);
+        Years { setting, scenes: times.map(|&months| (months, scene(months))).collect() }
+    }
+
+    /// How work with this paint looks then.
+    fn after(&self, paint: &Paint, months: f64) -> Appearance {
+        let (_, scene) =
+            &self.scenes[self.scenes.iter().position(|(known, _)| *known == months).unwrap_or(0)];
+        Appearance::of(scene.with(paint, &self.setting.placement), self.setting.light)
+    }
+}
+
 /// One attempt at an exercise.
 pub(super) fn attempt(
     course: &Course,
@@ -35,17 +57,15 @@ pub(super) fn attempt(
 ) -> Result<Exercise, Discard> {
     let setting = Setting::draw(course, drill, draw.client, &mut draw.rng).ok_or(Discard::Unresolved)?;
     let Course { shelf, language, .. } = course;
-    let grid = grid_of(shelf, &drill.limits);
+    let grid = sensible_grid_of(shelf, &drill.limits);
     let causes: Vec<Cause> = grid
         .mixes()
         .iter()
         .flat_map(|(mix, paint)| drill.ages_months.iter().map(move |&months| Cause { mix, paint, months }))
         .collect();
     let client = setting.client;
-    let after = |paint: &Paint, months: f64| {
-        let scene = Scene::new(shelf, &client.skin, client.site, &[], months);
-        Appearance::of(scene.with(paint, &setting.placement), setting.light)
-    };
+    let own = Years::of(course, drill, &setting, &client.skin);
+    let after = |paint: &Paint, months: f64| own.after(paint, months);
     let key = &causes[below(&mut draw.rng, causes.len())];
     let shown = after(key.paint, key.months);
     let bare = setting.light.lab_of(&Scene::today(shelf, &client.skin, client.site, &[]).bare());
@@ -54,7 +74,14 @@ pub(super) fn attempt(
     }
     // Somebody of a rule blames the cause that is least by this measure.
     let blamed = |measure: &dyn Fn(&Cause) -> f64| {
-        causes.iter().min_by(|one, other| measure(one).total_cmp(&measure(other)))
+        let measured = causes.iter().map(|cause| (measure(cause), cause));
+        measured.min_by(|one, other| one.0.total_cmp(&other.0)).map(|(_, cause)| cause)
+    };
+    // The same where it matters only what was placed: the first of its ages stands for all.
+    let of_each_age = drill.ages_months.len().max(1);
+    let mixed = |measure: &dyn Fn(&Paint) -> f64| {
+        let measured = causes.iter().step_by(of_each_age).map(|cause| (measure(cause.paint), cause));
+        measured.min_by(|one, other| one.0.total_cmp(&other.0)).map(|(_, cause)| cause)
     };
     let lean = |lab: Lab| {
         let (a, b) = (lab.a - shown.lab.a, lab.b - shown.lab.b);
@@ -62,14 +89,23 @@ pub(super) fn attempt(
     };
     let expect = |rule: Rule| {
         let (cause, because) = match rule {
-            Rule::MatchLabel => {
-                (blamed(&|cause| lean(masstone(shelf, cause.paint)))?, "exercise-hindsight-label")
-            }
+            Rule::MatchLabel => (mixed(&|paint| lean(masstone(shelf, paint)))?, "exercise-hindsight-label"),
             Rule::AllFadeAlike => {
-                (blamed(&|cause| lean(after(cause.paint, HEALED_MONTHS).lab))?, "exercise-hindsight-healed")
+                (mixed(&|paint| lean(after(paint, HEALED_MONTHS).lab))?, "exercise-hindsight-healed")
             }
-            Rule::BlueMeansBlue => {
-                (blamed(&|cause| masstone(shelf, cause.paint).b)?, "exercise-hindsight-blue")
+            Rule::BlueMeansBlue => (mixed(&|paint| masstone(shelf, paint).b)?, "exercise-hindsight-blue"),
+            Rule::FreshIsFinal => (mixed(&|paint| lean(after(paint, 0.0).lab))?, "exercise-hindsight-fresh"),
+            Rule::OneForPhototype => {
+                let textbook = client.site.skin_of(Skin::from_evidence(
+                    client.phototype,
+                    Undertone::Neutral,
+                    Redness::Calm,
+                ));
+                let there = Years::of(course, drill, &setting, &textbook);
+                (
+                    blamed(&|cause| difference(there.after(cause.paint, cause.months).lab, shown.lab))?,
+                    "exercise-hindsight-textbook",
+                )
             }
             _ => return None,
         };
@@ -87,9 +123,9 @@ pub(super) fn attempt(
         ),
         misconception: None,
     };
-    let prediction = Prediction::draw(course, drill, &mut draw, expected, expect)?;
+    let prediction = Prediction::draw(course, drill, &mut draw, bare, expected, expect)?;
     let (worlds, held) = prediction.hold(&setting, &draw.words(drill), |world| {
-        let scene = crate::healing::Scene::new(shelf, &world.skin, client.site, &[], key.months);
+        let scene = world.scene(shelf, &[], key.months);
         setting.light.lab_of(&scene.with(key.paint, &world.placement))
     })?;
     let proof = Proof {

@@ -1,15 +1,15 @@
 //! `light`: judge the same work under another light.
 //!
 //! Steps: draw a setting and a mix; the work is shown by day; the key is how it looks, to an eye that has adapted, under the drill's
-//! light; wrong expectations are: the same as by day, the turn the other way round, and the lamp's own tint laid over it.
+//! light; wrong expectations are: the same as by day, the turn the other way round or twice as far, softer work, and the lamp's own tint
+//! laid over what is seen by day.
 
 use super::draw::{Setting, any_mix};
 use super::generate::{Attempt, Discard, engine};
-use super::grid::grid_of;
+use super::grid::sensible_grid_of;
 use super::prediction::{Expected, Prediction};
-use super::worlds::scene_in;
 use super::{Exercise, Exhibit, Proof};
-use crate::colour::{Lab, Light, Srgb};
+use crate::colour::{Lab, Light, Srgb, Xyz};
 use crate::course::{Course, Drill, Lesson, Rule};
 use crate::healing::{Appearance, Reading};
 use crate::say;
@@ -23,28 +23,28 @@ pub(super) fn attempt<'c>(
 ) -> Result<Exercise, Discard> {
     let setting = Setting::safe(course, drill, &mut draw)?;
     let Course { shelf, language, .. } = course;
-    let grid = grid_of(shelf, &drill.limits);
+    let grid = sensible_grid_of(shelf, &drill.limits);
     let (mix, paint) = any_mix(&grid, &mut draw.rng);
     let scene = setting.scene(shelf);
     let reflectance = scene.with(paint, &setting.placement);
     let day = Appearance::of(reflectance, Light::D65);
     let lamp = Appearance::of(reflectance, setting.light);
+    let bare = setting.light.lab_of(&scene.bare());
     let expect = |rule: Rule| match rule {
         Rule::SameInEveryLight => Some((repainted(&lamp, day.lab), "exercise-lamp-same")),
-        Rule::OppositeShift => Some((
-            repainted(
-                &lamp,
-                Lab::new(
-                    2.0 * day.lab.l - lamp.lab.l,
-                    2.0 * day.lab.a - lamp.lab.a,
-                    2.0 * day.lab.b - lamp.lab.b,
-                ),
-            ),
-            "exercise-lamp-opposite",
-        )),
-        Rule::SeesTheLamp => {
-            Some((repainted(&lamp, Lab::from_xyz(lamp.xyz, Light::D65.white())), "exercise-lamp-tint"))
+        Rule::OppositeShift => {
+            Some((repainted(&lamp, between(day.lab, lamp.lab, -1.0)), "exercise-lamp-opposite"))
         }
+        Rule::DoubleShift => {
+            Some((repainted(&lamp, between(day.lab, lamp.lab, 2.0)), "exercise-lamp-double"))
+        }
+        Rule::LampSoftens => {
+            Some((repainted(&lamp, between(lamp.lab, bare, SOFTENED)), "exercise-lamp-softens"))
+        }
+        Rule::SeesTheLamp => Some((
+            repainted(&lamp, Lab::from_xyz(tinted(&day, setting.light), Light::D65.white())),
+            "exercise-lamp-tint",
+        )),
         _ => None,
     };
     let key = Expected {
@@ -53,12 +53,13 @@ pub(super) fn attempt<'c>(
         because: language.say("exercise-lamp-right", &[]),
         misconception: None,
     };
-    let prediction = Prediction::draw(course, drill, &mut draw, key, |rule| {
+    let prediction = Prediction::draw(course, drill, &mut draw, bare, key, |rule| {
         expect(rule).map(|(seen, because)| (seen, String::new(), language.say(because, &[])))
     })?;
     // In another world the work looks different by day, too; what is asked for is how the lamp turns what was shown.
     let (worlds, held) = prediction.hold(&setting, &draw.words(drill), |world| {
-        let reflectance = scene_in(world, shelf, &setting, &setting.existing).with(paint, &world.placement);
+        let scene = world.scene(shelf, &setting.existing, setting.months);
+        let reflectance = scene.with(paint, &world.placement);
         let (there, here) = (setting.light.lab_of(&reflectance), Light::D65.lab_of(&reflectance));
         Lab::new(day.lab.l + there.l - here.l, day.lab.a + there.a - here.a, day.lab.b + there.b - here.b)
     })?;
@@ -85,11 +86,25 @@ pub(super) fn attempt<'c>(
         when = language.after(setting.months),
         lamp = language.say(&lamp, &[])
     );
-    let bare = setting.light.lab_of(&scene.bare());
     let choices = prediction.choices(course, lesson, bare);
     let case = super::Case { goal: None, exhibits: vec![exhibit], ..setting.case(course) };
     let form = draw.one_of_pictured(choices);
     Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), &engine(course)))
+}
+
+/// How much of the way to bare skin work is expected to lose under a lamp that is said to soften it (representative).
+const SOFTENED: f64 = 0.25;
+
+/// The colour this far on the way from one to another; below 0 and above 1 beyond them.
+fn between(one: Lab, other: Lab, way: f64) -> Lab {
+    let at = |one: f64, other: f64| one + way * (other - one);
+    Lab::new(at(one.l, other.l), at(one.a, other.a), at(one.b, other.b))
+}
+
+/// What is seen by day, with the tint of the lamp laid over it.
+fn tinted(day: &Appearance, light: Light) -> Xyz {
+    let (seen, from, to) = (day.xyz, Light::D65.white(), light.white());
+    Xyz { x: seen.x * to.x / from.x, y: seen.y * to.y / from.y, z: seen.z * to.z / from.z }
 }
 
 /// The same surface, expected in another colour.

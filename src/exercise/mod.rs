@@ -84,14 +84,19 @@ pub struct Exercise {
 }
 
 impl Exercise {
-    /// What two exercises have in common when they are the same to whoever answers them: the order of the options does not matter,
-    /// nor do the options of a written question.
+    /// What two exercises have in common when they are the same to whoever answers them: what is asked of which client, with what
+    /// to choose from. The order of the options does not matter, nor do the options of a written question. Nor does it matter how
+    /// deep, how densely or over how much of the area the work lies, or whether colours that are shown differ by what that changes: a
+    /// reader takes such a question for the one that was there before.
     pub fn question(&self) -> String {
         let Some(case) = &self.case else { return self.ask.clone() };
-        let options: std::collections::BTreeSet<&str> =
-            self.form.options().iter().map(|option| option.label.as_str()).collect();
-        let exhibits: Vec<_> = case.exhibits.iter().map(|exhibit| exhibit.seen.lab).collect();
-        format!("{} {} {:?} {exhibits:?} {options:?}", self.ask, case.client, case.placed)
+        let options: std::collections::BTreeSet<&str> = match &self.form {
+            Form::One(one) if one.pictured => std::collections::BTreeSet::new(),
+            form => form.options().iter().map(|option| option.label.as_str()).collect(),
+        };
+        let exhibits: Vec<_> =
+            case.exhibits.iter().map(|exhibit| (&exhibit.label, &exhibit.reading.words)).collect();
+        format!("{} {} {exhibits:?} {options:?}", self.ask, case.client)
     }
 }
 
@@ -211,5 +216,5 @@ pub struct Proof {
     pub discarded: u32,
 }
 
-/// Proved exercises by drill id, each drill's in order of number.
+/// Proved exercises by drill id, in the order they are shown.
 pub type Pools = std::collections::BTreeMap<String, Vec<Exercise>>;

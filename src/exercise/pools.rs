@@ -6,6 +6,7 @@ use super::proofs::Proofs;
 use super::{Exercise, GenerateError, Pools};
 use crate::course::{Course, Drill, Lesson};
 use rayon::prelude::*;
+use std::collections::BTreeSet;
 
 /// Exercises made for each one that a lesson shows: the first part of a drill's pool is the lesson's, and as many again are the
 /// worksheet's, so that paper asks what the screen has not answered yet.
@@ -25,7 +26,9 @@ pub fn pool_size(drill: &Drill) -> u32 {
     drill.exercises * EXERCISES_PER_SHOWN
 }
 
-/// Every exercise that the lessons and the worksheets show, proved on all cores; `observe` is told when each begins and ends.
+/// Every exercise that the lessons and the worksheets show, proved on all cores; `observe` is told when each begins and ends. A drill's
+/// come in order of number. Of those that ask what one before them asks already each gives way to a later number that does not; where there is none
+/// to be had among as many numbers again, it stands at the end.
 ///
 /// # Errors
 /// The errors of all exercises that could not be made.
@@ -63,5 +66,24 @@ pub fn pools_from(
             Err(error) => errors.push(error),
         }
     }
+    pools.par_iter_mut().for_each(|(id, pool)| {
+        let mut asked = BTreeSet::new();
+        let (mut new, mut again): (Vec<Exercise>, Vec<Exercise>) =
+            pool.drain(..).partition(|exercise| asked.insert(exercise.question()));
+        if let Some((lesson, drill)) = course.drill(id).filter(|(_, drill)| drill.questions.is_empty()) {
+            for number in pool_size(drill)..2 * pool_size(drill) {
+                if again.is_empty() {
+                    break;
+                }
+                if let Ok(exercise) = proofs.generate(course, lesson, drill, number)
+                    && asked.insert(exercise.question())
+                {
+                    new.push(exercise);
+                    again.pop();
+                }
+            }
+        }
+        pool.extend(new.into_iter().chain(again));
+    });
     if errors.is_empty() { Ok(pools) } else { Err(errors) }
 }

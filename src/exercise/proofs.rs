@@ -7,6 +7,7 @@
 use super::generate::{again, prove};
 use super::{Exercise, Finding, GenerateError};
 use crate::course::{Course, Drill, Lesson};
+use crate::language::OF_EXERCISES;
 use include_dir::{Dir, include_dir};
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
@@ -176,8 +177,8 @@ fn parse(bytes: &[u8]) -> Option<BTreeMap<String, OfDrill>> {
     (head == expected).then(|| serde_json::from_slice(body).ok()).flatten()
 }
 
-/// Digest of everything a drill depends on: itself, its clients, goals, bottles, colourants, misconceptions, cautions and the
-/// course's seed. How many exercises a lesson shows, and where the drill stands, changes none of them.
+/// Digest of everything a drill depends on: itself, its clients, goals, bottles, colourants, misconceptions, cautions, the
+/// course's seed and the words of its language. How many exercises a lesson shows, and where the drill stands, changes none of them.
 fn digest_of(course: &Course, drill: &Drill) -> String {
     let mut plain = drill.clone();
     plain.exercises = 0;
@@ -202,6 +203,8 @@ fn digest_of(course: &Course, drill: &Drill) -> String {
         format!("{tempts:?}"),
         format!("{questions:?}"),
         format!("{:?}", course.cautions),
+        // Which wrong colours stand beside the right one depends on how long their words are.
+        course.language.part(&OF_EXERCISES),
     ] {
         hash.update((part.len() as u64).to_le_bytes());
         hash.update(part.as_bytes());

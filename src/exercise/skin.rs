@@ -8,6 +8,7 @@ use super::form::{Form, NumberOf, WrongNumber};
 use super::generate::{Attempt, Discard, engine};
 use super::prediction::{Expected, Prediction};
 use super::seed::below;
+use super::worlds::{Melanin, Named};
 use super::{Exercise, Proof};
 use crate::colour::difference;
 use crate::course::{Course, Drill, Lesson, Rule, SkinAsks};
@@ -90,16 +91,14 @@ fn reading(
         because: language.say("exercise-skin-right", &[]),
         misconception: None,
     };
-    let prediction = Prediction::draw(course, drill, &mut draw, key, |rule| {
+    let prediction = Prediction::draw(course, drill, &mut draw, own.lab, key, |rule| {
         confusion(rule).map(|((undertone, redness), because)| {
             (seen(undertone, redness), words(undertone, redness), language.say(because, &[]))
         })
     })?;
-    let (worlds, held) = prediction.hold(setting, &draw.words(drill), |world| {
-        // What may vary is how the client looks today; how dark the skin is, is seen.
-        let skin = Skin { melanin: client.skin.melanin, ..world.skin };
-        setting.light.lab_of(&Scene::today(shelf, &skin, client.site, &[]).bare())
-    })?;
+    // What may vary is how the client looks today; how dark the skin is, is seen.
+    let words = Named { melanin: Melanin::Seen, ..draw.words(drill) };
+    let (worlds, held) = prediction.hold(setting, &words, |world| setting.light.lab_of(&world.bare()))?;
     let proof = Proof {
         searched: Undertone::ALL.len() * Redness::ALL.len(),
         best_error: 0.0,

@@ -6,7 +6,7 @@ use super::rules::Tempter;
 use super::seed::shuffle;
 use crate::course::{Course, Drill, Rule};
 use crate::healing::Trial;
-use crate::pigment::Paint;
+use crate::pigment::{Paint, Shelf};
 use crate::search::Tried;
 
 /// A wrong mix: its place in the ranking and the misconception behind it.
@@ -48,10 +48,17 @@ pub(super) fn temptations(
     if wrong.len() == wanted { Ok(wrong) } else { Err(Discard::TooFewTemptations) }
 }
 
-/// Whether a place of the ranking is a wrong answer: it misses the goal, and is worse than the best by the drill's margin.
-pub(super) fn is_wrong(drill: &Drill, setting: &Setting, ranking: &[Tried], place: usize) -> bool {
-    let error = ranking[place].error;
-    error > setting.goal.tolerance && error - ranking[0].error >= drill.margin
+/// Whether a place of the ranking is a wrong answer to offer: it misses the goal, is worse than the best by the drill's margin, and
+/// somebody might mix it on purpose.
+pub(super) fn is_wrong(
+    drill: &Drill,
+    shelf: &Shelf,
+    setting: &Setting,
+    ranking: &[Tried],
+    place: usize,
+) -> bool {
+    let Tried { error, mix, .. } = &ranking[place];
+    *error > setting.goal.tolerance && error - ranking[0].error >= drill.margin && !shelf.is_at_odds(mix)
 }
 
 /// In a world, how far the best mix is from the goal, if it is better than every wrong one offered beside it.

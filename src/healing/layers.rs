@@ -9,6 +9,7 @@ use crate::colour::{Lab, Light, Spectrum};
 use crate::optics::{Base, Cover, GROUPS, Lanes, Nodes, Packed, Scatter, Slab, WIDTH, pack, unpack};
 use crate::pigment::{Paint, Shelf};
 use crate::skin::{ANISOTROPY, Canvas, Covers, REFRACTIVE_INDEX};
+use std::sync::LazyLock;
 
 /// Colour between two depths, on top of the skin's own absorption and scattering.
 #[derive(Debug, Clone, Copy)]
@@ -90,12 +91,6 @@ pub(super) fn reflectance<const N: usize>(
     }
     cuts.sort_by(f64::total_cmp);
     cuts.dedup();
-    let mut base = canvas.deep;
-    for pair in cuts.windows(2).rev() {
-        for (base, slab) in base.iter_mut().zip(&slabs(canvas, deposits, pair[0], pair[1])) {
-            *base = base.under(slab);
-        }
-    }
     let surface;
     let own;
     let covers = if cuts[0] == 0.0 {
@@ -107,34 +102,41 @@ pub(super) fn reflectance<const N: usize>(
         own = canvas.cover(cuts[0]);
         &own
     };
-    unpack(&std::array::from_fn(|group| covers[group].reflectance(&base[group])))
+    // One group of bands after the other: all its layers fit into the nearest cache.
+    unpack(&std::array::from_fn(|group| {
+        let mut base = canvas.deep[group];
+        for pair in cuts.windows(2).rev() {
+            base = base.under(&slab(canvas, deposits, (pair[0], pair[1]), group));
+        }
+        covers[group].reflectance(&base)
+    }))
 }
 
-/// The layer between two neighbouring cuts.
-fn slabs<const N: usize>(
+/// The layer between two neighbouring cuts, in one group of bands.
+fn slab<const N: usize>(
     canvas: &Canvas<N>,
     deposits: &[Deposit],
-    top: f64,
-    bottom: f64,
-) -> [Slab<N, WIDTH>; GROUPS] {
+    (top, bottom): (f64, f64),
+    group: usize,
+) -> Slab<N, WIDTH> {
     let skin = if bottom <= canvas.epidermis_mm { &canvas.epidermis } else { &canvas.dermis };
-    let (mut absorption, mut scattering) = (*skin, canvas.scattering);
+    let (mut absorption, mut scattering) = (skin[group], canvas.scattering[group]);
     for deposit in deposits.iter().filter(|deposit| deposit.top <= top && deposit.bottom >= bottom) {
-        for group in 0..GROUPS {
-            absorption[group] += deposit.absorption[group];
-            scattering[group] += deposit.scattering[group];
-        }
+        absorption += deposit.absorption[group];
+        scattering += deposit.scattering[group];
     }
     let thickness = bottom - top;
-    std::array::from_fn(|group| {
-        Slab::new(&canvas.scatter, absorption[group] * thickness, scattering[group] * thickness)
-    })
+    Slab::new(&canvas.scatter, absorption * thickness, scattering * thickness)
 }
 
 /// The colour of paint in the bottle: an endless depth of it in clear liquid of the same refractive index as skin, under D65.
 pub fn masstone(shelf: &Shelf, paint: &Paint) -> Lab {
-    let nodes = Nodes::<4>::new(REFRACTIVE_INDEX);
-    let scatter = Scatter::new(&nodes, ANISOTROPY);
+    static LIQUID: LazyLock<(Nodes<4>, Scatter<4>)> = LazyLock::new(|| {
+        let nodes = Nodes::new(REFRACTIVE_INDEX);
+        let scatter = Scatter::new(&nodes, ANISOTROPY);
+        (nodes, scatter)
+    });
+    let (nodes, scatter) = &*LIQUID;
     // A trace of absorption and scattering stands for the liquid, so that an empty bottle has a colour too.
     let mut deposit = Deposit {
         top: 0.0,
@@ -150,9 +152,9 @@ pub fn masstone(shelf: &Shelf, paint: &Paint) -> Lab {
             deposit.scattering[group] += scattering[group] * (amount / (1.0 - ANISOTROPY));
         }
     }
-    let surface = Cover::<4, WIDTH>::surface(&nodes);
+    let surface = Cover::<4, WIDTH>::surface(nodes);
     let reflectance: Packed = std::array::from_fn(|group| {
-        let half = Slab::half_space(&scatter, deposit.absorption[group], deposit.scattering[group]);
+        let half = Slab::half_space(scatter, deposit.absorption[group], deposit.scattering[group]);
         surface.reflectance(&Base::half_space(half))
     });
     Light::D65.lab_of(&unpack(&reflectance))

@@ -5,12 +5,13 @@
 use super::layers::{Deposit, deposits_of, reflectance};
 use super::placement::{Placement, Work};
 use super::regions::regions;
-use super::time::healing_skin;
+use super::time::{HEALED_MONTHS, healing_skin};
 use super::upkeep::Upkeep;
 use super::wear::Wear;
 use crate::colour::{BANDS, Spectrum};
 use crate::pigment::{Paint, Shelf};
 use crate::skin::{Canvas, Covers, Site, Skin};
+use std::sync::Arc;
 
 /// Existing work in one region of the area: what lies there, and the region's share.
 struct Region {
@@ -24,7 +25,7 @@ struct Region {
 /// Skin and existing work at one time. `N` is the number of angles; 4 stays within about 0.1 ΔE00 of 24.
 pub struct Scene<'a, const N: usize = 4> {
     shelf: &'a Shelf,
-    canvas: Canvas<N>,
+    canvas: Arc<Canvas<N>>,
     months: f64,
     wear: Wear,
     /// Regions of existing work and touch-ups; a share may be negative where there are very many.
@@ -47,12 +48,20 @@ impl<'a> Scene<'a> {
 
     /// The client as they come in: calm skin, existing work as old as it is, nothing new.
     pub fn today(shelf: &'a Shelf, skin: &Skin, site: Site, existing: &[Work]) -> Self {
-        Scene::on(shelf, Canvas::new(skin, site), existing, 0.0, Wear::default())
+        Scene::on(shelf, Arc::new(Canvas::new(skin, site)), existing, 0.0, Wear::default())
+    }
+
+    /// What [`Scene::new`] gives from [`HEALED_MONTHS`] on, for a skin that is worked out already: many scenes may share it.
+    pub fn healed(shelf: &'a Shelf, canvas: Arc<Canvas<4>>, existing: &[Work], months: f64) -> Self {
+        debug_assert!(months >= HEALED_MONTHS, "the skin is still red");
+        let works: Vec<Work> =
+            existing.iter().map(|work| Work { months: work.months + months, ..work.clone() }).collect();
+        Scene::on(shelf, canvas, &works, months, Wear::default())
     }
 
     /// [`Scene::today`] on a client who wears work out like this.
     pub fn today_worn(shelf: &'a Shelf, skin: &Skin, site: Site, existing: &[Work], wear: Wear) -> Self {
-        Scene::on(shelf, Canvas::new(skin, site), existing, 0.0, wear)
+        Scene::on(shelf, Arc::new(Canvas::new(skin, site)), existing, 0.0, wear)
     }
 }
 
@@ -78,14 +87,14 @@ impl<'a, const N: usize> Scene<'a, N> {
         upkeep: &Upkeep,
         months: f64,
     ) -> Self {
-        let canvas = Canvas::new(&healing_skin(skin, upkeep.unhealed(months)), site);
+        let canvas = Arc::new(Canvas::new(&healing_skin(skin, upkeep.unhealed(months)), site));
         let aged = existing.iter().map(|work| Work { months: work.months + months, ..work.clone() });
         let works: Vec<Work> = aged.chain(upkeep.made_by(months)).collect();
         Scene::on(shelf, canvas, &works, months, upkeep.wear)
     }
 
     /// Works are as old as they are at this time.
-    fn on(shelf: &'a Shelf, canvas: Canvas<N>, works: &[Work], months: f64, wear: Wear) -> Self {
+    fn on(shelf: &'a Shelf, canvas: Arc<Canvas<N>>, works: &[Work], months: f64, wear: Wear) -> Self {
         let works: Vec<(f64, Vec<Deposit>)> = works
             .iter()
             .map(|work| {

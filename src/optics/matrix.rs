@@ -91,6 +91,18 @@ impl<const N: usize, const W: usize> Square<N, W> {
         out
     }
 
+    /// Rows and columns exchanged.
+    #[inline(always)]
+    pub fn transposed(&self) -> Self {
+        let mut out = Self::ZERO;
+        for i in 0..N {
+            for j in 0..N {
+                out.0[i][j] = self.0[j][i];
+            }
+        }
+        out
+    }
+
     /// `self + value · identity`.
     #[inline(always)]
     pub fn plus_identity(mut self, value: f64) -> Self {

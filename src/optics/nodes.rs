@@ -49,6 +49,8 @@ pub struct Scatter<const N: usize> {
     pub grazing: f64,
     /// Share of scattering left after the forward peak is counted as unscattered (delta-M).
     pub kept: f64,
+    /// Of that, the share that counts as turned in every direction alike: 1 less its anisotropy.
+    pub turned: f64,
 }
 
 impl<const N: usize> Nodes<N> {
@@ -128,7 +130,8 @@ impl<const N: usize> Scatter<N> {
                 }
             }
         }
-        Scatter { even, odd, slant, grazing: nodes.cosine[0], kept }
+        let turned = 1.0 - (anisotropy - forward) / kept;
+        Scatter { even, odd, slant, grazing: nodes.cosine[0], kept, turned }
     }
 }
 

@@ -18,6 +18,16 @@ pub enum Modifier {
 }
 
 impl Modifier {
+    /// What takes back what this one does.
+    pub fn opposite(self) -> Self {
+        match self {
+            Modifier::Warmer => Modifier::Cooler,
+            Modifier::Cooler => Modifier::Warmer,
+            Modifier::Darker => Modifier::Lighter,
+            Modifier::Lighter => Modifier::Darker,
+        }
+    }
+
     /// In words.
     pub fn word(self) -> &'static str {
         match self {

@@ -50,6 +50,13 @@ impl Shelf {
         sum.into_iter().collect()
     }
 
+    /// Whether a mix holds modifiers that take back what the other does, a warmer and a cooler one or a darker and a lighter one: nobody
+    /// in the trade would mix that on purpose.
+    pub fn is_at_odds(&self, mix: &Mix) -> bool {
+        let modifiers = || mix.drops().filter_map(|(id, _)| self.bottle(id)?.modifier);
+        modifiers().any(|one| modifiers().any(|other| other == one.opposite()))
+    }
+
     /// The mix in words: "4 drops Dunmere, 1 drop Emberlow".
     pub fn mix_in_words(&self, mix: &Mix) -> String {
         let mut drops: Vec<_> = mix.drops().collect();

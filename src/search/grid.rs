@@ -94,6 +94,13 @@ impl Grid {
         &self.mixes
     }
 
+    /// The same without the mixes that this tells of.
+    #[cfg(feature = "practice")]
+    pub(crate) fn without(mut self, unwanted: impl Fn(&Mix) -> bool) -> Self {
+        self.mixes.retain(|(mix, _)| !unwanted(mix));
+        self
+    }
+
     /// How many mixes the limits allow when equal ratios are counted apart.
     pub fn possible(&self) -> u64 {
         self.possible

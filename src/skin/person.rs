@@ -4,6 +4,7 @@ use super::haemoglobin::blood;
 use crate::colour::{Spectrum, wavelength_nm};
 use crate::quantity::{OutOfRange, Quantity};
 use serde::{Deserialize, Serialize};
+use std::sync::LazyLock;
 
 /// Refractive index of skin (common in tissue optics; the project's design).
 pub const REFRACTIVE_INDEX: f64 = 1.4;
@@ -59,10 +60,8 @@ impl Skin {
     /// Absorption of the epidermis, per mm: melanosomes 6.6e11·λ^-3.33 per cm (λ in nm; Jacques 1998, from memory) and the
     /// tissue between them.
     pub fn epidermis_absorption(&self) -> Spectrum {
-        std::array::from_fn(|band| {
-            let melanosome = 6.6e10 * libm::pow(wavelength_nm(band), -3.33);
-            self.melanin * melanosome + (1.0 - self.melanin) * tissue_absorption(band)
-        })
+        let Parts { melanosome, tissue, .. } = &*PARTS;
+        std::array::from_fn(|band| self.melanin * melanosome[band] + (1.0 - self.melanin) * tissue[band])
     }
 
     /// Absorption of the dermis, per mm: blood in vessels and the tissue between them.
@@ -76,7 +75,7 @@ impl Skin {
                 + (1.0 - self.oxygenation) * blood.deoxygenated[band];
             let thickness = 2.0 * whole * self.vessel_radius_mm;
             let packaging = if thickness < 1e-6 { 1.0 } else { -libm::expm1(-thickness) / thickness };
-            self.blood * whole * packaging + self.background * tissue_absorption(band)
+            self.blood * whole * packaging + self.background * PARTS.tissue[band]
         })
     }
 
@@ -85,15 +84,25 @@ impl Skin {
     /// Reduced scattering 46·(0.409·(λ/500)^-4 + 0.591·(λ/500)^-0.702) per cm (Jacques 2013, from memory), times the person's
     /// strength, divided by 1 - g.
     pub fn scattering_coefficient(&self) -> Spectrum {
-        std::array::from_fn(|band| {
-            let x = wavelength_nm(band) / 500.0;
-            let reduced = 4.6 * (0.409 * libm::pow(x, -4.0) + 0.591 * libm::pow(x, -0.702));
-            self.scattering * reduced / (1.0 - ANISOTROPY)
-        })
+        PARTS.reduced.map(|reduced| self.scattering * reduced / (1.0 - ANISOTROPY))
     }
 }
 
-/// Absorption of bloodless, melanin-free skin, per mm: 0.244 + 85.3·exp(-(λ - 154)/66.2) per cm (Jacques 1998, from memory).
-fn tissue_absorption(band: usize) -> f64 {
-    0.0244 + 8.53 * libm::exp(-(wavelength_nm(band) - 154.0) / 66.2)
+/// What no person's numbers change, per mm: worked out once.
+struct Parts {
+    /// Absorption of melanosomes.
+    melanosome: Spectrum,
+    /// Absorption of bloodless, melanin-free skin: 0.244 + 85.3·exp(-(λ - 154)/66.2) per cm (Jacques 1998, from memory).
+    tissue: Spectrum,
+    /// Reduced scattering of typical skin.
+    reduced: Spectrum,
 }
+
+static PARTS: LazyLock<Parts> = LazyLock::new(|| Parts {
+    melanosome: std::array::from_fn(|band| 6.6e10 * libm::pow(wavelength_nm(band), -3.33)),
+    tissue: std::array::from_fn(|band| 0.0244 + 8.53 * libm::exp(-(wavelength_nm(band) - 154.0) / 66.2)),
+    reduced: std::array::from_fn(|band| {
+        let x = wavelength_nm(band) / 500.0;
+        4.6 * (0.409 * libm::pow(x, -4.0) + 0.591 * libm::pow(x, -0.702))
+    }),
+});

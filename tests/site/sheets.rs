@@ -24,10 +24,10 @@ fn the_demo_shows_one_half_of_each_pool_in_its_lesson_and_the_other_on_the_works
             for drill in &lesson.drills {
                 let pool = &pools[&drill.id];
                 assert_eq!(pool.len(), (drill.exercises * EXERCISES_PER_SHOWN) as usize);
-                for exercise in pool {
+                for (at, exercise) in pool.iter().enumerate() {
                     let anchor = format!("\"exercise_{}_{}_ask\"", drill.id, exercise.number);
                     let in_lesson = format!("\"exercise_{}_{}\"", drill.id, exercise.number);
-                    let is_first = exercise.number < drill.exercises;
+                    let is_first = at < drill.exercises as usize;
                     assert_eq!(page.contains(&in_lesson), is_first, "{} {}", drill.id, exercise.number);
                     assert_eq!(sheet.contains(&anchor), !is_first, "{} {}", drill.id, exercise.number);
                     on_sheet.extend((!is_first).then(|| exercise.ask.clone()));

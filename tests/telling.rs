@@ -1,0 +1,150 @@
+//! What options look like tells nothing of which one is right: neither how long their texts are nor where their colours lie.
+//!
+//! Each way of guessing is tried on a hundred exercises or more of each family, and on many more by the test that is left out of ordinary runs. How often it is right is compared with chance by the exact
+//! distribution of a sum of unequal chances (a third where there are three options, a quarter where there are four).
+
+use crate::demo::course;
+use healedhue::colour::{Lab, difference};
+use healedhue::course::{Drill, Family, Lesson};
+use healedhue::exercise::{Answer, Choice, Exercise, Form, generate};
+use rayon::prelude::*;
+use std::collections::BTreeMap;
+
+/// Numbers of the pools from here on are looked at here, and shown nowhere.
+const FIRST: u32 = 60_000;
+/// A way of guessing that is right so often or oftener by chance alone in less than this share of cases tells something. Some ten ways are
+/// tried; seeds are fixed, so that this test always holds or never.
+const SIGNIFICANT: f64 = 0.001;
+
+/// Exercises of each drill: most where colours are shown to choose from, and otherwise enough for some hundred of the family.
+fn many(family: Family) -> u32 {
+    match family {
+        Family::Light => 76,
+        Family::Hindsight => 24,
+        Family::Foresight => 12,
+        Family::Skin => 60,
+        Family::Bottle => 4,
+        Family::Remedy => 6,
+        // No option to guess at, or written by an author.
+        Family::Drops | Family::Triage | Family::Sequence | Family::Recall => 0,
+    }
+}
+
+/// The option that alone is the most by a measure.
+fn most(options: &[Choice], measure: impl Fn(&Choice) -> f64) -> Option<usize> {
+    let measured: Vec<f64> = options.iter().map(measure).collect();
+    let best = measured.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+    let mut at = (0..measured.len()).filter(|&at| measured[at] == best);
+    at.next().filter(|_| at.next().is_none())
+}
+
+fn length(option: &Choice) -> f64 {
+    option.label.chars().count() as f64
+}
+
+/// The option in the middle of an odd number by a component of its colour.
+fn middle(options: &[Choice], component: impl Fn(&Lab) -> f64) -> Option<usize> {
+    let values: Vec<f64> =
+        options.iter().map(|option| Some(component(&option.healed.as_ref()?.lab))).collect::<Option<_>>()?;
+    let below = |at: usize| values.iter().filter(|value| **value < values[at]).count();
+    (values.len() > 2 && values.len() % 2 == 1)
+        .then(|| (0..values.len()).find(|&at| below(at) == values.len() / 2))
+        .flatten()
+}
+
+/// The option whose colour is nearest to the mean of all, where colours are shown.
+fn nearest_to_mean(options: &[Choice]) -> Option<usize> {
+    let labs: Vec<Lab> = options.iter().map(|option| Some(option.healed?.lab)).collect::<Option<_>>()?;
+    let mean = |of: fn(&Lab) -> f64| labs.iter().map(of).sum::<f64>() / labs.len() as f64;
+    let mean = Lab::new(mean(|lab| lab.l), mean(|lab| lab.a), mean(|lab| lab.b));
+    most(options, |option| -option.healed.map_or(f64::INFINITY, |healed| difference(healed.lab, mean)))
+        .filter(|_| labs.len() > 2)
+}
+
+/// A way of guessing: which option it takes, where it takes one.
+type Guess = fn(&[Choice]) -> Option<usize>;
+const GUESSES: [(&str, Guess); 2] = [
+    ("the longest text", |options| most(options, length)),
+    ("the middle colour", |options| middle(options, |lab| lab.l)),
+];
+/// One more where the colours themselves are chosen from.
+const OF_COLOURS: (&str, Guess) = ("the colour nearest to the mean", nearest_to_mean);
+
+/// The chance that at least so many of these independent chances come true.
+fn at_least(hits: usize, chances: &[f64]) -> f64 {
+    let mut exactly = vec![1.0];
+    for chance in chances {
+        let mut next = vec![0.0; exactly.len() + 1];
+        for (count, share) in exactly.iter().enumerate() {
+            next[count] += share * (1.0 - chance);
+            next[count + 1] += share * chance;
+        }
+        exactly = next;
+    }
+    exactly[hits..].iter().sum()
+}
+
+#[test]
+fn chances_add_up_as_they_should() {
+    // Six throws of a die: no six in (5/6)^6, and at least four sixes in 0.0087 (exact binomial).
+    assert!((at_least(1, &[1.0 / 6.0; 6]) - (1.0 - (5.0_f64 / 6.0).powi(6))).abs() < 1e-12);
+    assert!((at_least(4, &[1.0 / 6.0; 6]) - 406.0 / 46656.0).abs() < 1e-12);
+    assert_eq!(at_least(0, &[0.5]), 1.0);
+}
+
+#[test]
+fn neither_length_nor_lightness_betrays_the_key() {
+    nothing_betrays_the_key(1);
+}
+
+/// The same on a thousand exercises and more of each family: some five minutes on two cores.
+#[test]
+#[ignore = "takes minutes; run it with --release -- --ignored"]
+fn neither_length_nor_lightness_betrays_the_key_of_many() {
+    nothing_betrays_the_key(10);
+}
+
+/// Tries every way of guessing on so many times as many exercises.
+fn nothing_betrays_the_key(times: u32) {
+    let wanted: Vec<(&Lesson, &Drill, u32)> = course()
+        .drills()
+        .flat_map(|(lesson, drill)| {
+            (0..times * many(drill.family)).map(move |number| (lesson, drill, FIRST + number))
+        })
+        .collect();
+    let made: Vec<Exercise> = wanted
+        .par_iter()
+        .map(|&(lesson, drill, number)| {
+            generate(course(), lesson, drill, number).expect("the drill can be satisfied")
+        })
+        .collect();
+    // By family and way of guessing: how often it is right, and the chance of that each time.
+    let mut tried: BTreeMap<(&str, &str), (usize, Vec<f64>)> = BTreeMap::new();
+    for exercise in &made {
+        let (Form::One(one), Answer::One(key)) = (&exercise.form, exercise.form.key()) else { continue };
+        for (name, guess) in GUESSES.into_iter().chain(one.pictured.then_some(OF_COLOURS)) {
+            if let Some(guessed) = guess(&one.options) {
+                let (hits, chances) = tried.entry((exercise.family.word(), name)).or_default();
+                *hits += usize::from(guessed == key);
+                chances.push(1.0 / one.options.len() as f64);
+            }
+        }
+    }
+    let mut told = String::new();
+    let mut betrayed = Vec::new();
+    for ((family, guess), (hits, chances)) in &tried {
+        let (expected, by_chance) = (chances.iter().sum::<f64>(), at_least(*hits, chances));
+        let line = format!(
+            "{family}: {guess} is right {hits} times in {}, {expected:.1} expected, {by_chance:.4} by chance",
+            chances.len()
+        );
+        if by_chance < SIGNIFICANT {
+            betrayed.push(line.clone());
+        }
+        told += &format!("{line}\n");
+    }
+    assert!(tried.len() >= 11, "{told}");
+    assert!(tried[&("light", "the middle colour")].1.len() >= 300, "{told}");
+    println!("{told}");
+    assert!(betrayed.is_empty(), "{}", betrayed.join("\n"));
+}
