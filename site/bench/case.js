@@ -32,7 +32,7 @@ function freshCase() {
   const plain = COURSE.shelf.bottles.find((bottle) => !bottle.modifier && !COURSE.restricted.includes(bottle.id));
   const blank = {
     client: "",
-    phototype: "III", undertone: "neutral", redness: "calm", site: "brow",
+    phototype: "III", undertone: "neutral", redness: "calm", scar: false, site: "brow",
     melanin: null, blood: null, background: null,
     existing: [],
     technique: "both",
@@ -51,9 +51,9 @@ function freshCase() {
 function withClient(state, id) {
   const client = clientOf(id);
   if (!client) return { ...state, client: "" };
-  const { phototype, undertone, redness, site, goal } = client;
+  const { phototype, undertone, redness, scar, site, goal } = client;
   const existing = client.existing.map(({ work }) => structuredClone(work));
-  return { ...state, client: id, phototype, undertone, redness, site, goal, existing, melanin: null, blood: null, background: null };
+  return { ...state, client: id, phototype, undertone, redness, scar, site, goal, existing, melanin: null, blood: null, background: null };
 }
 
 function goalOf(state) {
@@ -61,7 +61,7 @@ function goalOf(state) {
 }
 
 function skinOf(state) {
-  const skin = { phototype: state.phototype, undertone: state.undertone, redness: state.redness };
+  const skin = { phototype: state.phototype, undertone: state.undertone, redness: state.redness, scar: state.scar };
   for (const name of ["melanin", "blood", "background"]) if (state[name] !== null) skin[name] = state[name];
   return skin;
 }

@@ -52,6 +52,7 @@ exercise-redness-ruddy = stark gerötet
 exercise-case-now = { $client } jetzt
 exercise-case-goal = Ziel: { $name }, erreicht bis ΔE00 { $tolerance }
 exercise-case-skin = Phototyp { $phototype }, Unterton { $undertone }, Haut { $redness }
+exercise-case-scar = { $skin }; die Stelle ist eine flache, helle Narbe
 exercise-case-old-work = Alter: { $age }. { $note }
 exercise-case-judged = { $when }, unter { $light }
 exercise-case-placement = { $depth } mm tief, { $thickness } mm dick, Beladung { $load }, { $coverage } % der Fläche gedeckt

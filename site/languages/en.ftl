@@ -53,6 +53,7 @@ exercise-redness-ruddy = ruddy
 exercise-case-now = { $client } now
 exercise-case-goal = Goal: { $name }, reached within ΔE00 { $tolerance }
 exercise-case-skin = phototype { $phototype }, { $undertone } undertone, { $redness }
+exercise-case-scar = { $skin }; the place is a flat, pale scar
 exercise-case-old-work = { $age } old. { $note }
 exercise-case-judged = { $when }, under { $light }
 exercise-case-placement = { $depth } mm deep, { $thickness } mm thick, load { $load }, { $coverage }% of the area covered
