@@ -185,6 +185,12 @@ fn an_unknown_word() {
 }
 
 #[test]
+fn a_scar_is_told_as_true_or_false() {
+    let fixture = Fixture::minimal().replace(RUVAN, "redness: calm}", "redness: calm, scar: pale}");
+    assert_snapshot!(fixture.told(), @"");
+}
+
+#[test]
 fn neither_true_nor_false() {
     assert_snapshot!(
         Fixture::minimal().replace("lessons/bank/light.yaml", "right: true", "right: yes").told(),
