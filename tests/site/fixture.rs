@@ -235,6 +235,7 @@ fn client(say: &dyn Fn(&str) -> String) -> Client {
         phototype: Phototype::II,
         undertone: Undertone::Neutral,
         redness: Redness::Calm,
+        scar: false,
         skin: Skin::from_evidence(Phototype::II, Undertone::Neutral, Redness::Calm),
         site: Site::Brow,
         hair: say("brown"),
