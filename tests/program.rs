@@ -86,7 +86,7 @@ fn wrong_requests_are_refused_with_field_value_and_range() {
     for (request, words) in [
         (
             r#"{"skin": {"phototype": "II"}, "mix": {"tolcarn": 6}, "placement": {"thickness_mm": -0.2}}"#,
-            "`thickness_mm` is -0.2 mm, outside 0.01 to 2 mm",
+            "`thickness_mm` is -0.2, outside 0.01 to 2 mm",
         ),
         (r#"{"skin": {"phototype": "II"}, "placement": {"coverage": 85}}"#, "`coverage` is 85"),
         (r#"{"skin": {"melanin": 3}}"#, "`melanin` is 3"),
@@ -95,24 +95,24 @@ fn wrong_requests_are_refused_with_field_value_and_range() {
         (r#"{"skin": {"phototype": "II", "ita": 40}}"#, "not `ita` and another"),
         (
             r#"{"skin": {"phototype": "VII"}}"#,
-            "skin.phototype: unknown variant `VII`, expected one of `I`, `II`",
+            "skin.phototype: unknown word `VII`, expected one of `I`, `II`",
         ),
         (
             r#"{"skin": {"phototype": "II"}, "sun": "noon"}"#,
-            "sun: unknown variant `noon`, expected one of `sheltered`, `everyday`",
+            "sun: unknown word `noon`, expected one of `sheltered`, `everyday`",
         ),
         (r#"{"skin": {"phototype": "II"}, "oil": 3}"#, "oil: "),
         (
             r#"{"skin": {"phototype": "II"}, "aftercare": "none"}"#,
-            "aftercare: unknown variant `none`, expected `followed` or `neglected`",
+            "aftercare: unknown word `none`, expected `followed` or `neglected`",
         ),
         (
             r#"{"skin": {"phototype": "II"}, "touch_ups": [{"months": -2}]}"#,
-            "touch_ups[0].months: `months` is -2 months, outside 0 to 600 months",
+            "touch_ups[0].months: `months` is -2, outside 0 to 600 months",
         ),
         (
             r#"{"skin": {"phototype": "II"}, "touch_ups": [{"months": NaN}]}"#,
-            "touch_ups[0].months: expected value",
+            "touch_ups[0].months: `NaN` is no number, text, list or object",
         ),
         (
             r#"{"skin": {"phototype": "II"}, "touch_ups": [{"months": 1e999}]}"#,
@@ -138,9 +138,18 @@ fn wrong_requests_are_refused_with_field_value_and_range() {
         ),
         (r#"{"skin": {"phototype": "II"}, "months": -1}"#, "`months` is -1"),
         (r#"{"skin": {"phototype": "II"}, "lamp": "A"}"#, "unknown field `lamp`"),
-        (r#"{"skin": {"phototype": "II"}, "light": "D50"}"#, "unknown variant `D50`"),
-        (r#"{"skin": "#, "EOF"),
-        ("", "EOF"),
+        (r#"{"skin": {"phototype": "II"}, "light": "D50"}"#, "unknown word `D50`"),
+        (
+            r#"{"skin": {"phototype": "II"}, "placement": {"load": "much"}}"#,
+            "expected a number at line 1 column 60; `load` is 0 to 5 times a full pass",
+        ),
+        (r#"{"skin": {"phototype": "II"}, "mix": {"tolcarn": 4.5}}"#, "expected a whole number, 0 or more"),
+        (
+            r#"{"skin": {"phototype": "II"}, "touch_ups": [12]}"#,
+            "touch_ups[0]: invalid type: number `12`, expected an object",
+        ),
+        (r#"{"skin": "#, "request: the text ends inside a value"),
+        ("", "-: request: the text ends inside a value"),
     ] {
         foresee(request).code(1).stdout(is_empty()).stderr(contains(words));
     }

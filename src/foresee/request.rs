@@ -3,11 +3,14 @@
 use super::{RequestError, SearchRequest, SkinRequest, Task};
 use crate::colour::Light;
 use crate::healing::{
-    AMOUNT, Aftercare, DEFAULT_WORLDS, HEALED_MONTHS, MONTHS, MOST_WORKS, OUTCOME_WORLDS, Oil, Placement,
-    Sun, TouchUp, Upkeep, Wear, Work,
+    AMOUNT, Aftercare, COVERAGE, DEFAULT_WORLDS, DEPTH, HEALED_MONTHS, LOAD, MONTHS, MOST_WORKS,
+    OUTCOME_WORLDS, Oil, Placement, Sun, THICKNESS, TouchUp, Upkeep, Wear, Work,
 };
+use crate::json;
 use crate::pigment::{Mix, Paint, Shelf};
-use crate::skin::Site;
+use crate::quantity::Quantity;
+use crate::search::{BOTTLES, DROPS, TOLERANCE};
+use crate::skin::{BACKGROUND, BLOOD, MELANIN, OXYGENATION, SCATTERING, Site, VESSEL_RADIUS};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
@@ -57,14 +60,28 @@ pub struct Request {
 
 /// Reads what is asked from JSON, with the field that is wrong.
 pub(super) fn from_json<T: serde::de::DeserializeOwned>(text: &str) -> Result<T, RequestError> {
-    let mut json = serde_json::Deserializer::from_str(text);
-    let request = serde_path_to_error::deserialize(&mut json).map_err(|error| {
-        let field = error.path().to_string();
-        RequestError::new(if field == "." { "request".to_owned() } else { field }, error.inner().to_string())
-    })?;
-    json.end().map_err(|error| RequestError::new("request", error.to_string()))?;
-    Ok(request)
+    json::read(text, &BOUNDS)
+        .map_err(|wrong| RequestError::new(wrong.field().unwrap_or_else(|| "request".to_owned()), wrong.why))
 }
+
+/// Bounds of the numbers in a request.
+const BOUNDS: [Quantity; 15] = [
+    DEPTH,
+    THICKNESS,
+    LOAD,
+    COVERAGE,
+    MONTHS,
+    MELANIN,
+    BLOOD,
+    OXYGENATION,
+    SCATTERING,
+    BACKGROUND,
+    VESSEL_RADIUS,
+    OUTCOME_WORLDS,
+    DROPS,
+    BOTTLES,
+    TOLERANCE,
+];
 
 fn default_worlds() -> u32 {
     DEFAULT_WORLDS
