@@ -17,7 +17,10 @@ pub(crate) struct Wrong {
 impl Wrong {
     /// The field with dots and places in lists, `existing[0].mix`; nothing for the text as a whole.
     pub fn field(&self) -> Option<String> {
-        self.path.as_ref().map(Path::to_string).filter(|field| !matches!(field.as_str(), "." | "?"))
+        let path = self.path.as_ref()?.to_string();
+        // Where the text stops making sense inside of something, the path ends in a question mark.
+        let field = path.trim_end_matches('?').trim_end_matches('.');
+        (!field.is_empty()).then(|| field.to_owned())
     }
 }
 
@@ -70,7 +73,7 @@ fn in_words(error: &serde_json::Error, text: &str, quantity: Option<&Quantity>) 
         said = said.replacen("expected value", &format!("`{word}` is no number, text, list or object"), 1);
     }
     match quantity {
-        Some(quantity) => format!("{said}; `{}` is {}", quantity.name, quantity.range()),
+        Some(quantity) => format!("{said}; it must be {}", quantity.range()),
         None => said,
     }
 }

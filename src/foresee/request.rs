@@ -242,8 +242,14 @@ fn paint_of(amounts: &BTreeMap<String, f64>, field: &str, shelf: &Shelf) -> Resu
     let mut paint = Paint::new();
     for (id, &amount) in amounts {
         let Some(place) = shelf.colourant_place(id) else {
-            let known = shelf.colourants.iter().map(|colourant| colourant.id.as_str());
-            return Err(unknown(field, "colourant", id, known));
+            let own = || shelf.colourants.iter().filter(|colourant| colourant.of_bottle.is_none());
+            let digits = id.trim_start_matches(|c: char| !c.is_ascii_digit());
+            let by_number = own().find(|colourant| colourant.ci_number == digits && !digits.is_empty());
+            if let Some(colourant) = by_number {
+                let why = format!("there is no colourant `{id}`. CI {digits} is `{}`", colourant.id);
+                return Err(RequestError::new(field, why));
+            }
+            return Err(unknown(field, "colourant", id, own().map(|colourant| colourant.id.as_str())));
         };
         AMOUNT.check(amount).map_err(RequestError::breach(format!("{field}.{id}")))?;
         paint.push((place, amount));

@@ -115,8 +115,6 @@ const WAYS: [(&[f64], Surface); 3] = [
     (&[0.005, 0.04], Surface::Included),
     (&[0.005, 0.04, 0.16], Surface::Excluded),
 ];
-/// Times that every drawdown is read, each time with other noise.
-const TIMES: u64 = 4;
 /// A full pass of a paint as dense as `dried` makes it.
 const DOSE: f64 = 0.1;
 
@@ -132,12 +130,12 @@ struct Survived {
 }
 
 /// Every colourant several times, measured in one way, with 1% noise: absorption, and scattering.
-fn survived(way: usize) -> Vec<(&'static str, [Survived; 2])> {
+fn survived(way: usize, times: u64) -> Vec<(&'static str, [Survived; 2])> {
     let (thicknesses, surface) = WAYS[way];
     let setup = Setup { surface, ..Setup::default() };
     let colourants = &course().shelf.colourants;
     let jobs: Vec<(usize, u64)> =
-        (0..colourants.len()).flat_map(|place| (0..TIMES).map(move |time| (place, time))).collect();
+        (0..colourants.len()).flat_map(|place| (0..times).map(move |time| (place, time))).collect();
     jobs.into_par_iter()
         .map(|(place, time)| {
             let truth = dried(&colourants[place]);
@@ -167,14 +165,26 @@ fn survived(way: usize) -> Vec<(&'static str, [Survived; 2])> {
 
 /// Values whose stated spread lets them be known within 5% are, but for the one in twenty that two standard deviations leave out,
 /// and so are healed colours. With three films and the gloss trap open every value is, but the absorption of titanium white, which
-/// is a three-thousandth of its scattering. The table says how much of each colourant is known in each way: of 124 values of
-/// absorption and as many of scattering how many came out within 5%, how many were promised to, and how far off the healed colour
-/// was at worst.
+/// is a three-thousandth of its scattering, and a few values of clean yellows where they hardly absorb.
+///
+/// The table says how much of each colourant is known in each way: of 31 values of absorption and as many of scattering how many
+/// came out within 5% and how many were promised to, and how far off the healed colour was.
 #[test]
 fn noise_of_one_percent_is_survived_or_announced() {
+    insta::assert_snapshot!(noise_table(1));
+}
+
+/// The table of docs/measuring-bottles.md: every drawdown read four times, each time with other noise.
+#[test]
+#[ignore = "takes minutes; run it when the inversion changes"]
+fn noise_many_times() {
+    println!("{}", noise_table(4));
+}
+
+fn noise_table(times: u64) -> String {
     let mut lines: Vec<String> = Vec::new();
     for way in 0..WAYS.len() {
-        let all = survived(way);
+        let all = survived(way, times);
         let sum = |of: fn(&Survived) -> usize| all.iter().flat_map(|(_, both)| both).map(of).sum::<usize>();
         let (promised, kept) = (sum(|s| s.promised), sum(|s| s.kept));
         assert!(kept * 100 >= promised * 95, "way {way}: {kept} of {promised}");
@@ -188,9 +198,9 @@ fn noise_of_one_percent_is_survived_or_announced() {
                 assert!(good * 1000 >= count * 995, "{number}: {good} of {count}");
             }
             let worst = all.iter().map(|(_, [one, _])| one.healed).fold(0.0, f64::max);
-            assert!(worst < 0.5, "{worst} ΔE00 in skin");
+            assert!(worst < 0.2, "{worst} ΔE00 in skin");
         }
-        for (place, own) in all.chunks(TIMES as usize).enumerate() {
+        for (place, own) in all.chunks(times as usize).enumerate() {
             if way == 0 {
                 lines.push(format!("{:7}", own[0].0));
             }
@@ -207,7 +217,7 @@ fn noise_of_one_percent_is_survived_or_announced() {
             );
         }
     }
-    insta::assert_snapshot!(lines.join("\n"));
+    lines.join("\n")
 }
 
 /// What bottles are measured for: bottles of the demo, read with 1% noise, foretell what their mixes heal to.
@@ -254,7 +264,7 @@ fn mixes_of_bottles_that_were_read_with_noise_heal_as_the_bottles_do() {
             }
         }
     }
-    assert!(worst < 0.3, "{worst} ΔE00");
+    assert!(worst < 0.2, "{worst} ΔE00");
 }
 
 #[test]
