@@ -146,7 +146,7 @@ fn wrong_requests_are_refused_with_field_value_and_range() {
         (r#"{"skin": {"phototype": "II"}, "light": "D50"}"#, "unknown word `D50`"),
         (
             r#"{"skin": {"phototype": "II"}, "placement": {"load": "much"}}"#,
-            "expected a number at line 1 column 60; it must be 0 to 5 times a full pass",
+            "expected a number at line 1 column 58; it must be 0 to 5 times a full pass",
         ),
         (r#"{"skin": {"phototype": "II"}, "mix": {"tolcarn": 4.5}}"#, "expected a whole number, 0 or more"),
         (
@@ -154,7 +154,7 @@ fn wrong_requests_are_refused_with_field_value_and_range() {
             "touch_ups[0]: invalid type: number `12`, expected an object",
         ),
         (r#"{"skin": {"phototype": "II" "#, "-: skin: the text ends inside an object"),
-        (r#"{"skin": "#, "request: the text ends inside a value"),
+        (r#"{"skin": "#, "-: skin: the text ends inside a value"),
         ("", "-: request: the text ends inside a value"),
     ] {
         foresee(request).code(1).stdout(is_empty()).stderr(contains(words));

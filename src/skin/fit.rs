@@ -115,7 +115,7 @@ impl Misfit<'_> {
 
     fn solve(self) -> Fit {
         let (solved, _) = LevenbergMarquardt::new().minimize(self);
-        let skin = solved.skin(&solved.at);
+        let skin = solved.skin(&solved.at).within_bounds();
         let lab_fitted = Light::D65.lab_of(&solved.bare(&skin));
         Fit { skin, lab_measured: solved.lab, lab_fitted, delta_e_2000: difference(solved.lab, lab_fitted) }
     }
