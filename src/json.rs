@@ -29,7 +29,7 @@ pub(crate) fn read<T: DeserializeOwned>(text: &str, bounds: &[Quantity]) -> Resu
     let mut json = serde_json::Deserializer::from_str(text);
     let found = serde_path_to_error::deserialize(&mut json).map_err(|error| {
         let path = error.path().clone();
-        let name = path.iter().last().map(ToString::to_string);
+        let name = path.iter().next_back().map(ToString::to_string);
         let quantity = bounds.iter().find(|quantity| name.as_deref() == Some(quantity.name));
         Wrong { why: in_words(error.inner(), text, quantity), path: Some(path) }
     })?;
