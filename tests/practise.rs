@@ -62,6 +62,33 @@ fn a_session_by_minutes_reads_well() {
 }
 
 #[test]
+fn a_session_speaks_the_language_of_its_course() {
+    let (_folder, path) = folder();
+    let mut command = healedhue();
+    command.args(["practise", "--course", "tests/site/german", "--count", "8", "--seed", "4", "--now", NOW]);
+    command.arg("--progress").arg(&path).env("COLUMNS", "100");
+    let told = text(&mut command, &any_answer(9)).replace(&path.display().to_string(), "PROGRESS");
+    for german in [
+        "8 Aufgaben",
+        "1 von 8",
+        "Haut ohne Arbeit",
+        "Ihre Antwort (",
+        "Bitte antworten Sie so: ",
+        "Wertung",
+        "Zusammenfassung",
+    ] {
+        assert!(told.contains(german), "{german}: {told}");
+    }
+    let english = [
+        "Your", "Please", "answer", "credit", "Right", "Summary", "hair", "Best", "Known", "exercise",
+        "reread", " to ",
+    ];
+    for word in english {
+        assert!(!told.contains(word), "{word}: {told}");
+    }
+}
+
+#[test]
 fn progress_goes_on_where_it_was_left() {
     let (_folder, path) = folder();
     let first = text(kept(&path).args(["--count", "2"]), "a\nb\n");

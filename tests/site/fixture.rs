@@ -111,6 +111,7 @@ pub fn tiny(say: impl Fn(&str) -> String) -> (Course, Pools) {
         terms: vec![Term {
             id: "hue".into(),
             term: say("hue"),
+            forms: Vec::new(),
             means: say("A direction."),
             see: vec!["hue".into()],
         }],
