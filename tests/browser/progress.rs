@@ -78,7 +78,7 @@ fn what_was_practised_stands_on_the_page_of_progress_and_on_the_home_page() {
     assert!(title.contains(skill), "{title}: {skill}");
     assert!(module["head"].as_str().is_some_and(|head| head.starts_with(&format!("{MODULE} "))), "{module}");
     assert!(module["known"].as_str().is_some_and(|known| known.contains("0 of ")), "{module}");
-    assert!(tab.holds("/\\b1 answer/.test(document.querySelector('#standing_words').textContent)"));
+    assert!(tab.holds("/^One answer so far/.test(document.querySelector('#standing_words').textContent)"));
     // One answer is not enough: the skill is due, here and on the home page.
     let due = tab.texts(DUE);
     assert_eq!(due, [skill]);
