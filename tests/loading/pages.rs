@@ -275,10 +275,10 @@ fn files_that_a_page_cannot_show_or_offer() {
 fn drawings_that_would_act_where_they_are_opened_by_themselves() {
     let svg = |inside| format!("<svg xmlns=\"http://www.w3.org/2000/svg\">\n{inside}\n</svg>");
     let fixture = Fixture::minimal()
-        .with("lessons/good.svg", &svg("<circle r='9'/>"))
-        .with("lessons/script.svg", &svg("<script>alert(1)</script>"))
-        .with("lessons/event.svg", &svg("<g onload='alert(1)'/>"))
-        .with("lessons/broken.svg", &svg("<g>"))
+        .with("lessons/good.svg", svg("<circle r='9'/>"))
+        .with("lessons/script.svg", svg("<script>alert(1)</script>"))
+        .with("lessons/event.svg", svg("<g onload='alert(1)'/>"))
+        .with("lessons/broken.svg", svg("<g>"))
         .append(WELCOME, "\n![a](good.svg) ![b](script.svg)\n\n![c](event.svg)\n\n![d](broken.svg)\n");
     assert_snapshot!(fixture.told_briefly(), @r"
         lessons/welcome.md:5:16: `lessons/script.svg` is more than a drawing: an element `script` in line 2

@@ -52,6 +52,9 @@ pub(super) struct Pages<'a> {
     glossary: Glossary,
 }
 
+/// What makes one file, or several.
+type Making<P, F> = fn(&P) -> Result<F, RenderError>;
+
 impl<'a> Pages<'a> {
     /// Prepares the pages of a course.
     pub fn new(course: &'a Course, pools: &'a Pools) -> Result<Self, RenderError> {
@@ -93,7 +96,7 @@ impl<'a> Pages<'a> {
 
     /// Every file of the site.
     pub fn all(&self) -> Result<Vec<SiteFile>, RenderError> {
-        let singles: [fn(&Self) -> Result<SiteFile, RenderError>; 17] = [
+        let singles: [Making<Self, SiteFile>; 17] = [
             Self::home,
             Self::bottles,
             Self::bench,
@@ -112,7 +115,7 @@ impl<'a> Pages<'a> {
             Self::correction_planner,
             Self::sources,
         ];
-        let assets: [fn(&Self) -> Result<Vec<SiteFile>, RenderError>; 4] =
+        let assets: [Making<Self, Vec<SiteFile>>; 4] =
             [Self::bench_assets, Self::search_assets, Self::practice_assets, Self::plain_assets];
         let of_modules = || {
             let modules = self.course.modules.par_iter().enumerate();
