@@ -33,6 +33,7 @@ pub mod exercise;
 pub mod figure;
 pub mod foresee;
 pub mod healing;
+mod json;
 #[cfg(feature = "practice")]
 pub mod language;
 pub mod optics;

@@ -117,7 +117,7 @@ impl Door {
 
 fn read<'t, T: Deserialize<'t>>(text: &'t str) -> Result<T, String> {
     serde_json::from_str(text)
-        .map_err(|error| refusal(&RequestError { field: "request".to_owned(), why: error.to_string() }))
+        .map_err(|error| refusal(&RequestError { field: "shelf".to_owned(), why: error.to_string() }))
 }
 
 fn refusal(error: &RequestError) -> String {

@@ -24,6 +24,8 @@ mod paper;
 mod practice;
 #[path = "browser/print.rs"]
 mod print;
+#[path = "browser/progress.rs"]
+mod progress;
 #[path = "browser/scripts_off.rs"]
 mod scripts_off;
 #[path = "browser/server.rs"]

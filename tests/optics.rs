@@ -158,8 +158,8 @@ fn numbers_outside_their_bounds_are_refused_with_name_value_and_range() {
         ]
         .join("\n"),
         @r#"
-layer 2: `thickness_mm` is -1 mm, outside 0 to 10000 mm
-layer 1: `absorption_per_mm` is NaN per mm, outside 0 to 100000 per mm
+layer 2: `thickness_mm` is -1, outside 0 to 10000 mm
+layer 1: `absorption_per_mm` is NaN, outside 0 to 100000 per mm
 layer 1: `anisotropy` is 1, outside -0.99 to 0.99
 `refractive_index` is 0.9, outside 1 to 3
 `layers` is empty: a stack needs at least one layer

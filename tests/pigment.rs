@@ -12,14 +12,16 @@ use rand_chacha::ChaCha12Rng;
 /// Angles of simulated drawdowns. The inversion has 32 for values and 8 for slopes.
 const ANGLES: usize = 24;
 
-/// Readings of bare cards: white with the yellow of paper, black with the reflection of its surface.
+/// Readings of bare cards, surface reflection included: white with the yellow of paper, black with little more than its surface.
 fn cards() -> (Spectrum, Spectrum) {
     (std::array::from_fn(|band| 0.74 + 0.13 * band as f64 / 30.0), [0.05; 31])
 }
 
 /// Panels of films of this paint, simulated.
 fn films(truth: &Optics, thicknesses: &[f64], setup: &Setup) -> Vec<Panel> {
+    let trapped = setup.specular() - setup.gloss();
     let (white, black) = cards();
+    let (white, black) = (white.map(|r| r - trapped), black.map(|r| r - trapped));
     let read = |thickness_mm: f64, backing: Spectrum| {
         film_reflectance::<ANGLES>(truth, &Body::Film { thickness_mm, backing }, setup)
     };

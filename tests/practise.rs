@@ -9,7 +9,7 @@ use std::process::{Child, ChildStdout, Stdio};
 use tempfile::TempDir;
 
 /// The arguments of a session whose exercises cost nothing to make.
-const QUICK: [&str; 6] = ["practise", "--lesson", "colour-in-scar-tissue", "--seed", "5", "--now"];
+const QUICK: [&str; 6] = ["practise", "--lesson", "records", "--seed", "5", "--now"];
 const NOW: &str = "1700000000";
 
 fn healedhue() -> Command {
@@ -62,14 +62,41 @@ fn a_session_by_minutes_reads_well() {
 }
 
 #[test]
+fn a_session_speaks_the_language_of_its_course() {
+    let (_folder, path) = folder();
+    let mut command = healedhue();
+    command.args(["practise", "--course", "tests/site/german", "--count", "8", "--seed", "4", "--now", NOW]);
+    command.arg("--progress").arg(&path).env("COLUMNS", "100");
+    let told = text(&mut command, &any_answer(9)).replace(&path.display().to_string(), "PROGRESS");
+    for german in [
+        "8 Aufgaben",
+        "1 von 8",
+        "Haut ohne Arbeit",
+        "Ihre Antwort (",
+        "Bitte antworten Sie so: ",
+        "Wertung",
+        "Zusammenfassung",
+    ] {
+        assert!(told.contains(german), "{german}: {told}");
+    }
+    let english = [
+        "Your", "Please", "answer", "credit", "Right", "Summary", "hair", "Best", "Known", "exercise",
+        "reread", " to ",
+    ];
+    for word in english {
+        assert!(!told.contains(word), "{word}: {told}");
+    }
+}
+
+#[test]
 fn progress_goes_on_where_it_was_left() {
     let (_folder, path) = folder();
     let first = text(kept(&path).args(["--count", "2"]), "a\nb\n");
     assert!(!first.contains("So far") && first.contains("Your progress is kept in"), "{first}");
-    assert_eq!(record(&path)["skills"]["adapt-to-site"]["answers"], 2);
+    assert_eq!(record(&path)["skills"]["consult-and-record"]["answers"], 2);
     let second = text(kept(&path).args(["--count", "1"]), "a\n");
     assert!(second.contains("So far: 2 answers in one skill."), "{second}");
-    assert_eq!(record(&path)["skills"]["adapt-to-site"]["answers"], 3);
+    assert_eq!(record(&path)["skills"]["consult-and-record"]["answers"], 3);
     // Nothing answered, nothing written.
     let before = fs::read(&path).expect("a record");
     assert!(text(&mut kept(&path), "q\n").contains("No exercise was answered."));
@@ -146,7 +173,7 @@ fn what_cannot_be_used_in_a_record_is_told_and_kept() {
     let after = record(&path);
     assert_eq!(after["skills"]["read-skin"]["known"], 7);
     assert_eq!(after["skills"]["whistling"]["answers"], 2);
-    assert_eq!(after["skills"]["adapt-to-site"]["answers"], 1);
+    assert_eq!(after["skills"]["consult-and-record"]["answers"], 1);
     assert_eq!(after["mine"][0], 1);
 }
 
@@ -216,7 +243,7 @@ fn a_kill_at_any_moment_loses_at_most_the_question_in_hand() {
         }
         session.kill();
         let answers = match fs::read_to_string(&path) {
-            Ok(_) => record(&path)["skills"]["adapt-to-site"]["answers"].as_u64().expect("a number"),
+            Ok(_) => record(&path)["skills"]["consult-and-record"]["answers"].as_u64().expect("a number"),
             Err(_) => 0,
         };
         assert!((sure..=sure + in_hand as u64).contains(&answers), "round {round}: {answers}, {sure} sure");

@@ -1,6 +1,7 @@
 //! The program as a user meets it: commands, wrong input, exit codes.
 
 use assert_cmd::Command;
+use predicates::prelude::PredicateBooleanExt;
 use predicates::str::{contains, is_empty};
 use std::path::Path;
 
@@ -86,7 +87,7 @@ fn wrong_requests_are_refused_with_field_value_and_range() {
     for (request, words) in [
         (
             r#"{"skin": {"phototype": "II"}, "mix": {"tolcarn": 6}, "placement": {"thickness_mm": -0.2}}"#,
-            "`thickness_mm` is -0.2 mm, outside 0.01 to 2 mm",
+            "`thickness_mm` is -0.2, outside 0.01 to 2 mm",
         ),
         (r#"{"skin": {"phototype": "II"}, "placement": {"coverage": 85}}"#, "`coverage` is 85"),
         (r#"{"skin": {"melanin": 3}}"#, "`melanin` is 3"),
@@ -95,24 +96,24 @@ fn wrong_requests_are_refused_with_field_value_and_range() {
         (r#"{"skin": {"phototype": "II", "ita": 40}}"#, "not `ita` and another"),
         (
             r#"{"skin": {"phototype": "VII"}}"#,
-            "skin.phototype: unknown variant `VII`, expected one of `I`, `II`",
+            "skin.phototype: unknown word `VII`, expected one of `I`, `II`",
         ),
         (
             r#"{"skin": {"phototype": "II"}, "sun": "noon"}"#,
-            "sun: unknown variant `noon`, expected one of `sheltered`, `everyday`",
+            "sun: unknown word `noon`, expected one of `sheltered`, `everyday`",
         ),
         (r#"{"skin": {"phototype": "II"}, "oil": 3}"#, "oil: "),
         (
             r#"{"skin": {"phototype": "II"}, "aftercare": "none"}"#,
-            "aftercare: unknown variant `none`, expected `followed` or `neglected`",
+            "aftercare: unknown word `none`, expected `followed` or `neglected`",
         ),
         (
             r#"{"skin": {"phototype": "II"}, "touch_ups": [{"months": -2}]}"#,
-            "touch_ups[0].months: `months` is -2 months, outside 0 to 600 months",
+            "touch_ups[0].months: `months` is -2, outside 0 to 600 months",
         ),
         (
             r#"{"skin": {"phototype": "II"}, "touch_ups": [{"months": NaN}]}"#,
-            "touch_ups[0].months: expected value",
+            "touch_ups[0].months: `NaN` is no number, text, list or object",
         ),
         (
             r#"{"skin": {"phototype": "II"}, "touch_ups": [{"months": 1e999}]}"#,
@@ -133,17 +134,74 @@ fn wrong_requests_are_refused_with_field_value_and_range() {
             "existing[0].colourants: there is no colourant `PR999`",
         ),
         (
+            r#"{"skin": {"phototype": "II"}, "existing": [{"colourants": {"CI 77491": 0.3}}]}"#,
+            "existing[0].colourants: there is no colourant `CI 77491`. CI 77491 is `PR101`",
+        ),
+        (
             r#"{"skin": {"phototype": "II"}, "existing": [{}]}"#,
             "existing[0]: give either `mix` or `colourants`",
         ),
         (r#"{"skin": {"phototype": "II"}, "months": -1}"#, "`months` is -1"),
         (r#"{"skin": {"phototype": "II"}, "lamp": "A"}"#, "unknown field `lamp`"),
-        (r#"{"skin": {"phototype": "II"}, "light": "D50"}"#, "unknown variant `D50`"),
-        (r#"{"skin": "#, "EOF"),
-        ("", "EOF"),
+        (r#"{"skin": {"phototype": "II"}, "light": "D50"}"#, "unknown word `D50`"),
+        (
+            r#"{"skin": {"phototype": "II"}, "placement": {"load": "much"}}"#,
+            "expected a number at line 1 column 58; it must be 0 to 5 times a full pass",
+        ),
+        (r#"{"skin": {"phototype": "II"}, "mix": {"tolcarn": 4.5}}"#, "expected a whole number, 0 or more"),
+        (
+            r#"{"skin": {"phototype": "II"}, "touch_ups": [12]}"#,
+            "touch_ups[0]: invalid type: number `12`, expected an object",
+        ),
+        (r#"{"skin": {"phototype": "II" "#, "-: skin: the text ends inside an object"),
+        (r#"{"skin": "#, "-: skin: the text ends inside a value"),
+        ("", "-: request: the text ends inside a value"),
     ] {
         foresee(request).code(1).stdout(is_empty()).stderr(contains(words));
     }
+}
+
+#[test]
+fn wrong_files_are_refused_with_place_value_and_range() {
+    let layers = |input: &[u8]| healedhue().args(["layers", "-"]).write_stdin(input).assert();
+    let one = |layer: &str| {
+        let stack = format!(
+            r#"[{{"refractive_index": 1.4, "layers": [{{{layer}, "anisotropy": 0.8, "thickness_mm": 1}}]}}]"#
+        );
+        layers(stack.as_bytes()).code(1).stdout(is_empty())
+    };
+    one(r#""absorption_per_mm": NaN, "scattering_per_mm": 1"#).stderr(contains(
+        "-: stack 1: layer 1: `absorption_per_mm`: `NaN` is no number, text, list or object at line 1 column 61; it must be 0 to 100000 per mm",
+    ));
+    one(r#""absorption_per_mm": 1e300, "scattering_per_mm": 1"#)
+        .stderr(contains("stack 1: layer 1: `absorption_per_mm` is 1e300, outside 0 to 100000 per mm"));
+    one(r#""absorption_per_mm": 1"#).stderr(contains("stack 1: layer 1: missing field `scattering_per_mm`"));
+    layers(br#"{"refractive_index": 1.4}"#).code(1).stderr(contains("expected a list"));
+    // As editors write it.
+    layers(b"\xef\xbb\xbf[]").success();
+
+    let skin = |heading: &str, of: fn(f64) -> f64| {
+        let rows: String = (0..=30)
+            .map(|i| 400.0 + 10.0 * f64::from(i))
+            .map(|nm| format!("{nm},{0},{0}\n", of(nm)))
+            .collect();
+        healedhue().args(["skin", "-"]).write_stdin(format!("wavelength_nm,{heading}\n{rows}")).assert()
+    };
+    let rising = |nm: f64| 0.2 + 0.4 * (nm - 400.0) / 300.0;
+    skin("one,one", rising).code(1).stderr(contains("line 1: the column `one` is there twice"));
+    skin("one,", rising).code(1).stderr(contains("line 1: the heading of column 3 is ``"));
+    skin("one,\u{1b}[2J", rising).code(1).stderr(contains("column 3 is `\\u{1b}[2J`"));
+    skin("one", rising).code(1).stderr(contains("line 2: there are 3 values for 2 headings"));
+    healedhue()
+        .args(["skin", "-"])
+        .write_stdin("wavelength_nm;one\n400;0,3\n")
+        .assert()
+        .code(1)
+        .stderr(contains("the first column is `wavelength_nm;one`").and(contains("separated by commas")));
+    skin("one,two", rising).success().stdout(contains("no skin").not());
+    skin("sky,two", |nm| 0.9 - 0.8 * (nm - 400.0) / 300.0)
+        .success()
+        .stdout(contains("sky: no skin of the model looks like this (ΔE00 "));
 }
 
 #[test]

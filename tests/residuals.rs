@@ -121,11 +121,14 @@ fn each_family_of_residuals_reads_as_an_expert_would_name_it() {
 #[test]
 fn the_old_work_of_each_client_reads_as_it_is_told() {
     let expected = [
+        ("bastrel", Tone::Warm),
         ("coveny", Tone::Neutral),
+        ("dovarel", Tone::Orange),
         ("ferrand", Tone::Grey),
         ("gaura", Tone::Grey),
         ("hadrin", Tone::Orange),
         ("hallam", Tone::BlueGrey),
+        ("hettin", Tone::Red),
         ("ilvane", Tone::Salmon),
         ("jessom", Tone::BlueGrey),
         ("kerrin", Tone::Grey),
@@ -137,9 +140,13 @@ fn the_old_work_of_each_client_reads_as_it_is_told() {
         ("mirrel", Tone::Grey),
         ("norrin", Tone::Red),
         ("ondrey", Tone::PinkViolet),
+        // Two works that lie over each other.
+        ("orrila", Tone::Ashy),
         ("pellam", Tone::Red),
         ("quenna", Tone::BlueGrey),
+        ("tamsor", Tone::GreenGrey),
         ("tessaly", Tone::Red),
+        ("vessan", Tone::PinkViolet),
         ("wistra", Tone::BlackBlue),
         ("yarrel", Tone::GreenGrey),
     ];

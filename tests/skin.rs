@@ -224,6 +224,16 @@ fn the_mean_measured_spectrum_is_fitted_within_what_can_be_seen() {
     assert!((0.4..0.9).contains(&skin.oxygenation) && (0.8..2.6).contains(&skin.scattering), "{skin:?}");
 }
 
+/// What is no skin is fitted as badly as it deserves, by numbers that a skin may have.
+#[test]
+fn what_is_no_skin_is_said_to_be_none() {
+    for no_skin in [[1.0; 31], [0.0; 31], std::array::from_fn(|band| 0.9 - 0.8 * band as f64 / 30.0)] {
+        let fit = fit_spectrum(&no_skin, Site::Brow, &Prior::anybody());
+        assert!(fit.is_no_skin() && fit.skin.checked().is_ok(), "{fit:?}");
+    }
+    assert!(!fit_spectrum(&MEAN_OF_50, Site::Brow, &Prior::anybody()).is_no_skin());
+}
+
 #[test]
 fn a_colour_is_met_by_the_skin_nearest_to_the_prior() {
     for lab in [Lab::new(63.0, 11.0, 16.0), Lab::new(45.0, 14.0, 18.0), Lab::new(30.0, 9.0, 10.0)] {

@@ -1,8 +1,8 @@
 // The case in the address, behind the #, so that it can be sent as a link. Only what differs from a fresh case stands there.
 //
-// client=ID  skin=II,cool,ruddy  melanin=0.03  blood=…  background=…  site=lip  old=…;…  technique=strokes
-// placement=DEPTH,THICKNESS,LOAD,COVERAGE  mix=ID~DROPS,…  goal=ID  own=L,a,b,TOLERANCE  sun= oil= aftercare=  months=12  light=A
-// most=BOTTLES,DROPS. Old work: c: (colourants) or m: (mix), ID~AMOUNT,… @ its placement @ its months.
+// client=ID  skin=II,cool,ruddy  melanin=0.03  blood=…  background=…  scar=yes  site=lip  old=…;…  technique=strokes
+// placement=DEPTH,THICKNESS,LOAD,COVERAGE  mix=ID~DROPS,…  goal=ID  own=L,a,b,TOLERANCE  touch=MONTHS  sun= oil= aftercare=  months=12
+// light=A  most=BOTTLES,DROPS. Old work: c: (colourants) or m: (mix), ID~AMOUNT,… @ its placement @ its months.
 
 const NUMBER = /^-?\d+(\.\d+)?(e-?\d+)?$/i;
 
@@ -18,6 +18,7 @@ function writeAddress(state) {
   const words = ["phototype", "undertone", "redness"];
   if (!client || words.some((word) => state[word] !== based[word])) add("skin", words.map((word) => state[word]).join(","));
   for (const name of ["melanin", "blood", "background"]) if (state[name] !== null) add(name, state[name]);
+  if (state.scar !== based.scar) add("scar", state.scar ? "yes" : "no");
   if (!client || state.site !== based.site) add("site", state.site);
   const [olds, were] = [state.existing, client ? based.existing : []].map((list) => list.map(old).join(";"));
   if (olds !== were) add("old", olds || "none");
@@ -26,6 +27,7 @@ function writeAddress(state) {
   add("mix", amounts(state.mix) || "none");
   if (!state.goal) add("own", [...state.ownGoal.lab, state.ownGoal.tolerance].join(","));
   else if (!client || state.goal !== based.goal) add("goal", state.goal);
+  if (state.touchUp > 0) add("touch", state.touchUp);
   for (const name of ["sun", "oil", "aftercare", "months", "light"]) if (state[name] !== based[name]) add(name, state[name]);
   if (state.mostBottles !== 2 || state.mostDrops !== 6) add("most", `${state.mostBottles},${state.mostDrops}`);
   return `#${parts.join("&")}`;
@@ -109,6 +111,16 @@ const READERS = new Map([
     if (fine) state[name] = Number(text);
     return fine;
   }]),
+  ["scar", (state, text) => {
+    const fine = ["yes", "no"].includes(text);
+    if (fine) state.scar = text === "yes";
+    return fine;
+  }],
+  ["touch", (state, text) => {
+    const fine = NUMBER.test(text) && within(Number(text), [0.5, LATEST_TOUCH_UP]);
+    if (fine) state.touchUp = Number(text);
+    return fine;
+  }],
   ...["site", "sun", "oil", "aftercare"].map((name) => [name, (state, text) => {
     const fine = CHOICES[name].includes(text);
     if (fine) state[name] = text;

@@ -13,6 +13,8 @@ const CHOICES = {
 const MOST_OLD = 4;
 const MOST_DROPS = 30;
 const WORLDS = 256;
+// The latest touch-up, in months after the first placement: that of the last time shown.
+const LATEST_TOUCH_UP = 36;
 
 function techniqueOf(id) {
   return COURSE.techniques.find((technique) => technique.id === id);
@@ -32,7 +34,7 @@ function freshCase() {
   const plain = COURSE.shelf.bottles.find((bottle) => !bottle.modifier && !COURSE.restricted.includes(bottle.id));
   const blank = {
     client: "",
-    phototype: "III", undertone: "neutral", redness: "calm", site: "brow",
+    phototype: "III", undertone: "neutral", redness: "calm", scar: false, site: "brow",
     melanin: null, blood: null, background: null,
     existing: [],
     technique: "both",
@@ -40,6 +42,8 @@ function freshCase() {
     mix: plain ? { [plain.id]: 4 } : {},
     goal: COURSE.goals[0]?.id ?? "",
     ownGoal: { lab: [45, 8, 12], tolerance: 4 },
+    // Months until the same mix is placed again; 0 for never.
+    touchUp: 0,
     sun: "everyday", oil: "balanced", aftercare: "followed",
     months: 1.5, light: "D65",
     mostBottles: 2, mostDrops: 6,
@@ -51,9 +55,9 @@ function freshCase() {
 function withClient(state, id) {
   const client = clientOf(id);
   if (!client) return { ...state, client: "" };
-  const { phototype, undertone, redness, site, goal } = client;
+  const { phototype, undertone, redness, scar, site, goal } = client;
   const existing = client.existing.map(({ work }) => structuredClone(work));
-  return { ...state, client: id, phototype, undertone, redness, site, goal, existing, melanin: null, blood: null, background: null };
+  return { ...state, client: id, phototype, undertone, redness, scar, site, goal, existing, melanin: null, blood: null, background: null };
 }
 
 function goalOf(state) {
@@ -63,6 +67,7 @@ function goalOf(state) {
 function skinOf(state) {
   const skin = { phototype: state.phototype, undertone: state.undertone, redness: state.redness };
   for (const name of ["melanin", "blood", "background"]) if (state[name] !== null) skin[name] = state[name];
+  if (state.scar) skin.scar = true;
   return skin;
 }
 
@@ -70,7 +75,8 @@ function skinOf(state) {
 function requestOf(state) {
   const { site, light, months, placement, existing, sun, oil, aftercare } = state;
   const mix = Object.fromEntries(Object.entries(state.mix).filter(([, count]) => count > 0));
-  return { skin: skinOf(state), site, light, months, mix, placement, existing, sun, oil, aftercare, worlds: WORLDS };
+  const touchUps = state.touchUp > 0 ? { touch_ups: [{ months: state.touchUp }] } : {};
+  return { skin: skinOf(state), site, light, months, mix, placement, existing, sun, oil, aftercare, ...touchUps, worlds: WORLDS };
 }
 
 function surveyRequestOf(state) {

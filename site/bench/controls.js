@@ -20,6 +20,7 @@ const IN_WORDS = {
   thickness: (value) => message("screen-in-mm", { number: short(value) }),
   load: (value) => message("bench-of-full-pass", { number: short(value) }),
   coverage: (value) => percent(value),
+  touch_up: (value) => (value > 0 ? message("bench-touch-up-after", { age: age(value, "-after") }) : message("bench-touch-up-none")),
   age: (value) => message("screen-old", { age: age(value) }),
 };
 const PLACED = { depth: "depth_mm", thickness: "thickness_mm", load: "load", coverage: "coverage" };
@@ -89,10 +90,12 @@ class Controls {
     }
     this.on("site", (value) => Object.assign(this.state, { site: value, melanin: null, blood: null, background: null }));
     for (const name of SKIN_NUMBERS) this.on(name, (position) => (this.state[name] = valueOf(name, Number(position))));
+    byId("scar").addEventListener("change", ({ target }) => this.set(() => (this.state.scar = target.checked)));
     byId("skin_back").addEventListener("click", () => this.set(() => Object.assign(this.state, { melanin: null, blood: null, background: null })));
   }
 
   bindPlacement() {
+    this.on("touch_up", (value) => (this.state.touchUp = Number(value)));
     for (const [id, key] of Object.entries(PLACED)) this.on(id, (value) => (this.state.placement[key] = Number(value)));
   }
 
@@ -141,6 +144,8 @@ class Controls {
   show() {
     const { state } = this;
     for (const name of ["client", "phototype", "undertone", "redness", "site", "sun", "oil", "aftercare", "goal"]) byId(name).value = state[name];
+    byId("scar").checked = state.scar;
+    showSlider("touch_up", "touch_up", state.touchUp, state.touchUp);
     byId("most_bottles").value = state.mostBottles;
     byId("most_drops").value = state.mostDrops;
     for (const name of ["months", "light", "technique"]) {

@@ -16,6 +16,7 @@ function showRanking(state, ranking, take) {
     said.push(own.nearer === 0 ? message("bench-own-best", { distance }) : message("bench-own-nearer", { nearer: own.nearer, mixes: search.mixes, distance }));
   }
   said.push(message("bench-judged-at", { judged: judgedInWords(state) }));
+  if (touchUpInWords(state).length > 0) said.push(message("bench-best-touch-up"));
   say(byId("best_words"), said.join(" "));
   const head = made("tr", "", ...["place", "mix", "distance", "lab-head", ""].map((name) => (name ? message(`bench-${name}`) : "")).map((text, place) => {
     const cell = made(text ? "th" : "td", place === 2 ? "number" : "", text);

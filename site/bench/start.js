@@ -92,7 +92,7 @@ class Bench {
     });
     row.dataset.swatches = survey.today.length > 0 ? 7 : 6;
     const judged = survey.moments.find((moment) => moment.months === state.months).seen[place];
-    say(byId("sight_words"), `${seenInWords(state, judged)} ${goalInWords(state, judged)}`);
+    say(byId("sight_words"), [seenInWords(state, judged), ...touchUpInWords(state), goalInWords(state, judged)].join(" "));
   }
 
   showLights() {

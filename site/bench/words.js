@@ -38,7 +38,7 @@ function likelyInWords(state, { within_delta_e_2000: within, region }) {
 function readingOf(state, survey) {
   const place = LIGHTS.indexOf(state.light);
   const now = survey.moments.find((moment) => moment.months === state.months).seen[place];
-  const said = [seenInWords(state, now), goalInWords(state, now)];
+  const said = [seenInWords(state, now), ...touchUpInWords(state), goalInWords(state, now)];
   const last = survey.moments.at(-1);
   if (hasMix(state) && state.months < last.months) {
     const [words, years] = [toneInWords(last.seen[place].reading), last.months / 12];
@@ -53,6 +53,11 @@ function readingOf(state, survey) {
   if (elsewhere.length > 0 && hasMix(state)) said.push(message("bench-other-light", { tones: elsewhere.join("; ") }));
   if (!hasMix(state)) said.unshift(message("bench-no-work"));
   return said.join(" ");
+}
+
+// Whether the same mix was placed again by the time judged.
+function touchUpInWords({ touchUp, months }) {
+  return touchUp > 0 && touchUp <= months ? [message("bench-touched-up", { age: age(touchUp, "-after") })] : [];
 }
 
 function seenInWords(state, { reading }) {

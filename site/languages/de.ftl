@@ -52,6 +52,7 @@ exercise-redness-ruddy = stark gerötet
 exercise-case-now = { $client } jetzt
 exercise-case-goal = Ziel: { $name }, erreicht bis ΔE00 { $tolerance }
 exercise-case-skin = Phototyp { $phototype }, Unterton { $undertone }, Haut { $redness }
+exercise-case-scar = { $skin }; die Stelle ist eine flache, helle Narbe
 exercise-case-old-work = Alter: { $age }. { $note }
 exercise-case-judged = { $when }, unter { $light }
 exercise-case-placement = { $depth } mm tief, { $thickness } mm dick, Beladung { $load }, { $coverage } % der Fläche gedeckt
@@ -416,6 +417,7 @@ text-practice = Mehr davon, frisch erstellt: <a href="{ $href }">diese Lektion �
 
 home-begin = Hier beginnen:
 home-example = Eine Flasche, { $bottle }, und wie sie nach sechs Wochen auf verschiedener Haut abgeheilt ist
+home-module-list = Die Module
 home-modules = Was Sie lernen
 home-instructors = Für Lehrkräfte
 home-instructors-about = Seiten zum Planen und Unterrichten und leere Blätter zum Drucken.
@@ -815,11 +817,6 @@ progress-wait = Die Aufzeichnungen werden gelesen …
 progress-due = Jetzt fällig
 progress-mixed = Üben, was am nötigsten ist
 progress-estimates = Die Prozentzahlen sind Schätzungen aus Ihren Antworten. Sie sinken mit den Tagen ohne Übung, langsamer nach richtigen Antworten an verschiedenen Tagen.
-progress-record = Ihre Aufzeichnungen
-progress-save = In Datei speichern
-progress-load = Aus Datei laden
-progress-wipe = Löschen
-progress-load-file = Datei mit Lernstand
 progress-known = { $count ->
     [one] { $known } von einer Fertigkeit sicher.
    *[other] { $known } von { $count } Fertigkeiten sicher.
@@ -946,6 +943,7 @@ bench-skin-words = Diese Wörter ergeben eine typische Haut als Anfang. Ein Phot
 bench-melanin = Melanin
 bench-blood = Rötung: Blut
 bench-background = Unterton: Gelb des Gewebes
+bench-scar = Die Stelle ist eine flache, blasse Narbe
 bench-skin-back = Zurück zu den Wörtern
 bench-old = Alte Arbeit
 bench-old-add = Alte Arbeit hinzufügen
@@ -960,7 +958,12 @@ bench-load = Beladung
 bench-load-help = 1 ist ein voller Durchgang.
 bench-coverage = Deckung
 bench-coverage-help = Der Anteil der Fläche, der Farbe trägt. Das Farbmuster zeigt, was das Auge aus der Entfernung daraus macht.
-bench-wear = Beanspruchung
+bench-wear = Beanspruchung und Nacharbeit
+bench-touch-up = Nacharbeit
+bench-touch-up-help = Dieselbe Mischung noch einmal, an derselben Stelle.
+bench-touch-up-none = keine
+bench-touch-up-after = nach { $age }
+bench-touched-up = Nach { $age } mit derselben Mischung nachgearbeitet.
 bench-sun = Sonne
 bench-sun-sheltered = geschützt
 bench-sun-everyday = alltäglich
@@ -1000,6 +1003,7 @@ bench-best = Was am besten wäre
 bench-most-bottles = Flaschen je Mischung, höchstens
 bench-most-drops = Tropfen insgesamt, höchstens
 bench-best-about = Jede Mischung innerhalb dieser Grenzen, aus Flaschen ohne beschränkte Inhaltsstoffe, wird in diese Haut gesetzt und zum beurteilten Zeitpunkt und Licht mit dem Ziel verglichen. Keine wird ausgelassen.
+bench-best-touch-up = Nachgearbeitet wird mit der Mischung auf dem Tisch; andere Mischungen werden nur beim ersten Setzen versucht.
 bench-best-mixes = Die besten Mischungen
 
 # Was die Seite sagt, während sie läuft.
@@ -1741,3 +1745,69 @@ report-unlinked-unanswered = niemand hat es beantwortet
 report-unlinked-all-right = alle hatten es richtig: Es ist leichter, als diese Personen zeigen können
 report-unlinked-none-right = niemand hatte es richtig: Es ist schwerer, als diese Personen zeigen können
 report-unlinked-apart = zu wenige Antworten verbinden es mit den anderen Fragen
+
+## Üben im Terminal
+
+terminal-exercises = { $count ->
+    [one] eine Aufgabe
+   *[other] { $count } Aufgaben
+ }
+terminal-at-most = { $exercises }, höchstens { $minutes } Minuten
+terminal-minutes = { $minutes } Minuten
+terminal-greeting = { $course }: Üben, { $extent }. Geben Sie Ihre Antwort ein und drücken Sie die Eingabetaste; q beendet die Sitzung.
+terminal-promise = Farben sind Vorhersagen zum Lernen, nie das Versprechen eines Ergebnisses an einem Menschen.
+terminal-kept = Ihr Lernstand liegt in
+terminal-number = { $number } von { $count }
+terminal-number-minute = { $number }, Minute { $passed } von { $minutes }
+terminal-prompt = Ihre Antwort ({ $how }, q zum Beenden):
+terminal-again = Bitte antworten Sie so: { $how }, oder q ({ $why }).
+terminal-so-far-one = Bisher: eine Antwort.
+terminal-so-far = { $skills ->
+    [one] Bisher: { $answers } Antworten in einer Fertigkeit.
+   *[other] Bisher: { $answers } Antworten in { $skills } Fertigkeiten.
+ }
+terminal-plan = { $count ->
+    [one] Plan: eine Aufgabe: { $skills }. Er ändert sich mit Ihren Antworten.
+   *[other] Plan: etwa { $count } Aufgaben: { $skills }. Er ändert sich mit Ihren Antworten.
+ }
+terminal-summary = Zusammenfassung
+terminal-change = { $count ->
+    [one] eine Antwort, Wertung { $credit }. Vorher gekonnt: { $before } ({ $share_before }), jetzt: { $after } ({ $share_after }).
+   *[other] { $count } Antworten, Wertung { $credit }. Vorher gekonnt: { $before } ({ $share_before }), jetzt: { $after } ({ $share_after }).
+ }
+terminal-reread = { $count ->
+    [one] { $lesson } (eine Antwort)
+   *[other] { $lesson } ({ $count } Antworten)
+ }
+terminal-belief = „{ $belief }“ { $often }.
+terminal-chosen-once = Das eine Mal gewählt, das es angeboten war
+terminal-chosen-always = Alle { $offered } Male gewählt, die es angeboten war
+terminal-chosen = { $chosen } der { $offered } Male gewählt, die es angeboten war
+terminal-percentages = Prozente sind Schätzungen, wie gut eine Fertigkeit gekonnt ist. Sie sinken mit den Tagen ohne Übung.
+terminal-person = { $name }, { $age }; Haar: { $hair }. „{ $wish }“
+terminal-person-skin = { $name }, { $age }: Fototyp { $phototype }, Unterton { $undertone }, Rötung { $redness }; Haar: { $hair }. „{ $wish }“
+terminal-health = Gesundheit: { $note }
+terminal-bare = Haut ohne Arbeit
+terminal-now = wie es jetzt ist
+terminal-goal = Ziel
+terminal-within = { $b }, innerhalb von ΔE00 { $tolerance }
+terminal-beyond = (außerhalb von sRGB)
+terminal-placed = Gesetzt { $depth } mm tief, { $thickness } mm dick, Auftrag { $load }, Deckung { $coverage } %.
+terminal-drops-limits = Eine Flasche ({ $bottles }) mit Tropfen von Modifikatoren, { $drops } Tropfen insgesamt, höchstens { $modifiers } davon Modifikatoren.
+terminal-right = Richtig
+terminal-part = Nicht die beste Antwort
+terminal-nothing = Keine Punkte
+terminal-credit = { $verdict }, Wertung { $share }
+terminal-yours = Ihre
+terminal-best = die beste
+terminal-behind = Dahinter steht oft: „{ $belief }“
+terminal-truth = Was wirklich geschieht: { $truth }
+terminal-read-again = Wieder lesen: { $lesson }
+terminal-right-order = Die richtige Reihenfolge: { $steps }.
+terminal-these-hold = Diese treffen zu: { $statements }.
+terminal-best-is = Am besten: { $best }. { $why }
+terminal-letters = { $from } bis { $to }
+terminal-how-several = alle von { $letters }, die zutreffen
+terminal-how-order = { $letters } in ihrer Reihenfolge
+terminal-how-drops = Tropfen je Buchstabe, etwa { $example }
+terminal-how-number = eine Zahl in { $unit }

@@ -53,6 +53,7 @@ exercise-redness-ruddy = ruddy
 exercise-case-now = { $client } now
 exercise-case-goal = Goal: { $name }, reached within ΔE00 { $tolerance }
 exercise-case-skin = phototype { $phototype }, { $undertone } undertone, { $redness }
+exercise-case-scar = { $skin }; the place is a flat, pale scar
 exercise-case-old-work = { $age } old. { $note }
 exercise-case-judged = { $when }, under { $light }
 exercise-case-placement = { $depth } mm deep, { $thickness } mm thick, load { $load }, { $coverage }% of the area covered
@@ -402,6 +403,7 @@ text-practice = More of the same, made afresh: <a href="{ $href }">practise this
 
 home-begin = Begin here:
 home-example = One bottle, { $bottle }, and what it heals to at six weeks on different skins
+home-module-list = The modules
 home-modules = What you will learn
 home-instructors = For instructors
 home-instructors-about = Pages to plan and teach by, and blank sheets to print.
@@ -800,11 +802,6 @@ progress-wait = The record is being read …
 progress-due = Due now
 progress-mixed = Practise what you need most
 progress-estimates = Percentages are estimates from your answers. They fall with the days without practice, more slowly after right answers on different days.
-progress-record = Your record
-progress-save = Save to a file
-progress-load = Load from a file
-progress-wipe = Wipe
-progress-load-file = File of progress to load
 progress-known = { $count ->
     [one] { $known } of one skill known well.
    *[other] { $known } of { $count } skills known well.
@@ -932,6 +929,7 @@ bench-skin-words = These words give a typical skin to start from. A phototype is
 bench-melanin = Melanin
 bench-blood = Redness: blood
 bench-background = Undertone: yellow of the tissue
+bench-scar = The place is a flat, pale scar
 bench-skin-back = Back to the words
 bench-old = Old work
 bench-old-add = Add old work
@@ -946,7 +944,12 @@ bench-load = Load
 bench-load-help = 1 is one full pass.
 bench-coverage = Coverage
 bench-coverage-help = The share of the area that carries colour. The swatch shows what the eye makes of it from a distance.
-bench-wear = Wear
+bench-wear = Wear and touch-up
+bench-touch-up = Touch-up
+bench-touch-up-help = The same mix once more, in the same place.
+bench-touch-up-none = none
+bench-touch-up-after = after { $age }
+bench-touched-up = Touched up with the same mix after { $age }.
 bench-sun = Sun
 bench-sun-sheltered = sheltered
 bench-sun-everyday = everyday
@@ -986,6 +989,7 @@ bench-best = What would be best
 bench-most-bottles = Bottles in a mix, at most
 bench-most-drops = Drops in all, at most
 bench-best-about = Every mix within these limits, of bottles that hold nothing restricted, is placed in this skin and compared with the goal at the time and in the light judged. None is left out.
+bench-best-touch-up = The touch-up is made with the mix on the bench; other mixes are tried in the first placement.
 bench-best-mixes = The best mixes
 
 # What the page says as it runs.
@@ -1727,3 +1731,69 @@ report-unlinked-unanswered = nobody answered it
 report-unlinked-all-right = everybody got it right: it is easier than these people can show
 report-unlinked-none-right = nobody got it right: it is harder than these people can show
 report-unlinked-apart = too few answers link it to the other questions
+
+## Practice in the terminal
+
+terminal-exercises = { $count ->
+    [one] one exercise
+   *[other] { $count } exercises
+ }
+terminal-at-most = { $exercises }, at most { $minutes } minutes
+terminal-minutes = { $minutes } minutes
+terminal-greeting = { $course }: practice, { $extent }. Type your answer and press Enter; q ends the session.
+terminal-promise = Colours are predictions for teaching, never a promise of a result on a person.
+terminal-kept = Your progress is kept in
+terminal-number = { $number } of { $count }
+terminal-number-minute = { $number }, minute { $passed } of { $minutes }
+terminal-prompt = Your answer ({ $how }, q to end):
+terminal-again = Please answer with { $how }, or q: { $why }.
+terminal-so-far-one = So far: one answer.
+terminal-so-far = { $skills ->
+    [one] So far: { $answers } answers in one skill.
+   *[other] So far: { $answers } answers in { $skills } skills.
+ }
+terminal-plan = { $count ->
+    [one] Plan: one exercise: { $skills }. It changes with your answers.
+   *[other] Plan: about { $count } exercises: { $skills }. It changes with your answers.
+ }
+terminal-summary = Summary
+terminal-change = { $count ->
+    [one] one answer, credit { $credit }. Known before: { $before } ({ $share_before }), now: { $after } ({ $share_after }).
+   *[other] { $count } answers, credit { $credit }. Known before: { $before } ({ $share_before }), now: { $after } ({ $share_after }).
+ }
+terminal-reread = { $count ->
+    [one] { $lesson } (one answer)
+   *[other] { $lesson } ({ $count } answers)
+ }
+terminal-belief = “{ $belief }” { $often }.
+terminal-chosen-once = Chosen the one time it was offered
+terminal-chosen-always = Chosen all { $offered } times it was offered
+terminal-chosen = Chosen { $chosen } of the { $offered } times it was offered
+terminal-percentages = Percentages are estimates of how well a skill is known. They fall with the days without practice.
+terminal-person = { $name }, { $age }; hair: { $hair }. “{ $wish }”
+terminal-person-skin = { $name }, { $age }: phototype { $phototype }, undertone { $undertone }, { $redness } skin; hair: { $hair }. “{ $wish }”
+terminal-health = Health: { $note }
+terminal-bare = skin without work
+terminal-now = as it is now
+terminal-goal = goal
+terminal-within = { $b }, within ΔE00 { $tolerance }
+terminal-beyond = (beyond sRGB)
+terminal-placed = Placed { $depth } mm deep, { $thickness } mm thick, load { $load }, coverage { $coverage }%.
+terminal-drops-limits = One bottle ({ $bottles }) with drops of modifiers, { $drops } drops in all, at most { $modifiers } of them modifiers.
+terminal-right = Right
+terminal-part = Not the best answer
+terminal-nothing = No credit
+terminal-credit = { $verdict }, credit { $share }
+terminal-yours = yours
+terminal-best = the best
+terminal-behind = Behind it often: “{ $belief }”
+terminal-truth = What really happens: { $truth }
+terminal-read-again = Read again: { $lesson }
+terminal-right-order = The right order: { $steps }.
+terminal-these-hold = These hold: { $statements }.
+terminal-best-is = Best: { $best }. { $why }
+terminal-letters = { $from } to { $to }
+terminal-how-several = every one of { $letters } that holds
+terminal-how-order = { $letters } in their order
+terminal-how-drops = drops by letter, such as { $example }
+terminal-how-number = a number in { $unit }

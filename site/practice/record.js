@@ -76,7 +76,8 @@ function asked(what) {
       dialog.close();
     };
     byId("asked_no").onclick = () => dialog.close();
-    dialog.onclose = () => fulfil(answer);
+    // The end of an earlier question may be told when this one is open already.
+    dialog.onclose = () => dialog.open || fulfil(answer);
     dialog.showModal();
     byId("asked_no").focus();
   });

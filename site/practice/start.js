@@ -4,6 +4,7 @@ class Practice {
   constructor(maker) {
     this.maker = maker;
     this.record = new Record();
+    this.questions = new Questions(maker);
     this.sitting = new Sitting(maker, this.record, () => this.over());
     byId("choose").addEventListener("submit", (event) => {
       event.preventDefault();
@@ -52,6 +53,7 @@ class Practice {
       byId("summary").hidden = true;
       byId("choose").hidden = true;
       byId("standing").hidden = true;
+      await this.questions.load(byId("what").value);
       await this.sitting.begin(byId("what").value, byId("extent").value);
     } catch (error) {
       this.trouble(message("practice-failed", { why: error.message }));

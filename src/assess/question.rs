@@ -251,13 +251,14 @@ fn client_asked(language: &Language, client: &Client, skin_is_told: bool, seen: 
         about: client.about.clone(),
         wish: client.wish.clone(),
         skin: skin_is_told.then(|| {
-            say!(
+            let skin = say!(
                 language,
                 "exercise-case-skin",
                 phototype = client.phototype.word(),
                 undertone = client.undertone.said(language),
                 redness = client.redness.said(language)
-            )
+            );
+            if client.scar { say!(language, "exercise-case-scar", skin = skin) } else { skin }
         }),
         hair: client.hair.clone(),
         old_work: client

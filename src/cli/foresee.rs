@@ -50,16 +50,16 @@ const TIMES: [(f64, &str); 4] = [
 
 pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     let text = read_text(&arguments.file)?;
-    let request = Request::from_json(&text)
-        .map_err(|error| Problem::Input(format!("{}: {error}", arguments.file.display())))?;
+    let wrong = |error| Problem::Input(format!("{}: {error}", arguments.file.display()));
+    let request = Request::from_json(&text).map_err(wrong)?;
     let loaded = load(&arguments.folder.course);
     let course = loaded.course.ok_or(Problem::Course(loaded.diagnostics))?;
     let (shelf, painter) = (&course.shelf, Painter::new(arguments.colour));
-    let task = request.resolve(shelf).map_err(|error| Problem::Input(error.to_string()))?;
+    let task = request.resolve(shelf).map_err(wrong)?;
     if arguments.timeline {
         let moments = Moment::all(shelf, &task);
         if let Some(path) = &arguments.svg {
-            write_whole(path, &crate::render::timeline_svg(shelf, &task, &moments))?;
+            write_whole(path, &crate::render::timeline_svg(shelf, &task, &moments), true)?;
         }
         show(arguments, &moments, || {
             strip::timeline(&heading(shelf, &task, painter), &moments, painter) + &closing(shelf, &task)

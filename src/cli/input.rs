@@ -13,12 +13,13 @@ const MOST_BYTES: u64 = 50_000_000;
 /// Longest line that is read, in bytes.
 const LONGEST_LINE: u64 = 10_000;
 
-/// The text of a file, or of standard input for `-`.
+/// The text of a file, or of standard input for `-`, without the byte order mark that some editors and spreadsheets put first.
 pub(super) fn read_text(path: &Path) -> Result<String, Problem> {
-    String::from_utf8(read_input(path, MOST_BYTES)?).map_err(|error| {
+    let text = String::from_utf8(read_input(path, MOST_BYTES)?).map_err(|error| {
         let byte = error.utf8_error().valid_up_to() + 1;
         Problem::Input(format!("{}: byte {byte} is no UTF-8", path.display()))
-    })
+    })?;
+    Ok(text.strip_prefix('\u{feff}').map(str::to_owned).unwrap_or(text))
 }
 
 /// The content of a file, or of standard input for `-`, of at most `most` bytes.

@@ -2,7 +2,9 @@
 
 use super::input::read_text;
 use super::problem::Problem;
+use crate::json::{self, Wrong};
 use crate::optics::{Measured, Stack, stack};
+use serde_path_to_error::Segment;
 use std::io::Write;
 use std::path::PathBuf;
 
@@ -20,14 +22,27 @@ pub(super) struct Arguments {
     angles: usize,
 }
 
+/// Stacks and layers are counted from 1.
+fn place_of(wrong: &Wrong) -> String {
+    let mut words = ["stack", "layer"].into_iter();
+    let steps = wrong.path.iter().flat_map(|path| path.iter());
+    steps
+        .filter_map(|step| match step {
+            Segment::Seq { index } => words.next().map(|word| format!("{word} {}: ", index + 1)),
+            Segment::Map { key } if key != "layers" => Some(format!("`{key}`: ")),
+            _ => None,
+        })
+        .collect()
+}
+
 pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     if !stack::ANGLES.contains(&arguments.angles) {
         return Err(Problem::Use(stack::StackError::Angles(arguments.angles).to_string()));
     }
     let text = read_text(&arguments.file)?;
     let file = arguments.file.display();
-    let stacks: Vec<Stack> =
-        serde_json::from_str(&text).map_err(|error| Problem::Input(format!("{file}: {error}")))?;
+    let stacks: Vec<Stack> = json::read(&text, &stack::BOUNDS)
+        .map_err(|wrong| Problem::Input(format!("{file}: {}{}", place_of(&wrong), wrong.why)))?;
     let measured: Vec<Measured> = stacks
         .iter()
         .enumerate()

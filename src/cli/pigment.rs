@@ -7,7 +7,7 @@ mod entry;
 mod readings;
 mod report;
 
-use super::problem::Problem;
+use super::problem::{Problem, write_whole};
 use crate::colour::{Lab, Spectrum, Srgb};
 use crate::course::bounds;
 use crate::pigment::measure::{Found, INDEX, Optics, Setup, Surface, of_colour};
@@ -16,7 +16,7 @@ use crate::quantity::Quantity;
 use entry::Written;
 use rayon::prelude::*;
 use std::io::Write;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
 /// CSV in, YAML for lessons/pigments/ out. Drawdowns: columns over_white and over_black, or over_white@0.01 and over_black@0.01
 /// for films of several thicknesses in mm; white and black for the bare card. Or an opaque masstone and a tint with white: columns
@@ -226,27 +226,4 @@ impl Subject {
             setup,
         })
     }
-}
-
-/// Writes a file in one step: what was there before stays until the new one is whole.
-fn write_whole(path: &Path, text: &str, replace: bool) -> Result<(), Problem> {
-    let file = |source| Problem::File { path: path.to_owned(), source };
-    let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    if !replace && path.exists() {
-        return Err(Problem::Input(format!(
-            "{}: the file is there already; choose another name, or `--replace` it",
-            path.display()
-        )));
-    }
-    let mut builder = tempfile::Builder::new();
-    #[cfg(unix)]
-    builder.permissions(std::os::unix::fs::PermissionsExt::from_mode(0o666));
-    let mut temporary = builder.prefix(".healedhue-").tempfile_in(folder).map_err(file)?;
-    temporary.write_all(text.as_bytes()).map_err(file)?;
-    if replace {
-        temporary.persist(path).map_err(|error| file(error.error))?;
-    } else {
-        temporary.persist_noclobber(path).map_err(|error| file(error.error))?;
-    }
-    Ok(())
 }

@@ -72,21 +72,39 @@ pub(super) fn unsatisfied(error: &GenerateError, stands: &Stands) -> Diagnostic 
 }
 
 /// Writes a file whole: into a temporary one beside it, which then takes its place. A file that was there stays as it was if anything
-/// fails.
-pub(super) fn write_whole(path: &Path, text: &str) -> Result<(), Problem> {
+/// fails, and if it is not to be replaced.
+pub(super) fn write_whole(path: &Path, text: &str, replace: bool) -> Result<(), Problem> {
     let file = |source| Problem::File { path: path.to_owned(), source };
+    let there = || {
+        Problem::Input(format!(
+            "{}: the file is there already; choose another name, or `--replace` it",
+            path.display()
+        ))
+    };
     if path.is_dir() {
         return Err(file(std::io::Error::other("this is a folder")));
+    }
+    if !replace && path.exists() {
+        return Err(there());
     }
     let folder = match path.parent() {
         Some(folder) if folder != Path::new("") => folder,
         _ => Path::new("."),
     };
+    if !folder.is_dir() {
+        return Err(file(std::io::Error::other(format!("there is no folder {}", folder.display()))));
+    }
     let mut builder = tempfile::Builder::new();
     // A temporary file is for its owner alone, a picture for whom the folder lets read.
     #[cfg(unix)]
     builder.permissions(std::os::unix::fs::PermissionsExt::from_mode(0o666));
     let mut new = builder.prefix(".healedhue-").tempfile_in(folder).map_err(file)?;
     new.write_all(text.as_bytes()).and_then(|()| new.as_file().sync_all()).map_err(file)?;
-    new.persist(path).map(drop).map_err(|error| file(error.error))
+    if replace {
+        return new.persist(path).map(drop).map_err(|error| file(error.error));
+    }
+    new.persist_noclobber(path).map(drop).map_err(|error| match error.error.kind() {
+        std::io::ErrorKind::AlreadyExists => there(),
+        _ => file(error.error),
+    })
 }

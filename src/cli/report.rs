@@ -12,6 +12,7 @@ use super::problem::Problem;
 use crate::assess::report::{Cohort, Report, report};
 use crate::assess::{BookReader, Selection};
 use crate::course::{Course, Date};
+use crate::json;
 use crate::render::{FilesFolder, ReportFolder, SiteLink};
 use std::io::{BufWriter, Write};
 use std::path::{Path, PathBuf};
@@ -150,14 +151,11 @@ fn read_marks(path: &Path) -> Result<Cohort, Problem> {
     }
     serde_json::from_slice(&text).or_else(|_| {
         // Once more, slower, to say which field is wrong.
-        let mut reader = serde_json::Deserializer::from_slice(&text);
-        serde_path_to_error::deserialize(&mut reader)
-            .map_err(|error| match error.path().to_string().as_str() {
-                "." | "?" => error.inner().to_string(),
-                at => format!("{at}: {}", error.inner()),
-            })
-            .and_then(|cohort| reader.end().map(|()| cohort).map_err(|error| error.to_string()))
-            .map_err(|why| Problem::Input(format!("{}: {why}", path.display())))
+        let text = String::from_utf8_lossy(&text);
+        json::read(&text, &[]).map_err(|wrong| {
+            let at = wrong.field().map_or_else(String::new, |field| format!("{field}: "));
+            Problem::Input(format!("{}: {at}{}", path.display(), wrong.why))
+        })
     })
 }
 

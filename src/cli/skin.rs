@@ -40,6 +40,8 @@ struct Found {
     lab_fitted: [f64; 3],
     delta_e_2000: f64,
     ita_degrees: f64,
+    /// Whether no skin of the model looks like this.
+    is_no_skin: bool,
 }
 
 pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
@@ -76,6 +78,13 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
             ItaClass::of(one.ita_degrees).word()
         )?;
     }
+    for one in found.iter().filter(|one| one.is_no_skin) {
+        writeln!(
+            out,
+            "{}: no skin of the model looks like this (ΔE00 {:.1}); is it skin, read with the surface reflection?",
+            one.name, one.delta_e_2000
+        )?;
+    }
     writeln!(out, "An estimate of the model's layers, not a diagnosis.")?;
     Ok(())
 }
@@ -96,6 +105,7 @@ impl Found {
             lab_fitted: triple(fit.lab_fitted),
             delta_e_2000: fit.delta_e_2000,
             ita_degrees: ita_degrees(fit.lab_measured),
+            is_no_skin: fit.is_no_skin(),
         }
     }
 }
@@ -103,6 +113,14 @@ impl Found {
 /// Names and spectra of a CSV file.
 fn read_people(path: &std::path::Path) -> Result<Vec<(String, Spectrum)>, Problem> {
     let table = Table::read(path, "one column a person")?;
+    for (place, column) in table.columns.iter().enumerate() {
+        if table.columns[..place].iter().any(|other| other.name == column.name) {
+            return Err(Problem::Input(format!(
+                "{}: line 1: the column `{}` is there twice; give each person a name of their own",
+                table.file, column.name
+            )));
+        }
+    }
     table
         .columns
         .into_iter()

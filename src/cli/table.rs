@@ -29,20 +29,31 @@ impl Table {
             csv::ReaderBuilder::new().comment(Some(b'#')).trim(csv::Trim::All).from_reader(text.as_bytes());
         let input = |what: String| Problem::Input(format!("{file}: {what}"));
         let headers = reader.headers().map_err(|error| input(error.to_string()))?.clone();
-        // A spreadsheet may have put a byte order mark before the first heading.
-        let first = headers.get(0).unwrap_or("").trim_start_matches('\u{feff}');
+        let first = headers.get(0).unwrap_or("");
         if first != "wavelength_nm" {
+            let commas = if first.contains(';') { "; columns are separated by commas" } else { "" };
             return Err(input(format!(
-                "line 1: the first column is `{first}`; it must be `wavelength_nm`, then {what}"
+                "line 1: the first column is `{}`; it must be `wavelength_nm`, then {what}{commas}",
+                first.escape_debug()
             )));
         }
         if headers.len() < 2 {
             return Err(input("line 1: there is no column of reflectance after `wavelength_nm`".to_owned()));
         }
+        for (place, name) in headers.iter().enumerate() {
+            if name.is_empty() || name.contains(char::is_control) {
+                return Err(input(format!(
+                    "line 1: the heading of column {} is `{}`; it must be a name of printable characters",
+                    place + 1,
+                    name.escape_debug()
+                )));
+            }
+        }
         let mut columns: Vec<Column> =
             headers.iter().skip(1).map(|name| Column { name: name.to_owned(), pairs: Vec::new() }).collect();
         for record in reader.records() {
-            let record = record.map_err(|error| input(error.to_string()))?;
+            let record =
+                record.map_err(|error| input(uneven(&error).unwrap_or_else(|| error.to_string())))?;
             let line = record.position().map_or(0, csv::Position::line);
             let number = |column: usize| {
                 let field = record.get(column).unwrap_or("");
@@ -60,4 +71,11 @@ impl Table {
         }
         Ok(Table { file, columns })
     }
+}
+
+/// What is said of a line that has more or fewer values than there are headings.
+fn uneven(error: &csv::Error) -> Option<String> {
+    let csv::ErrorKind::UnequalLengths { pos, expected_len, len } = error.kind() else { return None };
+    let line = pos.as_ref().map_or(0, csv::Position::line);
+    Some(format!("line {line}: there are {len} values for {expected_len} headings"))
 }

@@ -59,7 +59,9 @@ const LEAST_PEAK: f64 = 0.02;
 pub fn spectrum_of(pairs: &[(f64, f64)]) -> Result<Spectrum, SpectrumError> {
     let spectrum = dark_spectrum_of(pairs)?;
     let most = spectrum.iter().fold(0.0_f64, |most, &value| most.max(value));
-    if most < LEAST_PEAK { Err(SpectrumError::TooSmall { most }) } else { Ok(spectrum) }
+    // Four digits are enough to know the number by.
+    let most_shown = libm::round(most * 1e4) / 1e4;
+    if most < LEAST_PEAK { Err(SpectrumError::TooSmall { most: most_shown }) } else { Ok(spectrum) }
 }
 
 /// As [`spectrum_of`], for something that may be as dark as it likes: black, read without its surface reflection.

@@ -24,7 +24,10 @@ pub struct Client {
     pub undertone: Undertone,
     /// Redness seen.
     pub redness: Redness,
-    /// The skin the engine works with, estimated from the three words above.
+    /// Whether the place is a flat, pale scar; the three words above are of the skin around it.
+    #[serde(default)]
+    pub scar: bool,
+    /// The skin the engine works with at the site, estimated from what stands above.
     pub skin: Skin,
     /// Where the work goes.
     pub site: Site,
@@ -41,6 +44,11 @@ pub struct Client {
 }
 
 impl Client {
+    /// The skin at the site, were its undertone and redness these.
+    pub fn skin_with(&self, undertone: Undertone, redness: Redness) -> Skin {
+        skin_at(self.site, Skin::from_evidence(self.phototype, undertone, redness), self.scar)
+    }
+
     /// How the youngest of the older works was made.
     pub fn technique_now(&self) -> Technique {
         self.existing.last().map_or_else(Technique::default, |old| old.technique)
@@ -50,6 +58,12 @@ impl Client {
     pub fn works(&self) -> Vec<Work> {
         self.existing.iter().map(|old| old.work.clone()).collect()
     }
+}
+
+/// The skin at a site of a person whose brow has the skin `brow`, or a scar in it.
+pub(super) fn skin_at(site: Site, brow: Skin, scar: bool) -> Skin {
+    let skin = site.skin_of(brow);
+    if scar { skin.scarred() } else { skin }
 }
 
 /// A health answer of a client.

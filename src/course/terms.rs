@@ -1,5 +1,5 @@
-//! Where a text mentions glossary terms: whole words, in capitals or not, in the plural with `s` too, and the longest term where
-//! several begin.
+//! Where a text mentions glossary terms: whole words, in capitals or not, in the plural with `s` and in the forms that the author gives
+//! too, and the longest term where several begin.
 //!
 //! Entry points: [`TermFinder::new`], once for a course; [`TermFinder::term_at`] at the beginning of a word;
 //! [`TermFinder::terms_in`] for a whole text.
@@ -28,7 +28,8 @@ impl TermFinder {
     pub fn new(terms: &[Term]) -> Self {
         let mut finder = TermFinder::default();
         for (place, term) in terms.iter().enumerate() {
-            for written in ways_to_write(&term.term) {
+            for written in std::iter::once(&term.term).chain(&term.forms).flat_map(|form| ways_to_write(form))
+            {
                 let characters: Vec<char> = written.to_lowercase().chars().collect();
                 let first = first_word(&written);
                 // What does not begin with a word cannot be found by one.

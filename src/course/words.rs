@@ -63,6 +63,8 @@ pub struct Term {
     pub id: String,
     /// The term.
     pub term: String,
+    /// Other forms of it that texts use: plurals and cases that do not end in `s`.
+    pub forms: Vec<String>,
     /// What it means.
     pub means: String,
     /// Ids of related terms.

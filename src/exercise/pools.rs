@@ -12,6 +12,9 @@ use std::collections::BTreeSet;
 /// worksheet's, so that paper asks what the screen has not answered yet.
 pub const EXERCISES_PER_SHOWN: u32 = 2;
 
+/// How many times as many numbers are looked through where some of a pool ask the same.
+const LOOKED_THROUGH: u32 = 8;
+
 /// A step of [`pools`], told to its observer on the thread that makes the exercise.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Step {
@@ -28,7 +31,7 @@ pub fn pool_size(drill: &Drill) -> u32 {
 
 /// Every exercise that the lessons and the worksheets show, proved on all cores; `observe` is told when each begins and ends. A drill's
 /// come in order of number. Of those that ask what one before them asks already each gives way to a later number that does not; where there is none
-/// to be had among as many numbers again, it stands at the end.
+/// to be had soon, it stands at the end.
 ///
 /// # Errors
 /// The errors of all exercises that could not be made.
@@ -71,7 +74,7 @@ pub fn pools_from(
         let (mut new, mut again): (Vec<Exercise>, Vec<Exercise>) =
             pool.drain(..).partition(|exercise| asked.insert(exercise.question()));
         if let Some((lesson, drill)) = course.drill(id).filter(|(_, drill)| drill.questions.is_empty()) {
-            for number in pool_size(drill)..2 * pool_size(drill) {
+            for number in pool_size(drill)..LOOKED_THROUGH * pool_size(drill) {
                 if again.is_empty() {
                     break;
                 }

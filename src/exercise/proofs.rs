@@ -12,7 +12,7 @@ use include_dir::{Dir, include_dir};
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
 use std::collections::{BTreeMap, BTreeSet};
-use std::sync::{LazyLock, Mutex, MutexGuard, PoisonError};
+use std::sync::{Arc, LazyLock, Mutex, MutexGuard, PoisonError};
 
 /// The sources that decide whether a draw is accepted.
 static SOURCES: [Dir; 6] = [
@@ -75,8 +75,28 @@ struct Kept {
     drills: BTreeMap<String, OfDrill>,
     /// Digests of drills, worked out once each.
     digests: BTreeMap<String, String>,
+    /// What every drill of the course of this version depends on, as it goes into digests.
+    shared: Option<(String, Arc<OfAll>)>,
     /// Whether anything was added since reading.
     grown: bool,
+}
+
+/// What every drill of a course depends on, in writing: colourants, cautions and the words of its language.
+#[derive(Debug)]
+struct OfAll {
+    colourants: String,
+    cautions: String,
+    words: String,
+}
+
+impl OfAll {
+    fn new(course: &Course) -> Self {
+        OfAll {
+            colourants: format!("{:?}", course.shelf.colourants),
+            cautions: format!("{:?}", course.cautions),
+            words: course.language.part(&OF_EXERCISES),
+        }
+    }
 }
 
 impl Proofs {
@@ -159,9 +179,22 @@ impl Proofs {
         if let Some(known) = self.lock().digests.get(&name) {
             return known.clone();
         }
-        let digest = digest_of(course, drill);
+        let of_all = self.of_all(course);
+        let digest = digest_of(course, drill, &of_all);
         self.lock().digests.insert(name, digest.clone());
         digest
+    }
+
+    fn of_all(&self, course: &Course) -> Arc<OfAll> {
+        let mut kept = self.lock();
+        match &kept.shared {
+            Some((version, of_all)) if *version == course.version => of_all.clone(),
+            _ => {
+                let of_all = Arc::new(OfAll::new(course));
+                kept.shared = Some((course.version.clone(), of_all.clone()));
+                of_all
+            }
+        }
     }
 
     fn lock(&self) -> MutexGuard<'_, Kept> {
@@ -179,7 +212,7 @@ fn parse(bytes: &[u8]) -> Option<BTreeMap<String, OfDrill>> {
 
 /// Digest of everything a drill depends on: itself, its clients, goals, bottles, colourants, misconceptions, cautions, the
 /// course's seed and the words of its language. How many exercises a lesson shows, and where the drill stands, changes none of them.
-fn digest_of(course: &Course, drill: &Drill) -> String {
+fn digest_of(course: &Course, drill: &Drill, of_all: &OfAll) -> String {
     let mut plain = drill.clone();
     plain.exercises = 0;
     plain.stands_at = String::new();
@@ -194,17 +227,17 @@ fn digest_of(course: &Course, drill: &Drill) -> String {
     let mut hash = Sha256::new();
     // `Debug` writes every field, and numbers so that they read back to the same bits.
     for part in [
-        format!("{:?}", course.seed),
-        format!("{plain:?}"),
-        format!("{clients:?}"),
-        format!("{goals:?}"),
-        format!("{bottles:?}"),
-        format!("{:?}", course.shelf.colourants),
-        format!("{tempts:?}"),
-        format!("{questions:?}"),
-        format!("{:?}", course.cautions),
+        format!("{:?}", course.seed).as_str(),
+        &format!("{plain:?}"),
+        &format!("{clients:?}"),
+        &format!("{goals:?}"),
+        &format!("{bottles:?}"),
+        of_all.colourants.as_str(),
+        &format!("{tempts:?}"),
+        &format!("{questions:?}"),
+        &of_all.cautions,
         // Which wrong colours stand beside the right one depends on how long their words are.
-        course.language.part(&OF_EXERCISES),
+        &of_all.words,
     ] {
         hash.update((part.len() as u64).to_le_bytes());
         hash.update(part.as_bytes());

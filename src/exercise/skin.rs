@@ -40,7 +40,7 @@ fn reading(
     let client = setting.client;
     let Course { shelf, language, .. } = course;
     let seen = |undertone: Undertone, redness: Redness| {
-        let like = client.site.skin_of(Skin::from_evidence(client.phototype, undertone, redness));
+        let like = client.skin_with(undertone, redness);
         let skin = Skin { melanin: client.skin.melanin, ..like };
         Appearance::of(Scene::today(shelf, &skin, client.site, &[]).bare(), setting.light)
     };

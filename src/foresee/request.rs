@@ -3,11 +3,14 @@
 use super::{RequestError, SearchRequest, SkinRequest, Task};
 use crate::colour::Light;
 use crate::healing::{
-    AMOUNT, Aftercare, DEFAULT_WORLDS, HEALED_MONTHS, MONTHS, MOST_WORKS, OUTCOME_WORLDS, Oil, Placement,
-    Sun, TouchUp, Upkeep, Wear, Work,
+    AMOUNT, Aftercare, COVERAGE, DEFAULT_WORLDS, DEPTH, HEALED_MONTHS, LOAD, MONTHS, MOST_WORKS,
+    OUTCOME_WORLDS, Oil, Placement, Sun, THICKNESS, TouchUp, Upkeep, Wear, Work,
 };
+use crate::json;
 use crate::pigment::{Mix, Paint, Shelf};
-use crate::skin::Site;
+use crate::quantity::Quantity;
+use crate::search::{BOTTLES, DROPS, TOLERANCE};
+use crate::skin::{BACKGROUND, BLOOD, MELANIN, OXYGENATION, SCATTERING, Site, VESSEL_RADIUS};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
@@ -57,14 +60,28 @@ pub struct Request {
 
 /// Reads what is asked from JSON, with the field that is wrong.
 pub(super) fn from_json<T: serde::de::DeserializeOwned>(text: &str) -> Result<T, RequestError> {
-    let mut json = serde_json::Deserializer::from_str(text);
-    let request = serde_path_to_error::deserialize(&mut json).map_err(|error| {
-        let field = error.path().to_string();
-        RequestError::new(if field == "." { "request".to_owned() } else { field }, error.inner().to_string())
-    })?;
-    json.end().map_err(|error| RequestError::new("request", error.to_string()))?;
-    Ok(request)
+    json::read(text, &BOUNDS)
+        .map_err(|wrong| RequestError::new(wrong.field().unwrap_or_else(|| "request".to_owned()), wrong.why))
 }
+
+/// Bounds of the numbers in a request.
+const BOUNDS: [Quantity; 15] = [
+    DEPTH,
+    THICKNESS,
+    LOAD,
+    COVERAGE,
+    MONTHS,
+    MELANIN,
+    BLOOD,
+    OXYGENATION,
+    SCATTERING,
+    BACKGROUND,
+    VESSEL_RADIUS,
+    OUTCOME_WORLDS,
+    DROPS,
+    BOTTLES,
+    TOLERANCE,
+];
 
 fn default_worlds() -> u32 {
     DEFAULT_WORLDS
@@ -225,8 +242,14 @@ fn paint_of(amounts: &BTreeMap<String, f64>, field: &str, shelf: &Shelf) -> Resu
     let mut paint = Paint::new();
     for (id, &amount) in amounts {
         let Some(place) = shelf.colourant_place(id) else {
-            let known = shelf.colourants.iter().map(|colourant| colourant.id.as_str());
-            return Err(unknown(field, "colourant", id, known));
+            let own = || shelf.colourants.iter().filter(|colourant| colourant.of_bottle.is_none());
+            let digits = id.trim_start_matches(|c: char| !c.is_ascii_digit());
+            let by_number = own().find(|colourant| colourant.ci_number == digits && !digits.is_empty());
+            if let Some(colourant) = by_number {
+                let why = format!("there is no colourant `{id}`. CI {digits} is `{}`", colourant.id);
+                return Err(RequestError::new(field, why));
+            }
+            return Err(unknown(field, "colourant", id, own().map(|colourant| colourant.id.as_str())));
         };
         AMOUNT.check(amount).map_err(RequestError::breach(format!("{field}.{id}")))?;
         paint.push((place, amount));

@@ -6,6 +6,7 @@
 
 mod appearance;
 mod layers;
+mod measured;
 mod outcome;
 mod placement;
 mod quasi;
@@ -20,6 +21,7 @@ mod wear;
 
 pub use appearance::Appearance;
 pub use layers::masstone;
+pub use measured::healed_spread;
 pub use outcome::{Case, DEFAULT_WORLDS, OUTCOME_WORLDS, Outcome, SHARE, Worlds};
 pub use placement::{AMOUNT, COVERAGE, DEPTH, LOAD, MONTHS, MOST_WORKS, Placement, THICKNESS, Work};
 pub use reading::Reading;

@@ -15,6 +15,8 @@ pub const SCATTERING: Quantity = Quantity::new("scattering_per_mm", "per mm", 0.
 pub const ANISOTROPY: Quantity = Quantity::new("anisotropy", "", -0.99, 0.99);
 /// Bounds of [`Layer::thickness_mm`].
 pub const THICKNESS: Quantity = Quantity::new("thickness_mm", "mm", 0.0, 1e4);
+/// All of these.
+pub const BOUNDS: [Quantity; 5] = [INDEX, ABSORPTION, SCATTERING, ANISOTROPY, THICKNESS];
 /// Numbers of angles that can be asked for.
 pub const ANGLES: [usize; 8] = [4, 8, 12, 16, 20, 24, 28, 32];
 

@@ -1,6 +1,7 @@
 //! The engine and the course's bottles as scripts: a page from a disk may not fetch a file, but may load a script.
 //!
-//! Entry points: [`engine_script`] and [`practice_script`], the kept WebAssembly files; [`data_script`], anything that pages take along for it.
+//! Entry points: [`engine_script`] and [`practice_script`], the kept WebAssembly files; [`data_script`] and
+//! [`questions_script`], anything that pages take along for it.
 
 use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD;
@@ -40,12 +41,25 @@ fn packed(module: &[u8]) -> Vec<u8> {
 /// # Errors
 /// When something in it has no JSON, such as a map whose keys are no text.
 pub(super) fn data_script(data: &impl Serialize) -> Result<Vec<u8>, serde_json::Error> {
+    Ok(format!("\"use strict\";\nglobalThis.healedhueCourse = {};\n", data_literal(data)?).into_bytes())
+}
+
+/// A script that adds a list to what lies in `healedhueQuestions`, read in the same way.
+///
+/// # Errors
+/// As [`data_script`].
+pub(super) fn questions_script(list: &impl Serialize) -> Result<Vec<u8>, serde_json::Error> {
+    let list = data_literal(list)?;
+    Ok(format!("\"use strict\";\n(globalThis.healedhueQuestions ??= []).push(...{list});\n").into_bytes())
+}
+
+fn data_literal(data: &impl Serialize) -> Result<String, serde_json::Error> {
     let json = serde_json::to_string(data)?;
     let literal = serde_json::to_string(&json)?;
     // No end of a script element, no comment of HTML, no line end that JSON has and older scripts have not.
     let literal =
         literal.replace('<', "\\u003c").replace('\u{2028}', "\\u2028").replace('\u{2029}', "\\u2029");
-    Ok(format!("\"use strict\";\nglobalThis.healedhueCourse = JSON.parse({literal});\n").into_bytes())
+    Ok(format!("JSON.parse({literal})"))
 }
 
 #[cfg(test)]

@@ -1,7 +1,7 @@
 //! Links from the text of lessons to the glossary.
 //!
 //! Entry points: [`Glossary::new`], once for a course, and [`Mentions::linked`], for every piece of a page's text. The first
-//! mention of each term on a page becomes a link: whole words, in capitals or not, in the plural with `s` too, and the longest
+//! mention of each term on a page becomes a link: whole words, in capitals or not, in the plural with `s` and in given forms too, and the longest
 //! term where several begin. Links, headings, code and pictures are left as they are.
 
 use super::plan::{self, href_to};
@@ -130,6 +130,7 @@ mod tests {
         let term = |id: &str, term: &str| Term {
             id: id.to_owned(),
             term: term.to_owned(),
+            forms: if id == "glass" { vec!["glasses".to_owned()] } else { Vec::new() },
             means: String::new(),
             see: Vec::new(),
         };
@@ -163,6 +164,7 @@ mod tests {
             ("huey, hue-less, the hue's", "<p>huey, hue-less, the [hue|hue]'s</p>"),
             ("blue-grey", "<p>[blue-grey|blue-grey]</p>"),
             ("A glass, glasss", "<p>A [glass|glass], glasss</p>"),
+            ("Glasses, glasse", "<p>[glass|Glasses], glasse</p>"),
             ("Ihue", "<p>Ihue</p>"),
         ] {
             assert_eq!(marked(text).trim(), html);

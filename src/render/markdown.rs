@@ -328,7 +328,13 @@ mod tests {
     fn html_in(language: &str, text: &str) -> Result<String, RenderError> {
         let pages = ["a/b", "a/c", "d/e"].map(str::to_owned).into();
         let assets = ["a/brow.png", "d/hand out.pdf"].map(str::to_owned).into();
-        let term = Term { id: "hue".into(), term: "hue".into(), means: String::new(), see: Vec::new() };
+        let term = Term {
+            id: "hue".into(),
+            term: "hue".into(),
+            forms: Vec::new(),
+            means: String::new(),
+            see: Vec::new(),
+        };
         let page = Page { title: "B".into(), path: "a/b".into(), anchor: "b".into(), blocks: Vec::new() };
         let (language, glossary) = (Language::of(language), Glossary::new(&[term]));
         TextWriter::new(&language, text_path("a/b"), &page, (&pages, &pages), &assets, &glossary).html(text)

@@ -135,7 +135,7 @@ impl OutputFolder {
     /// When a path leads outside the folder or is used twice, or the system refuses; the earlier site is then in its place
     /// again.
     pub fn replace(&self, files: &[SiteFile]) -> Result<Written, RenderError> {
-        self.replace_with(|writer| files.iter().try_for_each(|file| writer.put(file)))
+        self.replace_with(|writer| writer.put_all(files))
     }
 
     /// Whether the folder holds an earlier output.

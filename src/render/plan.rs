@@ -66,6 +66,8 @@ pub(super) const PROGRESS_SCRIPT: &str = "progress.js";
 pub(super) const HOME_SCRIPT: &str = "home.js";
 /// What practice takes along of the course.
 pub(super) const PRACTICE_COURSE: &str = "practice-course.js";
+/// What names the files that practice takes along of the course when a session asks for them.
+pub(super) const PRACTICE_QUESTIONS: &str = "practice/*.js";
 /// What makes, proves and marks exercises, as a script.
 pub(super) const PRACTICE_MAKER: &str = "practice-maker.js";
 /// The script of the exercises.
@@ -92,6 +94,11 @@ pub(super) fn worksheet_path(module: &Module) -> SitePath {
 /// Path of the key to a module's worksheet.
 pub(super) fn key_path(module: &Module) -> SitePath {
     format!("worksheets/{}-key.html", module.id)
+}
+
+/// Path of the written questions that a module's drills ask, for practice.
+pub(super) fn questions_path(module: &Module) -> SitePath {
+    PRACTICE_QUESTIONS.replace('*', &module.id)
 }
 
 /// Path of the teaching note to a module.

@@ -111,17 +111,18 @@ impl Language {
         say!(self, &format!("term-ita-{}", id_of(class.word())))
     }
 
-    /// The three words of a person's skin.
+    /// The three words of a person's skin, and whether the place is a scar.
     pub(super) fn skin(&self, client: &Client) -> String {
         let undertone = |undertone: Undertone| say!(self, &format!("term-undertone-{}", undertone.word()));
         let redness = |redness: Redness| say!(self, &format!("term-redness-{}", redness.word()));
-        say!(
+        let skin = say!(
             self,
             "term-skin",
             phototype = client.phototype.word(),
             undertone = undertone(client.undertone),
             redness = redness(client.redness)
-        )
+        );
+        if client.scar { say!(self, "exercise-case-scar", skin = skin) } else { skin }
     }
 }
 

@@ -105,6 +105,7 @@ const TEMPLATES: &[(&str, &str)] = &embedded![
     "module.html",
     "lesson.html",
     "bench.html",
+    "record.html",
     "practice.html",
     "progress.html",
     "bottles.html",

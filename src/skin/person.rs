@@ -57,6 +57,19 @@ impl Skin {
         Ok(self)
     }
 
+    /// The skin with every number put back to its nearest bound: rounding leaves a number a little beyond the bound it was stopped at.
+    pub(super) fn within_bounds(self) -> Self {
+        let within = |quantity: Quantity, value: f64| value.clamp(quantity.least, quantity.most);
+        Skin {
+            melanin: within(MELANIN, self.melanin),
+            blood: within(BLOOD, self.blood),
+            oxygenation: within(OXYGENATION, self.oxygenation),
+            scattering: within(SCATTERING, self.scattering),
+            background: within(BACKGROUND, self.background),
+            vessel_radius_mm: within(VESSEL_RADIUS, self.vessel_radius_mm),
+        }
+    }
+
     /// Absorption of the epidermis, per mm: melanosomes 6.6e11·λ^-3.33 per cm (λ in nm; Jacques 1998, from memory) and the
     /// tissue between them.
     pub fn epidermis_absorption(&self) -> Spectrum {

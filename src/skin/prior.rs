@@ -2,7 +2,9 @@
 //!
 //! The numbers are counted on scales without bounds: the logarithm of each, for oxygenation the logit.
 
-use super::{Phototype, Redness, Skin, Undertone};
+use super::{
+    BACKGROUND, BLOOD, MELANIN, OXYGENATION, Phototype, Redness, SCATTERING, Skin, Undertone, VESSEL_RADIUS,
+};
 
 /// How many numbers make a skin.
 pub(super) const NUMBERS: usize = 6;
@@ -41,6 +43,23 @@ impl Prior {
             centre: Skin::from_evidence(phototype, undertone, redness),
             spread: [0.45, 0.35, 0.35, 0.3, 0.5, 0.7],
         }
+    }
+
+    /// How many standard deviations below and above the centre the bounds of each number lie.
+    pub(super) fn limits(&self) -> [(f64, f64); NUMBERS] {
+        let skin_of =
+            |[melanin, blood, oxygenation, scattering, background, vessel_radius_mm]: [f64; NUMBERS]| {
+                unbounded(&Skin { melanin, blood, oxygenation, scattering, background, vessel_radius_mm })
+            };
+        let bounds = [MELANIN, BLOOD, OXYGENATION, SCATTERING, BACKGROUND, VESSEL_RADIUS];
+        let (centre, least, most) = (
+            unbounded(&self.centre),
+            skin_of(bounds.map(|quantity| quantity.least)),
+            skin_of(bounds.map(|quantity| quantity.most)),
+        );
+        std::array::from_fn(|i| {
+            ((least[i] - centre[i]) / self.spread[i], (most[i] - centre[i]) / self.spread[i])
+        })
     }
 
     /// The skin so many standard deviations from the centre.

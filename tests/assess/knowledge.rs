@@ -79,7 +79,7 @@ fn parameters_have_bounds() {
     assert_eq!(error(1.2, 0.1, 0.1, 14.0), "`initial` is 1.2, outside 0 to 1");
     assert_eq!(error(0.2, f64::NAN, 0.1, 14.0), "`learn` is NaN, outside 0 to 1");
     assert_eq!(error(0.2, 0.1, 0.6, 14.0), "`slip` is 0.6, outside 0 to 0.5");
-    assert_eq!(error(0.2, 0.1, 0.1, 0.0), "`half_life_days` is 0 days, outside 0.1 to 10000 days");
+    assert_eq!(error(0.2, 0.1, 0.1, 0.0), "`half_life_days` is 0, outside 0.1 to 10000 days");
     let default = Parameters::default();
     assert_eq!(Parameters::new(0.2, 0.15, 0.1, 14.0), Ok(default));
 }

@@ -1,19 +1,23 @@
 //! The bench: what it shows is what the program answers, to the last digit, from any address and after any change.
 
 use crate::chromium::Chromium;
-use crate::keys::{RIGHT, TAB};
+use crate::keys::{ENTER, RIGHT, SPACE, TAB};
 use crate::pages::started;
 use crate::site::{SERVED, healedhue, place, text};
 use crate::tab::Tab;
 use serde_json::{Value, json};
 use std::fs;
 
-/// Cases as a link tells of them: a client as described, a skin in words with wear, a client with old work, a skin set by hand.
-const CASES: [&str; 4] = [
+/// Cases as a link tells of them: a client as described, a skin in words with wear, a client with old work, a skin set by hand, a scar, and
+/// touch-ups: before the time judged, at that time over old work, and after it.
+const CASES: [&str; 7] = [
     "",
     "#skin=V,warm,rosy&site=lip&mix=tolcarn~3,emberlow~2&sun=outdoors&oil=oily&aftercare=neglected&months=24&light=LED-B3&own=40,18,12,5",
     "#client=tessaly&mix=dunmere~4&months=12&light=A&most=2,4",
     "#skin=II,cool,ruddy&melanin=0.04&blood=0.01&mix=none&technique=strokes&light=FL2",
+    "#skin=IV,neutral,calm&scar=yes&site=areola&mix=tolcarn~4&touch=8.5&months=12",
+    "#client=tessaly&mix=dunmere~4&touch=12&months=12&sun=outdoors&light=A",
+    "#skin=I,warm,calm&scar=yes&blood=0.02&mix=tolcarn~3,dunmere~1&touch=30&months=24",
 ];
 
 const RESTED: &str = "document.querySelector('#likely').dataset.outcome && document.querySelectorAll('#best tbody tr').length > 0
@@ -68,7 +72,12 @@ fn expect_native(tab: &mut Tab, case: &str) {
     assert_eq!(shown["outcome"], answer["outcome"], "{case}");
     let likely = answer["outcome"]["words"].as_str().expect("words");
     assert!(shown["likely"].as_str().is_some_and(|said| said.contains(likely)), "{case}");
-    assert_eq!(shown["bare"]["lab"], answer["bare_skin_lab"], "{case}");
+    // The bare skin is calm, also where the skin around fresh work is not.
+    let mut calm = request.clone();
+    calm["months"] = json!(1.5);
+    calm["worlds"] = json!(0);
+    calm["touch_ups"] = json!([]);
+    assert_eq!(shown["bare"]["lab"], native(&calm)["bare_skin_lab"], "{case}");
     for (place, light) in ["D65", "A", "LED-B3", "FL2"].iter().enumerate() {
         let mut request = request.clone();
         request["light"] = json!(light);
@@ -105,6 +114,20 @@ fn the_bench_shows_what_the_program_answers() {
     }
 }
 
+/// What the request says of the scar and of touch-ups.
+const REQUESTED: &str = "(({ skin, touch_ups }) => [skin.scar, touch_ups])(JSON.parse(document.querySelector('#request').textContent))";
+
+/// Presses the Tab key until the focus is where it is looked for.
+fn tab_to(tab: &mut Tab, there: &str) {
+    for _ in 0..400 {
+        tab.press(TAB, 1);
+        if tab.holds(there) {
+            return;
+        }
+    }
+    panic!("the Tab key never comes to where {there}");
+}
+
 #[test]
 fn the_bench_follows_its_controls_by_keys_alone() {
     let mut chromium = Chromium::start();
@@ -114,17 +137,23 @@ fn the_bench_follows_its_controls_by_keys_alone() {
     tab.wait_until(RESTED);
     let before = tab.text("location.hash");
     // The melanin of the skin, which stands open, three steps up.
-    for _ in 0..400 {
-        tab.press(TAB, 1);
-        if tab.holds("document.activeElement.id === 'melanin'") {
-            break;
-        }
-    }
+    tab_to(&mut tab, "document.activeElement.id === 'melanin'");
     let least = tab.value("Number(document.activeElement.value)").as_u64().expect("a whole number");
     tab.press(RIGHT, 3);
     assert_eq!(tab.value("Number(document.activeElement.value)"), json!(least + 3));
     tab.wait_until(&format!("location.hash !== {before:?}"));
     expect_native(&mut tab, "three steps of melanin");
+    // On to the scar, and to the touch-up, which stands folded away.
+    tab_to(&mut tab, "document.activeElement.id === 'scar'");
+    tab.press(SPACE, 1);
+    tab.wait_until("location.hash.includes('scar=yes')");
+    tab_to(&mut tab, "document.activeElement.parentNode.contains(document.querySelector('#touch_up'))");
+    tab.press(ENTER, 1);
+    tab_to(&mut tab, "document.activeElement.id === 'touch_up'");
+    tab.press(RIGHT, 3);
+    tab.wait_until("location.hash.includes('touch=1.5')");
+    assert_eq!(tab.value(REQUESTED), json!([true, [{"months": 1.5}]]));
+    expect_native(&mut tab, "a scar, touched up");
     // The link is the case: in another tab it is the same, and so it is after going back to it.
     let (link, request) = (
         tab.text("document.querySelector('#link').value"),

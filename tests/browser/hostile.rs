@@ -5,7 +5,7 @@
 use crate::chromium::Chromium;
 use crate::pages::started;
 use crate::server::serve;
-use crate::site::{ASSIGNED, PAPERS, PAYLOAD, SERVED, healedhue, on_disk, pages, place, root, text};
+use crate::site::{ASSIGNED, PAPERS, PAYLOAD, SERVED, healedhue, on_disk, pages, place, refused, root, text};
 use serde_json::{Value, json};
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -49,6 +49,18 @@ static FOLDER: LazyLock<PathBuf> = LazyLock::new(|| {
     let (course, site) = (place("hostile"), place("hostile-site"));
     fs::remove_dir_all(&course).ok();
     copy(&root().join("tests/loading/minimal"), &course);
+    // As a picture on a page it would run nothing, opened by itself it would: it is refused, and what is written instead is a drawing.
+    let drawing = course.join("lessons/evil.svg");
+    for (evil, why) in EVIL {
+        fs::write(&drawing, evil).expect("a drawing");
+        let arguments = ["build", "--course", text(&course), "--out", text(&site)];
+        let told = refused(&arguments);
+        assert!(
+            told.contains("`lessons/evil.svg` is more than a drawing") && told.contains(why),
+            "{evil}: {told}"
+        );
+    }
+    fs::write(&drawing, harmless()).expect("a drawing");
     healedhue(&["build", "--course", text(&course), "--out", text(&site)]);
     site
 });
@@ -79,11 +91,30 @@ fn copy(from: &Path, to: &Path) {
         };
         fs::write(to, hostile).expect("a file");
     }
-    fs::write(to.join("evil.svg"), EVIL).expect("a drawing");
 }
 
-/// A drawing that would do harm where it were more than a picture.
-const EVIL: &str = r#"<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9" onload="parent.fired=5"><script>parent.fired=6; alert(1)</script><image href="http://127.0.0.1:9/leak"/><circle r="9"/></svg>"#;
+/// Drawings that do harm where they are more than pictures, and what is said of each.
+const EVIL: [(&str, &str); 5] = [
+    (r#"<svg xmlns="http://www.w3.org/2000/svg" onload="fired=5"><circle r="9"/></svg>"#, "`onload`"),
+    (r#"<svg xmlns="http://www.w3.org/2000/svg"><script>fired=6; alert(1)</script></svg>"#, "`script`"),
+    (r#"<svg xmlns="http://www.w3.org/2000/svg"><image href="http://127.0.0.1:9/leak"/></svg>"#, "`href`"),
+    (
+        r#"<svg xmlns="http://www.w3.org/2000/svg"><a href="javascript:fired=7"><text>x</text></a></svg>"#,
+        "`a`",
+    ),
+    (
+        r#"<svg xmlns="http://www.w3.org/2000/svg"><foreignObject><img xmlns="http://www.w3.org/1999/xhtml" src="x" onerror="fired=8"/></foreignObject></svg>"#,
+        "`foreignObject`",
+    ),
+];
+
+/// A drawing that only says the payload.
+fn harmless() -> String {
+    let payload = PAYLOAD.replace('&', "&amp;").replace('<', "&lt;").replace('"', "&quot;");
+    format!(
+        r#"<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><title>{payload}</title><text y="5">{payload}</text><circle r="1"/></svg>"#
+    )
+}
 
 fn book() -> String {
     let hostile = json!(format!("A {PAYLOAD}"));
@@ -195,6 +226,28 @@ fn a_hostile_course_is_shown_and_never_obeyed() {
         tab.expect_quiet(&(on_disk(&FOLDER) + "/"));
     }
     assert_eq!(shown, pages(&FOLDER).len(), "every page shows at least the course's title");
+}
+
+/// Everything in the site that can be opened by itself and is no page: drawings, styles, scripts.
+#[test]
+fn files_opened_by_themselves_do_nothing() {
+    let served = serve(&FOLDER);
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    for file in ["lessons/evil.svg", "style.css", "search-data.js", "practice-course.js"] {
+        // From a server the browser asks for an icon by itself, which is no business of the file's.
+        for address in [format!("{served}{file}"), on_disk(&FOLDER.join(file))] {
+            tab.open(&address);
+            assert!(tab.holds("document.documentElement.textContent.length > 0"), "{address}");
+            assert!(!tab.holds("typeof fired !== 'undefined'"), "{address}");
+        }
+        tab.expect_quiet(&(on_disk(&FOLDER) + "/"));
+    }
+    // Opened by itself, a drawing that holds a script does run it: that is what is refused.
+    let evil = place("opened.svg");
+    fs::write(&evil, EVIL[0].0).expect("a drawing");
+    tab.open(&on_disk(&evil));
+    assert!(tab.holds("typeof fired !== 'undefined'"));
 }
 
 #[test]

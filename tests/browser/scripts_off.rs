@@ -17,7 +17,7 @@ fn every_page_is_whole_without_scripts() {
         let idle = "[...document.querySelectorAll('button, select, input')].filter((one) => one.checkVisibility() && !one.closest('fieldset')).map((one) => one.outerHTML)";
         assert_eq!(tab.texts(idle), Vec::<String>::new(), "{page}");
         // Pages that need scripts say so, and where to go on.
-        if ["bench.html", "practice.html", "search.html"].contains(&page.as_str()) {
+        if ["bench.html", "practice.html", "progress.html", "search.html"].contains(&page.as_str()) {
             assert!(tab.holds("document.querySelector('noscript a[href]').checkVisibility()"), "{page}");
         } else {
             assert!(

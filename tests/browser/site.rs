@@ -87,6 +87,18 @@ pub fn healedhue(arguments: &[&str]) -> String {
     String::from_utf8(output.stdout).expect("UTF-8")
 }
 
+/// What the program says where it refuses.
+pub fn refused(arguments: &[&str]) -> String {
+    let output = Command::new(env!("CARGO_BIN_EXE_healedhue"))
+        .current_dir(root())
+        .args(arguments)
+        .arg("--no-cache")
+        .output()
+        .expect("the program");
+    assert!(!output.status.success(), "healedhue {arguments:?} refuses");
+    String::from_utf8_lossy(&output.stderr).into_owned()
+}
+
 /// The paths of all pages below a folder, sorted.
 pub fn pages(folder: &Path) -> Vec<String> {
     let mut found = Vec::new();
@@ -114,10 +126,11 @@ pub fn on_disk(path: &Path) -> String {
 }
 
 /// A page of each kind.
-pub const ONE_OF_EACH: [&str; 20] = [
+pub const ONE_OF_EACH: [&str; 23] = [
     "index.html",
     "bench.html",
     "practice.html",
+    "progress.html",
     "bottles.html",
     "clients.html",
     "misconceptions.html",
@@ -134,5 +147,7 @@ pub const ONE_OF_EACH: [&str; 20] = [
     "teaching/syllabus.html",
     "teaching/sources.html",
     "teaching/swatch-book.html",
+    "teaching/consultation.html",
+    "teaching/correction-planner.html",
     "teaching/notes/mixing-by-drops.html",
 ];

@@ -185,6 +185,20 @@ fn an_unknown_word() {
 }
 
 #[test]
+fn a_scar_is_told_as_true_or_false() {
+    let fixture = Fixture::minimal().replace(RUVAN, "redness: calm}", "redness: calm, scar: pale}");
+    assert_snapshot!(fixture.told(), @r"
+    error: `scar` is `true` or `false`
+     --> lessons/clients/ruvan.yaml:5:64
+      |
+    5 | skin: {phototype: II, undertone: neutral, redness: calm, scar: pale}
+      |                                                                ^^^^
+
+    1 error, 0 warnings
+    ");
+}
+
+#[test]
 fn neither_true_nor_false() {
     assert_snapshot!(
         Fixture::minimal().replace("lessons/bank/light.yaml", "right: true", "right: yes").told(),

@@ -272,6 +272,25 @@ fn files_that_a_page_cannot_show_or_offer() {
 }
 
 #[test]
+fn drawings_that_would_act_where_they_are_opened_by_themselves() {
+    let svg = |inside| format!("<svg xmlns=\"http://www.w3.org/2000/svg\">\n{inside}\n</svg>");
+    let fixture = Fixture::minimal()
+        .with("lessons/good.svg", svg("<circle r='9'/>"))
+        .with("lessons/script.svg", svg("<script>alert(1)</script>"))
+        .with("lessons/event.svg", svg("<g onload='alert(1)'/>"))
+        .with("lessons/broken.svg", svg("<g>"))
+        .append(WELCOME, "\n![a](good.svg) ![b](script.svg)\n\n![c](event.svg)\n\n![d](broken.svg)\n");
+    assert_snapshot!(fixture.told_briefly(), @r"
+        lessons/welcome.md:5:16: `lessons/script.svg` is more than a drawing: an element `script` in line 2
+            opened by itself it would act in the reader's browser: export it anew as plain SVG, without scripts, links, animation and linked files, or as a PNG
+        lessons/welcome.md:7:1: `lessons/event.svg` is more than a drawing: an attribute `onload`, which reacts to events, in line 2
+            opened by itself it would act in the reader's browser: export it anew as plain SVG, without scripts, links, animation and linked files, or as a PNG
+        lessons/welcome.md:9:1: `lessons/broken.svg` is more than a drawing: expected 'g' tag, not 'svg' at 3:1
+            opened by itself it would act in the reader's browser: export it anew as plain SVG, without scripts, links, animation and linked files, or as a PNG
+    ");
+}
+
+#[test]
 fn files_that_are_not_what_their_names_say() {
     let fixture = Fixture::minimal()
         .with("lessons/skin.png", "<script>")

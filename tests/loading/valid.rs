@@ -9,6 +9,8 @@ use healedhue::skin::{Phototype, Redness, Site, Skin, Undertone};
 use insta::{assert_debug_snapshot, assert_snapshot};
 use std::path::Path;
 
+const RUVAN: &str = "lessons/clients/ruvan.yaml";
+
 fn course() -> Course {
     load(&minimal()).course.expect("the minimal course is valid")
 }
@@ -123,6 +125,18 @@ fn a_client_becomes_a_skin_with_its_oldest_work_first() {
     let second = &silka.existing[1];
     let mix = second.mix.as_ref().expect("the mix is known");
     assert_eq!(second.work.paint, course.shelf.paint_of(mix));
+}
+
+#[test]
+fn work_in_a_scar_lies_in_a_scar() {
+    let fixture = Fixture::minimal().replace(RUVAN, "redness: calm}", "redness: calm, scar: true}");
+    let course = fixture.load().course.expect("a course");
+    let ruvan = course.client("ruvan").expect("the client");
+    let around = Skin::from_evidence(Phototype::II, Undertone::Neutral, Redness::Calm);
+    assert!(ruvan.scar);
+    assert_eq!(ruvan.skin, around.scarred());
+    assert_eq!(ruvan.skin_with(ruvan.undertone, ruvan.redness), ruvan.skin);
+    assert!(!course.client("silka").expect("the client").scar);
 }
 
 #[test]

@@ -46,8 +46,8 @@ fn every_question_of_a_case_is_about_its_client_or_about_nobody() {
         }
         assert_eq!(paper, POOL.paper("candidate", seed).unwrap());
     }
-    for times in &carried {
-        assert!(times.len() >= 8, "{times:?}");
+    for (times, case) in carried.iter().zip(&blueprint.cases) {
+        assert!(times.len() >= case.clients as usize, "{}: {times:?}", case.id);
     }
     // Of the last case not everybody may be worked on, and not nobody.
     let last = carried.last().expect("a case");

@@ -176,7 +176,7 @@ fn a_colourant_comes_out_of_a_tint_with_the_course_s_white() {
     assert!(told(&run(&[]).code(1)).contains("`--share`"));
     assert!(
         told(&run(&["--share", "30"]).code(1))
-            .contains("`share` is 30 as a fraction, outside 0.001 to 0.999")
+            .contains("`share` is 30, outside 0.001 to 0.999 as a fraction; divide percentages by 100")
     );
     assert!(told(&run(&["--share", "0.3", "--white", "PW66"]).code(1)).contains("PW66"));
     let assert =

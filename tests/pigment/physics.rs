@@ -3,10 +3,13 @@
 use super::{dried, errors, films, noisy, worst};
 use crate::demo::course;
 use healedhue::colour::{Lab, Light, difference, smooth_reflectance};
+use healedhue::healing::{HEALED_MONTHS, Placement, Scene, healed_spread};
 use healedhue::pigment::measure::{
     Body, Doubt, Found, MeasureError, Optics, Panel, Setup, Surface, Tint, drawdown, film_reflectance,
     measure, of_colour,
 };
+use healedhue::pigment::{Basis, Fading, Measured, Mix, Paint, Shelf};
+use healedhue::skin::{Phototype, Redness, Site, Skin, Undertone};
 use proptest::prelude::*;
 use rayon::prelude::*;
 use serde::Deserialize;
@@ -105,43 +108,164 @@ fn every_colourant_is_recovered_within_one_percent() {
     });
 }
 
-/// Values whose stated spread lets them be known within 5% are, but for the one in twenty that two standard deviations leave out;
-/// the others are announced. The table says how much of each colourant is known, from one film and from two.
+/// Films that an academy can make, and how they are read: one film; a thin and a thick one; three with the gloss trap open, as
+/// docs/measuring-bottles.md recommends.
+const WAYS: [(&[f64], Surface); 3] = [
+    (&[0.01], Surface::Included),
+    (&[0.005, 0.04], Surface::Included),
+    (&[0.005, 0.04, 0.16], Surface::Excluded),
+];
+/// A full pass of a paint as dense as `dried` makes it.
+const DOSE: f64 = 0.1;
+
+/// What noise made of one colourant's absorption or scattering, measured in one way.
+struct Survived {
+    /// Values within 5% of the truth, those that were promised to be, and those that are both.
+    within: usize,
+    promised: usize,
+    kept: usize,
+    /// ΔE00 of the healed colour from the truth's, and the ΔE00 it was said to lie within.
+    healed: f64,
+    said: f64,
+}
+
+/// Every colourant several times, measured in one way, with 1% noise: absorption, and scattering.
+fn survived(way: usize, times: u64) -> Vec<(&'static str, [Survived; 2])> {
+    let (thicknesses, surface) = WAYS[way];
+    let setup = Setup { surface, ..Setup::default() };
+    let colourants = &course().shelf.colourants;
+    let jobs: Vec<(usize, u64)> =
+        (0..colourants.len()).flat_map(|place| (0..times).map(move |time| (place, time))).collect();
+    jobs.into_par_iter()
+        .map(|(place, time)| {
+            let truth = dried(&colourants[place]);
+            let panels = noisy(&films(&truth, thicknesses, &setup), 1000 * time + 40 + place as u64);
+            let found: Found = measure(&panels, &setup, None).expect("a film");
+            let (lab, said) = healed_spread(&found, DOSE);
+            let right = Found { optics: truth, ways: Vec::new(), ..found.clone() };
+            let healed = difference(lab, healed_spread(&right, DOSE).0);
+            let of = |values: &[f64; 31], truth: &[f64; 31], spread: &[f64; 31]| {
+                let good: Vec<bool> = errors(values, truth).iter().map(|error| *error < 0.05).collect();
+                let known = || spread.iter().map(|spread| *spread <= 0.025);
+                Survived {
+                    within: good.iter().filter(|good| **good).count(),
+                    promised: known().filter(|known| *known).count(),
+                    kept: good.iter().zip(known()).filter(|(good, known)| **good && *known).count(),
+                    healed,
+                    said,
+                }
+            };
+            let (optics, spread) = (&found.optics, &found.spread);
+            let absorption = of(&optics.absorption, &truth.absorption, &spread.absorption);
+            let scattering = of(&optics.scattering, &truth.scattering, &spread.scattering);
+            (colourants[place].id.as_str(), [absorption, scattering])
+        })
+        .collect()
+}
+
+/// Values whose stated spread lets them be known within 5% are, but for the one in twenty that two standard deviations leave out,
+/// and so are healed colours. With three films and the gloss trap open every value is, but the absorption of titanium white, which
+/// is a three-thousandth of its scattering, and a few values of clean yellows where they hardly absorb.
+///
+/// The table says how much of each colourant is known in each way: of 31 values of absorption and as many of scattering how many
+/// came out within 5% and how many were promised to, and how far off the healed colour was.
 #[test]
 fn noise_of_one_percent_is_survived_or_announced() {
-    let setup = Setup::default();
-    let runs: Vec<(String, usize, usize)> = course()
-        .shelf
-        .colourants
-        .par_iter()
-        .enumerate()
-        .map(|(place, colourant)| {
-            let truth = dried(colourant);
-            let (mut known, mut kept) = (0, 0);
-            let mut line = format!("{:7}", colourant.id);
-            for thicknesses in [&[0.01][..], &[0.005, 0.04]] {
-                let panels = noisy(&films(&truth, thicknesses, &setup), 40 + place as u64);
-                let found: Found = measure(&panels, &setup, None).expect("a film");
-                for (values, truth, spread) in [
-                    (&found.optics.absorption, &truth.absorption, &found.spread.absorption),
-                    (&found.optics.scattering, &truth.scattering, &found.spread.scattering),
-                ] {
-                    let errors = errors(values, truth);
-                    let count = errors.iter().filter(|error| **error < 0.05).count();
-                    let said = spread.iter().filter(|spread| **spread <= 0.025).count();
-                    let good = errors.iter().zip(spread).filter(|(e, s)| **s <= 0.025 && **e < 0.05).count();
-                    known += said;
-                    kept += good;
-                    line += &format!("  {count:2} within, {said:2} promised");
-                }
+    insta::assert_snapshot!(noise_table(1));
+}
+
+/// The table of docs/measuring-bottles.md: every drawdown read four times, each time with other noise.
+#[test]
+#[ignore = "takes minutes; run it when the inversion changes"]
+fn noise_many_times() {
+    println!("{}", noise_table(4));
+}
+
+fn noise_table(times: u64) -> String {
+    let mut lines: Vec<String> = Vec::new();
+    for way in 0..WAYS.len() {
+        let all = survived(way, times);
+        let sum = |of: fn(&Survived) -> usize| all.iter().flat_map(|(_, both)| both).map(of).sum::<usize>();
+        let (promised, kept) = (sum(|s| s.promised), sum(|s| s.kept));
+        assert!(kept * 100 >= promised * 95, "way {way}: {kept} of {promised}");
+        let within = all.iter().filter(|(_, [one, _])| one.healed <= one.said).count();
+        assert!(within * 100 >= all.len() * 95, "way {way}: {within} of {} healed colours", all.len());
+        if way == 2 {
+            for number in 0..2 {
+                let own = all.iter().filter(|(id, _)| (*id, number) != ("PW6", 0));
+                let (good, count) =
+                    own.fold((0, 0), |(good, count), (_, both)| (good + both[number].within, count + 31));
+                assert!(good * 1000 >= count * 995, "{number}: {good} of {count}");
             }
-            (line, known, kept)
-        })
-        .collect();
-    let (known, kept) = runs.iter().fold((0, 0), |(known, kept), run| (known + run.1, kept + run.2));
-    assert!(kept * 100 >= known * 95, "{kept} of {known}");
-    let lines: Vec<&str> = runs.iter().map(|run| run.0.as_str()).collect();
-    insta::assert_snapshot!(lines.join("\n"));
+            let worst = all.iter().map(|(_, [one, _])| one.healed).fold(0.0, f64::max);
+            assert!(worst < 0.2, "{worst} ΔE00 in skin");
+        }
+        for (place, own) in all.chunks(times as usize).enumerate() {
+            if way == 0 {
+                lines.push(format!("{:7}", own[0].0));
+            }
+            let sum = |number: usize, of: fn(&Survived) -> usize| {
+                own.iter().map(|(_, both)| of(&both[number])).sum::<usize>()
+            };
+            let healed = own.iter().map(|(_, [one, _])| one.healed).fold(0.0, f64::max);
+            lines[place] += &format!(
+                " | {:3} of {:3}, {:3} of {:3}, {healed:4.2}",
+                sum(0, |s| s.within),
+                sum(0, |s| s.promised),
+                sum(1, |s| s.within),
+                sum(1, |s| s.promised),
+            );
+        }
+    }
+    lines.join("\n")
+}
+
+/// What bottles are measured for: bottles of the demo, read with 1% noise, foretell what their mixes heal to.
+#[test]
+fn mixes_of_bottles_that_were_read_with_noise_heal_as_the_bottles_do() {
+    let (thicknesses, surface) = WAYS[2];
+    let setup = Setup { surface, ..Setup::default() };
+    let own = &course().shelf;
+    let denser = Placement::default().thickness_mm / 0.02;
+    let bottles = ["dunmere", "tolcarn", "wexcombe", "gloamhurst", "palewater", "emberlow"];
+    let mut shelf = Shelf::default();
+    let mut paints: Vec<(Paint, Paint)> = Vec::new();
+    for (place, id) in bottles.iter().enumerate() {
+        let skin = own.optics_of(&own.paint_of(&Mix::new([((*id).to_owned(), 1)])));
+        let truth = Optics {
+            absorption: skin.absorption.map(|value| value * denser),
+            scattering: skin.scattering.map(|value| value * denser),
+        };
+        let panels = noisy(&films(&truth, thicknesses, &setup), 900 + place as u64);
+        let found = measure(&panels, &setup, None).expect("films");
+        let mut put = |optics| {
+            let fading = Fading::Whole { half_life_months: 36.0, drift_mm: 0.0, restrictions: Vec::new() };
+            let dose = 1.0 / denser;
+            let measured = Measured { optics, dose, basis: Basis::Measured, note: String::new(), fading };
+            shelf.add_measured(id, id, &measured)
+        };
+        paints.push((put(found.optics), put(truth)));
+    }
+    let three_to_one = |one: &Paint, other: &Paint| -> Paint {
+        let part =
+            |paint: &Paint, share| paint.iter().map(|(at, amount)| (*at, amount * share)).collect::<Paint>();
+        [part(one, 0.75), part(other, 0.25)].concat()
+    };
+    let mut worst = 0.0_f64;
+    for phototype in [Phototype::I, Phototype::III, Phototype::VI] {
+        let skin = Skin::from_evidence(phototype, Undertone::Neutral, Redness::Calm);
+        let scene = Scene::new(&shelf, &skin, Site::Brow, &[], HEALED_MONTHS);
+        let trial = scene.trial(&Placement { coverage: 1.0, ..Placement::default() });
+        for one in &paints {
+            for other in &paints {
+                let read = Light::D65.lab_of(&trial.with(&three_to_one(&one.0, &other.0)));
+                let truth = Light::D65.lab_of(&trial.with(&three_to_one(&one.1, &other.1)));
+                worst = worst.max(difference(read, truth));
+            }
+        }
+    }
+    // 0.22 when this was written.
+    assert!(worst < 0.25, "{worst} ΔE00");
 }
 
 #[test]

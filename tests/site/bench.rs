@@ -82,6 +82,7 @@ fn the_bench_asks_about_the_clients_as_the_course_has_them() {
             person["existing"].as_array().unwrap().iter().map(|old| &old["work"]).collect();
         let skin = json!({
             "phototype": person["phototype"], "undertone": person["undertone"], "redness": person["redness"],
+            "scar": person["scar"],
         });
         let request = json!({ "skin": skin, "site": person["site"], "existing": existing }).to_string();
         let task = Request::from_json(&request).unwrap().resolve(&shelf).unwrap();

@@ -111,6 +111,7 @@ pub fn tiny(say: impl Fn(&str) -> String) -> (Course, Pools) {
         terms: vec![Term {
             id: "hue".into(),
             term: say("hue"),
+            forms: Vec::new(),
             means: say("A direction."),
             see: vec!["hue".into()],
         }],
@@ -235,6 +236,7 @@ fn client(say: &dyn Fn(&str) -> String) -> Client {
         phototype: Phototype::II,
         undertone: Undertone::Neutral,
         redness: Redness::Calm,
+        scar: false,
         skin: Skin::from_evidence(Phototype::II, Undertone::Neutral, Redness::Calm),
         site: Site::Brow,
         hair: say("brown"),

@@ -44,6 +44,13 @@ fn every_page_says_its_language() {
 }
 
 #[test]
+fn terms_are_found_in_the_forms_of_the_language() {
+    let html = &GERMAN["lessons/erste-schritte/altes.html"];
+    let link = "href=\"../../glossary.html#unterton\">Untertöne</a>";
+    assert!(html.contains(link), "{html}");
+}
+
+#[test]
 fn no_page_speaks_english() {
     let german = plain_messages(SPOKEN[1].1);
     let english: Vec<_> = plain_messages(SPOKEN[0].1)

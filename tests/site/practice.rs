@@ -2,12 +2,13 @@
 
 use super::fixture::{DEMO, DEMO_SITE, built, pages, tiny};
 use super::html::tags;
-use serde_json::Value;
+use serde_json::{Value, json};
+use std::collections::BTreeSet;
 
 /// What a course's practice takes along.
 fn taken_along(script: &[u8]) -> Value {
     let script = std::str::from_utf8(script).unwrap();
-    let literal = script.split_once("JSON.parse(").unwrap().1.strip_suffix(");\n").unwrap();
+    let literal = script.split_once("JSON.parse(").unwrap().1.trim_end_matches([')', ';', '\n']);
     serde_json::from_str(&serde_json::from_str::<String>(literal).unwrap()).unwrap()
 }
 
@@ -70,6 +71,22 @@ fn the_course_is_taken_along_whole_with_where_its_pages_are() {
     assert_eq!(format!("{:?}", read.clients), format!("{:?}", course.clients));
     assert_eq!(read.drills().count(), course.drills().count());
     assert_eq!(along["record"], course.record_name());
+    // Written questions lie in a file for each module, and all that its drills ask.
+    assert!(read.questions.is_empty());
+    for module in &course.modules {
+        let asked =
+            module.lessons.iter().flat_map(|lesson| &lesson.drills).flat_map(|drill| &drill.questions);
+        let asked: BTreeSet<&str> = asked.map(String::as_str).collect();
+        let file = along["links"]["questions"][&module.id].as_str().unwrap_or_default();
+        let held = DEMO_SITE.get(file).map_or(json!([]), |script| taken_along(script));
+        for question in held.as_array().unwrap() {
+            let id = question["id"].as_str().unwrap();
+            assert_eq!(question, &serde_json::to_value(course.question(id).unwrap()).unwrap());
+        }
+        let held: BTreeSet<&str> =
+            held.as_array().unwrap().iter().filter_map(|question| question["id"].as_str()).collect();
+        assert_eq!(held, asked, "{}", module.id);
+    }
     for (_, lesson) in course.lessons() {
         assert_eq!(
             along["links"]["lessons"][&lesson.id],
@@ -84,6 +101,10 @@ fn what_an_author_writes_is_data_to_practice() {
     let files = built(&tiny(|text| format!("{text} {HOSTILE}")));
     let script = &files["practice-course.js"];
     let text = std::str::from_utf8(script).unwrap();
+    for (path, content) in files.iter().filter(|(path, _)| path.starts_with("practice/")) {
+        let text = std::str::from_utf8(content).unwrap();
+        assert!(!text.contains('<') && !text.contains('\u{2028}') && text.lines().count() == 2, "{path}");
+    }
     assert!(!text.contains('<') && !text.contains('\u{2028}'));
     assert_eq!(text.lines().count(), 2, "one literal, in one line");
     let along = taken_along(script);

@@ -16,14 +16,23 @@ fn asked(worksheet: &str) -> Vec<String> {
 fn the_demo_shows_one_half_of_each_pool_in_its_lesson_and_the_other_on_the_worksheet() {
     let (course, pools) = &*DEMO;
     let site = pages(&DEMO_SITE);
+    let (mut drills, mut borrowing) = (0, 0);
     for module in &course.modules {
         let sheet = &site[&format!("worksheets/{}.html", module.id)];
-        let mut on_sheet = Vec::new();
+        let (mut on_sheet, mut all_differ) = (Vec::new(), true);
         for lesson in &module.lessons {
             let page = &site[&format!("lessons/{}.html", lesson.page.path)];
             for drill in &lesson.drills {
                 let pool = &pools[&drill.id];
                 assert_eq!(pool.len(), (drill.exercises * EXERCISES_PER_SHOWN) as usize);
+                let questions: BTreeSet<String> = pool.iter().map(Exercise::question).collect();
+                drills += 1;
+                if questions.len() < pool.len() {
+                    // So few that differ are found that the sheet borrows of the lesson.
+                    borrowing += 1;
+                    all_differ = false;
+                    continue;
+                }
                 for (at, exercise) in pool.iter().enumerate() {
                     let anchor = format!("\"exercise_{}_{}_ask\"", drill.id, exercise.number);
                     let in_lesson = format!("\"exercise_{}_{}\"", drill.id, exercise.number);
@@ -34,8 +43,9 @@ fn the_demo_shows_one_half_of_each_pool_in_its_lesson_and_the_other_on_the_works
                 }
             }
         }
-        assert_eq!(asked(sheet), on_sheet, "{}", module.id);
+        assert!(!all_differ || asked(sheet) == on_sheet, "{}", module.id);
     }
+    assert!(borrowing * 7 < drills, "{borrowing} of {drills} drills do not fill their worksheet");
 }
 
 /// The tiny course with a drill that shows `shown` written questions, for which there are `questions`.

@@ -6,7 +6,7 @@ use healedhue::language::Language;
 
 #[test]
 fn every_script_takes_along_what_it_says() {
-    for path in ["bench.js", "practice.js", "exercise.js", "search.js"] {
+    for path in ["bench.js", "practice.js", "progress.js", "exercise.js", "search.js"] {
         let script = std::str::from_utf8(&DEMO_SITE[path]).unwrap();
         assert_eq!(unsaid(script), [""; 0], "{path}");
     }

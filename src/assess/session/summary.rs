@@ -66,13 +66,13 @@ impl Level {
         }
     }
 
-    /// In words, after "known".
-    pub fn words(self) -> &'static str {
+    /// The id of its message, which says it after "known".
+    pub fn message(self) -> &'static str {
         match self {
-            Level::Little => "a little",
-            Level::Part => "in part",
-            Level::Well => "well",
-            Level::Mastered => "mastered",
+            Level::Little => "practice-level-little",
+            Level::Part => "practice-level-part",
+            Level::Well => "practice-level-well",
+            Level::Mastered => "practice-level-mastered",
         }
     }
 }

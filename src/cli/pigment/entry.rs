@@ -143,6 +143,11 @@ pub(super) struct Written {
 }
 
 impl Written {
+    /// Share of the coloured layer that one full pass fills with dried paint.
+    pub fn dose(&self) -> f64 {
+        self.dose_mm / Placement::default().thickness_mm
+    }
+
     pub fn new(subject: &Subject, details: &Details) -> Result<Self, Problem> {
         let mut assumed = subject.assumed.clone();
         let dose_mm = match (details.dose_mm, subject.is_film) {
@@ -234,7 +239,7 @@ fn bottle(one: &Written, details: &Details) -> String {
 
 fn colourant(one: &Written, details: &Details) -> String {
     // Amount 1 of a colourant is what one full pass of it leaves.
-    let amount = one.dose_mm / Placement::default().thickness_mm;
+    let amount = one.dose();
     let scaled = |spectrum: &Spectrum| list(&spectrum.map(|value| value * amount));
     let mut text = format!("  - id: {}\n", quoted(&one.id));
     if let Some(number) = &details.ci_number {

@@ -3,12 +3,16 @@
 use super::Subject;
 use super::entry::Written;
 use crate::colour::{BANDS, Lab, Light, Spectrum, Srgb, wavelength_nm};
+use crate::healing::healed_spread;
 use crate::pigment::Basis;
 use crate::pigment::measure::{Body, film_reflectance};
 use serde::Serialize;
 
 /// A value is known well when this is at least twice its standard deviation.
 const WELL: f64 = 0.05;
+
+/// A healed colour that may be off by this ΔE00 is not known.
+const UNKNOWN: f64 = 5.0;
 
 /// One bottle or colourant.
 #[derive(Serialize)]
@@ -39,6 +43,8 @@ struct Certainty {
     noise: f64,
     residual: Residual,
     doubts: Vec<DoubtJson>,
+    /// ΔE00 within which the true paint heals in light skin, if readings are off by no more than that.
+    healed_within_delta_e_2000: f64,
 }
 
 /// Difference between readings and what the found values give, as reflectance.
@@ -77,6 +83,7 @@ impl Json {
             masstone_srgb: Srgb::from_lab(lab).hex(),
             assumed: written.assumed.clone(),
             certainty: subject.found.as_ref().map(|found| Certainty {
+                healed_within_delta_e_2000: healed_spread(found, written.dose()).1,
                 absorption_spread: found.spread.absorption,
                 scattering_spread: found.spread.scattering,
                 noise: found.noise,
@@ -122,6 +129,14 @@ pub(super) fn in_words(subject: &Subject, written: &Written) -> String {
             known(&found.spread.absorption),
             known(&found.spread.scattering)
         );
+        let within = healed_spread(found, written.dose()).1;
+        text += &if within < UNKNOWN {
+            format!(
+                "  one full pass in light skin: healed colour known within ΔE00 {within:.1} if readings are within 1%\n"
+            )
+        } else {
+            "  one full pass in light skin: these readings do not tell the healed colour\n".to_owned()
+        };
         for one in &found.doubts {
             let bands = if one.from_nm == one.to_nm {
                 format!("{:.0} nm", one.from_nm)

@@ -17,6 +17,7 @@ use crate::assess::knowledge::{MOST_STEPS, Parameters, Progress, Seconds};
 use crate::assess::session::{Session, minutes_of};
 use crate::course::{Course, Drill, Lesson, Stands, load};
 use crate::exercise::{Answer, Choice, Exercise};
+use crate::say;
 use clock::Clock;
 use record::Record;
 use std::io::{BufRead, Write};
@@ -168,7 +169,7 @@ impl Sitting<'_> {
                     writeln!(
                         out,
                         "\n{}",
-                        wrapped("No further exercise fits into the minutes that are left.", 0)
+                        wrapped(&say!(self.telling.course.language, "practice-fits-none"), 0)
                     )?;
                 }
                 break;
@@ -189,7 +190,8 @@ impl Sitting<'_> {
         self.part(out)?;
         if let Some(record) = self.record.as_ref().filter(|_| self.session.answers() > 0) {
             // Never broken, so that it can be copied.
-            writeln!(out, "Your progress is kept in\n  {}", record.path().display())?;
+            let kept = say!(self.telling.course.language, "terminal-kept");
+            writeln!(out, "{kept}\n  {}", record.path().display())?;
         }
         Ok(())
     }
@@ -200,20 +202,20 @@ impl Sitting<'_> {
     }
 
     fn greet(&self, out: &mut impl Write) -> Result<(), Problem> {
+        let course = self.telling.course;
+        let language = &course.language;
+        let exercises = |count: u32| say!(language, "terminal-exercises", count = count);
         let extent = match (self.count, self.minutes) {
-            (Some(count), Some(minutes)) => format!("{}, at most {minutes} minutes", exercises(count)),
-            (None, Some(minutes)) => format!("{minutes} minutes"),
+            (Some(count), Some(minutes)) => {
+                say!(language, "terminal-at-most", exercises = exercises(count), minutes = minutes)
+            }
+            (None, Some(minutes)) => say!(language, "terminal-minutes", minutes = minutes),
             (count, None) => exercises(count.unwrap_or(USUAL_COUNT)),
         };
-        let course = self.telling.course;
-        let greeting = format!(
-            "{}: practice, {extent}. Type your answer and press Enter; q ends the session.",
-            course.title
-        );
+        let greeting = say!(language, "terminal-greeting", course = &course.title, extent = extent);
         writeln!(out, "{}", wrapped(&greeting, 0))?;
-        let promise = "Colours are predictions for teaching, never a promise of a result on a person.";
-        writeln!(out, "{}", wrapped(promise, 0))?;
-        write!(out, "{}", summing::so_far(self.session.progress()))?;
+        writeln!(out, "{}", wrapped(&say!(language, "terminal-promise"), 0))?;
+        write!(out, "{}", summing::so_far(language, self.session.progress()))?;
         if let Some(minutes) = self.minutes {
             let mut steps = self.session.plan(f64::from(minutes), self.begun);
             steps.truncate(self.count.map_or(MOST_STEPS, |count| count as usize));
@@ -230,9 +232,13 @@ impl Sitting<'_> {
     }
 
     fn heading(&self, number: u32, exercise: &Exercise) -> String {
+        let language = &self.telling.course.language;
         let head = match (self.count, self.minutes) {
-            (Some(count), _) => format!("{number} of {count}"),
-            (None, Some(minutes)) => format!("{number}, minute {:.0} of {minutes}", self.passed().floor()),
+            (Some(count), _) => say!(language, "terminal-number", number = number, count = count),
+            (None, Some(minutes)) => {
+                let passed = self.passed().floor();
+                say!(language, "terminal-number-minute", number = number, passed = passed, minutes = minutes)
+            }
             (None, None) => number.to_string(),
         };
         let name = summing::skill_name(self.telling.course, &exercise.skill);
@@ -251,8 +257,9 @@ impl Sitting<'_> {
         out: &mut impl Write,
         exercise: &Exercise,
     ) -> Result<Asked, Problem> {
-        let how = how_to_answer(&exercise.form);
-        let prompt = wrapped(&format!("Your answer ({how}, q to end):"), 0);
+        let language = &self.telling.course.language;
+        let how = how_to_answer(language, &exercise.form);
+        let prompt = wrapped(&say!(language, "terminal-prompt", how = &how), 0);
         loop {
             write!(out, "{prompt} ")?;
             out.flush()?;
@@ -276,7 +283,12 @@ impl Sitting<'_> {
             match marked {
                 Ok(chosen) => return self.tell(out, exercise, &chosen).map(|()| Asked::Answered),
                 Err(error) => {
-                    writeln!(out, "{}", wrapped(&format!("Please answer with {how}, or q: {error}."), 0))?;
+                    let why = error.said(language);
+                    writeln!(
+                        out,
+                        "{}",
+                        wrapped(&say!(language, "terminal-again", how = &how, why = why), 0)
+                    )?;
                 }
             }
         }
@@ -289,8 +301,4 @@ impl Sitting<'_> {
         out.flush()?;
         kept
     }
-}
-
-fn exercises(count: u32) -> String {
-    if count == 1 { "one exercise".to_owned() } else { format!("{count} exercises") }
 }

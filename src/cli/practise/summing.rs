@@ -1,11 +1,12 @@
 //! What a session says before its first exercise and after its last.
 
-use super::super::belief::belief_in_words;
 use super::super::terminal::{Painter, wrapped};
 use super::telling::percent;
 use crate::assess::knowledge::{Progress, Step};
 use crate::assess::session::{Level, Summary};
 use crate::course::Course;
+use crate::language::Language;
+use crate::say;
 
 /// A skill's name; its id where the course has no such skill.
 pub(super) fn skill_name<'a>(course: &'a Course, id: &'a str) -> &'a str {
@@ -13,14 +14,15 @@ pub(super) fn skill_name<'a>(course: &'a Course, id: &'a str) -> &'a str {
 }
 
 /// What is known from earlier sessions; empty for a beginner.
-pub(super) fn so_far(progress: &Progress) -> String {
+pub(super) fn so_far(language: &Language, progress: &Progress) -> String {
     let answers: u64 = progress.skills.values().map(|trace| u64::from(trace.answers)).sum();
-    match (answers, progress.skills.len()) {
-        (0, _) => String::new(),
-        (1, _) => "So far: one answer.\n".to_owned(),
-        (answers, 1) => format!("So far: {answers} answers in one skill.\n"),
-        (answers, skills) => wrapped(&format!("So far: {answers} answers in {skills} skills."), 0) + "\n",
-    }
+    let skills = progress.skills.len();
+    let said = match answers {
+        0 => return String::new(),
+        1 => say!(language, "terminal-so-far-one"),
+        _ => say!(language, "terminal-so-far", answers = answers, skills = skills),
+    };
+    wrapped(&said, 0) + "\n"
 }
 
 /// What a session of so many minutes will probably ask.
@@ -34,38 +36,35 @@ pub(super) fn plan(course: &Course, steps: &[(&str, Step)]) -> String {
     }
     let listed: Vec<String> =
         counts.iter().map(|(skill, count)| format!("{} ({count})", skill_name(course, skill))).collect();
-    let about = match steps.len() {
-        1 => "one exercise".to_owned(),
-        count => format!("about {count} exercises"),
-    };
-    wrapped(&format!("Plan: {about}: {}. It changes with your answers.", listed.join("; ")), 0) + "\n"
+    let said = say!(course.language, "terminal-plan", count = steps.len(), skills = listed.join("; "));
+    wrapped(&said, 0) + "\n"
 }
 
 /// The end of a session.
 pub(super) fn summary(course: &Course, painter: Painter, summary: &Summary) -> String {
+    let language = &course.language;
+    let head = |id: &str| painter.strong(&language.say(id, &[])) + "\n";
     if summary.skills.is_empty() {
-        return "No exercise was answered.\n".to_owned();
+        return say!(language, "practice-summary-none") + "\n";
     }
-    let mut text = painter.strong("Summary") + "\n";
+    let mut text = head("terminal-summary");
     for change in &summary.skills {
         text += &(wrapped(skill_name(course, &change.skill), 2) + "\n");
-        let asked =
-            if change.answers == 1 { "one answer".to_owned() } else { format!("{} answers", change.answers) };
-        let (before, after) = (Level::of(change.before), Level::of(change.after));
-        text += &(wrapped(
-            &format!(
-                "{asked}, credit {}. Known before: {} ({}), now: {} ({}).",
-                percent(change.credit),
-                before.words(),
-                percent(change.before),
-                after.words(),
-                percent(change.after)
-            ),
-            4,
-        ) + "\n");
+        let level = |known| language.say(Level::of(known).message(), &[]);
+        let said = say!(
+            language,
+            "terminal-change",
+            count = change.answers,
+            credit = percent(language, change.credit),
+            before = level(change.before),
+            share_before = percent(language, change.before),
+            after = level(change.after),
+            share_after = percent(language, change.after)
+        );
+        text += &(wrapped(&said, 4) + "\n");
     }
     if !summary.next.is_empty() {
-        text += &(painter.strong("To practise next") + "\n");
+        text += &head("practice-summary-next");
         for skill in &summary.next {
             text += &(wrapped(skill_name(course, skill), 2) + "\n");
         }
@@ -76,23 +75,29 @@ pub(super) fn summary(course: &Course, painter: Painter, summary: &Summary) -> S
         .filter_map(|(id, count)| Some((course.lesson(id)?.1.page.title.as_str(), *count)))
         .collect();
     if !lessons.is_empty() {
-        text += &(painter.strong("To reread") + "\n");
+        text += &head("practice-summary-reread");
         for (title, count) in lessons {
-            let answers = if count == 1 { "one answer".to_owned() } else { format!("{count} answers") };
-            text += &(wrapped(&format!("{title} ({answers})"), 2) + "\n");
-        }
-    }
-    if !summary.misconceptions.is_empty() {
-        text += &(painter.strong("Beliefs that showed") + "\n");
-        for count in &summary.misconceptions {
-            let Some(said) = belief_in_words(course, count) else { continue };
-            let often = if count.stands_out { " It seems to be a habit." } else { "" };
-            let said = format!("{said}.{often}");
+            let said = say!(language, "terminal-reread", lesson = title, count = count);
             text += &(wrapped(&said, 2) + "\n");
         }
     }
-    text + &wrapped(
-        "Percentages are estimates of how well a skill is known. They fall with the days without practice.",
-        0,
-    ) + "\n"
+    if !summary.misconceptions.is_empty() {
+        text += &head("practice-summary-beliefs");
+        for count in &summary.misconceptions {
+            let Some(misconception) = course.misconception(&count.misconception) else { continue };
+            let often = match (count.chosen, count.offered) {
+                (1, 1) => say!(language, "terminal-chosen-once"),
+                (chosen, offered) if chosen == offered => {
+                    say!(language, "terminal-chosen-always", offered = offered)
+                }
+                (chosen, offered) => say!(language, "terminal-chosen", chosen = chosen, offered = offered),
+            };
+            let mut said = say!(language, "terminal-belief", belief = &misconception.belief, often = often);
+            if count.stands_out {
+                said = format!("{said} {}", say!(language, "practice-habit"));
+            }
+            text += &(wrapped(&said, 2) + "\n");
+        }
+    }
+    text + &wrapped(&say!(language, "terminal-percentages"), 0) + "\n"
 }

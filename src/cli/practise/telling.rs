@@ -1,10 +1,12 @@
 //! What a session says: a question with its case, what follows from an answer.
 
-use super::super::terminal::{Painter, lab_in_pieces, wrapped};
-use crate::colour::Srgb;
+use super::super::terminal::{Painter, wrapped};
+use crate::colour::{Lab, Srgb};
 use crate::course::{Client, Course};
 use crate::exercise::{Answer, Case, Choice, Exercise, Form, outcome};
 use crate::healing::Appearance;
+use crate::language::Language;
+use crate::say;
 
 /// Says things about a course's exercises.
 pub(super) struct Telling<'c> {
@@ -26,44 +28,63 @@ impl Telling<'_> {
     }
 
     fn case(&self, case: &Case, client: &Client) -> String {
-        let mut who = format!("{}, {}", client.name, client.age);
-        if case.skin_is_told {
-            who += &format!(
-                ": phototype {}, undertone {}, {} skin",
-                client.phototype.word(),
-                client.undertone.word(),
-                client.redness.word()
-            );
-        }
-        who += &format!("; hair: {}. “{}”", client.hair, client.wish);
+        let language = &self.course.language;
+        let (name, age) = (&client.name, client.age);
+        let who = if case.skin_is_told {
+            let undertone = client.undertone.said(language);
+            let redness = client.redness.said(language);
+            let phototype = client.phototype.word();
+            say!(
+                language,
+                "terminal-person-skin",
+                name = name,
+                age = age,
+                phototype = phototype,
+                undertone = undertone,
+                redness = redness,
+                hair = &client.hair,
+                wish = &client.wish
+            )
+        } else {
+            say!(
+                language,
+                "terminal-person",
+                name = name,
+                age = age,
+                hair = &client.hair,
+                wish = &client.wish
+            )
+        };
         let mut text = wrapped(&who, 2) + "\n";
         for note in &client.health {
-            text += &(wrapped(&format!("Health: {}", note.note), 2) + "\n");
+            text += &(wrapped(&say!(language, "terminal-health", note = &note.note), 2) + "\n");
         }
-        text += &self.swatch("skin without work", &case.bare, &case.bare, "");
+        text += &self.swatch(&say!(language, "terminal-bare"), &case.bare, &case.bare, "");
         if !client.existing.is_empty() {
-            text += &self.swatch("as it is now", &case.bare, &case.now, &case.now_reading.words);
+            let label = say!(language, "terminal-now");
+            text += &self.swatch(&label, &case.bare, &case.now, &case.now_reading.words);
         }
         for exhibit in &case.exhibits {
             text += &self.swatch(&exhibit.label, &case.bare, &exhibit.seen, &exhibit.reading.words);
         }
         if let Some(goal) = &case.goal {
-            let said = [
-                format!("L* {:.1}", goal.lab.l),
-                format!("a* {:.1}", goal.lab.a),
-                format!("b* {:.1}, within ΔE00 {:.0}", goal.lab.b, goal.tolerance),
-            ];
+            let [l, a, b] = axes(language, goal.lab);
+            let within =
+                say!(language, "terminal-within", b = b, tolerance = format!("{:.0}", goal.tolerance));
             let colour = Srgb::from_lab(goal.lab);
-            text += &self.painter.labelled("goal", case.bare.srgb, colour, &said, "");
+            let label = say!(language, "terminal-goal");
+            text += &self.painter.labelled(&label, case.bare.srgb, colour, &[l, a, within], "");
         }
         if let Some(placed) = &case.placed {
             let place = placed.placement;
-            let words = format!(
-                "Placed {:.2} mm deep, {:.2} mm thick, load {:.2}, coverage {:.0}%.",
-                place.depth_mm,
-                place.thickness_mm,
-                place.load,
-                place.coverage * 100.0
+            let number = |value| language.decimal(value, 2);
+            let words = say!(
+                language,
+                "terminal-placed",
+                depth = number(place.depth_mm),
+                thickness = number(place.thickness_mm),
+                load = number(place.load),
+                coverage = format!("{:.0}", place.coverage * 100.0)
             );
             text += &(wrapped(&words, 2) + "\n");
         }
@@ -92,17 +113,14 @@ impl Telling<'_> {
                     .into_iter()
                     .map(|id| self.course.shelf.bottle(id).map_or(id, |bottle| bottle.name.as_str()));
                 let limits = &drops.limits;
-                listed(names)
-                    + &wrapped(
-                        &format!(
-                            "One bottle ({}) with drops of modifiers, {} drops in all, at most {} of them modifiers.",
-                            letters(0, limits.bottles.len()),
-                            limits.drops,
-                            limits.modifier_drops
-                        ),
-                        2,
-                    )
-                    + "\n"
+                let how = say!(
+                    self.course.language,
+                    "terminal-drops-limits",
+                    bottles = letters(&self.course.language, 0, limits.bottles.len()),
+                    drops = limits.drops,
+                    modifiers = limits.modifier_drops
+                );
+                listed(names) + &wrapped(&how, 2) + "\n"
             }
             Form::Number(_) => String::new(),
         }
@@ -115,27 +133,35 @@ impl Telling<'_> {
     }
 
     fn swatch(&self, label: &str, skin: &Appearance, seen: &Appearance, words: &str) -> String {
-        self.painter.labelled(label, skin.srgb, seen.srgb, &lab_in_pieces(seen), words)
+        let language = &self.course.language;
+        let mut pieces = axes(language, seen.lab);
+        if !seen.srgb.in_gamut {
+            pieces[2] += &format!(" {}", say!(language, "terminal-beyond"));
+        }
+        self.painter.labelled(label, skin.srgb, seen.srgb, &pieces, words)
     }
 
     /// What follows from an answer, which was marked as `chosen`.
     pub fn answer(&self, exercise: &Exercise, chosen: &Choice) -> String {
         let mark = &chosen.mark;
         let full = mark.credit >= 1.0;
+        let language = &self.course.language;
         let head = match mark.credit {
-            credit if credit >= 1.0 => "Right",
-            credit if credit > 0.0 => "Not the best answer",
-            _ => "No credit",
+            credit if credit >= 1.0 => "terminal-right",
+            credit if credit > 0.0 => "terminal-part",
+            _ => "terminal-nothing",
         };
-        let mut text = format!("{}, credit {}\n", self.painter.strong(head), percent(mark.credit));
+        let head = self.painter.strong(&language.say(head, &[]));
+        let credit = percent(language, mark.credit);
+        let mut text = say!(language, "terminal-credit", verdict = head, share = credit) + "\n";
         text += &(wrapped(&mark.consequence, 2) + "\n");
         let best = outcome(self.course, exercise, &exercise.form.key()).ok();
         if let Some(case) = &exercise.case {
             if let Some(healed) = &chosen.healed {
-                text += &self.swatch("yours", &case.bare, healed, "");
+                text += &self.swatch(&say!(language, "terminal-yours"), &case.bare, healed, "");
             }
             if let Some(healed) = best.as_ref().filter(|_| !full).and_then(|best| best.healed.as_ref()) {
-                text += &self.swatch("the best", &case.bare, healed, "");
+                text += &self.swatch(&say!(language, "terminal-best"), &case.bare, healed, "");
             }
         }
         if let Some(best) = best.as_ref().filter(|_| !full && !matches!(exercise.form, Form::Number(_))) {
@@ -144,53 +170,68 @@ impl Telling<'_> {
         if let Some(misconception) =
             mark.misconception.as_deref().and_then(|id| self.course.misconception(id))
         {
-            text += &(wrapped(&format!("Behind it often: “{}”", misconception.belief), 2) + "\n");
-            text += &(wrapped(&format!("What really happens: {}", misconception.truth), 2) + "\n");
+            let behind = say!(language, "terminal-behind", belief = &misconception.belief);
+            let truth = say!(language, "terminal-truth", truth = &misconception.truth);
+            text += &(wrapped(&behind, 2) + "\n" + &wrapped(&truth, 2) + "\n");
         }
         if !full && let Some((_, lesson)) = self.course.lesson(&mark.lesson) {
-            text += &(wrapped(&format!("Read again: {}", lesson.page.title), 2) + "\n");
+            let again = say!(language, "terminal-read-again", lesson = &lesson.page.title);
+            text += &(wrapped(&again, 2) + "\n");
         }
         text
     }
 
     /// The best answer in words.
     fn best(&self, exercise: &Exercise, best: &Choice) -> String {
+        let language = &self.course.language;
         match (&exercise.form, exercise.form.key()) {
             (Form::Order(order), Answer::Order(places)) => {
                 let steps: Vec<&str> = places.iter().map(|&place| order.steps[place].say.as_str()).collect();
-                format!("The right order: {}.", steps.join("; "))
+                say!(language, "terminal-right-order", steps = steps.join("; "))
             }
             (Form::Several(several), _) => {
                 let right: Vec<&str> =
                     several.right().iter().map(|&place| several.options[place].label.as_str()).collect();
-                format!("These hold: {}.", right.join("; "))
+                say!(language, "terminal-these-hold", statements = right.join("; "))
             }
-            _ => format!("Best: {}. {}", best.label, best.mark.consequence),
+            _ => say!(language, "terminal-best-is", best = &best.label, why = &best.mark.consequence),
         }
     }
 }
 
 /// How to answer, for the prompt: "a to d", "letters, such as a c".
-pub(super) fn how_to_answer(form: &Form) -> String {
+pub(super) fn how_to_answer(language: &Language, form: &Form) -> String {
+    let letters = |count| letters(language, 0, count);
     match form {
-        Form::One(one) => letters(0, one.options.len()),
-        Form::Several(several) => format!("every one of {} that holds", letters(0, several.options.len())),
-        Form::Order(order) => format!("{} in their order", letters(0, order.steps.len())),
+        Form::One(one) => letters(one.options.len()),
+        Form::Several(several) => {
+            say!(language, "terminal-how-several", letters = letters(several.options.len()))
+        }
+        Form::Order(order) => say!(language, "terminal-how-order", letters = letters(order.steps.len())),
         Form::Drops(drops) => {
             let (all, first) = (drops.limits.drops, drops.limits.bottles.len());
-            if all > 1 && drops.limits.most_modifier_drops() > 0 && !drops.limits.modifiers.is_empty() {
-                format!("drops by letter, such as a{} {}1", all - 1, letter(first))
-            } else {
-                format!("drops by letter, such as a{all}")
-            }
+            let example =
+                if all > 1 && drops.limits.most_modifier_drops() > 0 && !drops.limits.modifiers.is_empty() {
+                    format!("a{} {}1", all - 1, letter(first))
+                } else {
+                    format!("a{all}")
+                };
+            say!(language, "terminal-how-drops", example = example)
         }
-        Form::Number(number) => format!("a number in {}", number.unit),
+        Form::Number(number) => say!(language, "terminal-how-number", unit = &number.unit),
     }
 }
 
 /// "a to d".
-fn letters(from: usize, count: usize) -> String {
-    format!("{} to {}", letter(from), letter(from + count.saturating_sub(1)))
+fn letters(language: &Language, from: usize, count: usize) -> String {
+    let (from, to) = (letter(from), letter(from + count.saturating_sub(1)));
+    say!(language, "terminal-letters", from = from.to_string(), to = to.to_string())
+}
+
+/// L*, a* and b*, each by its name.
+fn axes(language: &Language, lab: Lab) -> [String; 3] {
+    let [l, a, b] = language.lab(lab, 1);
+    [format!("L* {l}"), format!("a* {a}"), format!("b* {b}")]
 }
 
 fn letter(place: usize) -> char {
@@ -207,7 +248,7 @@ fn lettered(place: usize, option: &str) -> String {
 }
 
 /// A share in whole percent; 100% only for all of it.
-pub(super) fn percent(share: f64) -> String {
+pub(super) fn percent(language: &Language, share: f64) -> String {
     let most = if share < 1.0 { 99.0 } else { 100.0 };
-    format!("{:.0}%", (share * 100.0).min(most))
+    say!(language, "screen-percent", number = format!("{:.0}", (share * 100.0).min(most)))
 }

@@ -2,6 +2,7 @@
 //!
 //! Entry points: [`check_name`], when a page refers to a file, and [`check_content`], when the file has been read.
 
+use super::drawing::check_drawing;
 use super::suggest::quoted;
 
 /// The longest picture or download that is read, in bytes.
@@ -115,11 +116,19 @@ pub(crate) fn check_name(path: &str, used: Use) -> Result<(), (String, String)> 
 /// # Errors
 /// What is wrong, and what to do.
 pub(crate) fn check_content(path: &str, content: &[u8]) -> Result<(), (String, &'static str)> {
-    match format_of(path) {
+    let format = format_of(path);
+    match format {
         Some(format) if !(format.fits)(content) => Err((
             format!("{} is no {} file, whatever its name says", quoted(path), format.name),
             "save it anew in that format, or give it the ending of the format that it is in",
         )),
+        Some(Format { kind: Kind::Drawing, .. }) => check_drawing(content).map_err(|amiss| {
+            (
+                format!("{} is more than a drawing: {amiss}", quoted(path)),
+                "opened by itself it would act in the reader's browser: export it anew as plain SVG, without scripts, links, animation \
+                 and linked files, or as a PNG",
+            )
+        }),
         _ => Ok(()),
     }
 }

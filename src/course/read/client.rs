@@ -6,6 +6,7 @@ use super::mix::{PLACEMENT_KEYS, read_colourants, read_mix, read_placement};
 use super::names::Thing;
 use super::node::Node;
 use super::suggest::quoted;
+use crate::course::client::skin_at;
 use crate::course::source::At;
 use crate::course::{Client, HealthNote, OldWork, Technique, bounds};
 use crate::healing::{EXACT_WORKS, MONTHS, Placement, Work};
@@ -28,10 +29,10 @@ pub(crate) fn read_client(root: &Node, stem: &str, shelf: &Shelf, reader: &mut R
     let name = fields.text("name").value;
     let age = fields.whole(&bounds::AGE);
     let about = fields.text("about").value;
-    let (phototype, undertone, redness) = fields
+    let (phototype, undertone, redness, scar) = fields
         .required("skin")
         .and_then(|node| read_skin(node, fields.reader))
-        .unwrap_or((Phototype::I, Undertone::Neutral, Redness::Calm));
+        .unwrap_or((Phototype::I, Undertone::Neutral, Redness::Calm, false));
     let site = fields.word_or_none("site", &Site::ALL).unwrap_or_default();
     let (hair, wish) = (fields.text("hair").value, fields.text("wish").value);
     let goal = fields.reference("goal", Thing::Goal).value;
@@ -47,7 +48,7 @@ pub(crate) fn read_client(root: &Node, stem: &str, shelf: &Shelf, reader: &mut R
     let mut existing: Vec<OldWork> =
         existing.filter_map(|node| read_old_work(node, shelf, fields.reader)).collect();
     existing.sort_by(|one, other| other.work.months.total_cmp(&one.work.months));
-    let skin = site.skin_of(Skin::from_evidence(phototype, undertone, redness));
+    let skin = skin_at(site, Skin::from_evidence(phototype, undertone, redness), scar);
     Some(Client {
         id: id.value,
         name,
@@ -56,6 +57,7 @@ pub(crate) fn read_client(root: &Node, stem: &str, shelf: &Shelf, reader: &mut R
         phototype,
         undertone,
         redness,
+        scar,
         skin,
         site,
         hair,
@@ -66,12 +68,14 @@ pub(crate) fn read_client(root: &Node, stem: &str, shelf: &Shelf, reader: &mut R
     })
 }
 
-fn read_skin(node: &Node, reader: &mut Reader) -> Option<(Phototype, Undertone, Redness)> {
-    let mut fields = Fields::of(node, "a skin", &["phototype", "undertone", "redness"], reader)?;
+/// Phototype, undertone and redness, and whether the place is a scar.
+fn read_skin(node: &Node, reader: &mut Reader) -> Option<(Phototype, Undertone, Redness, bool)> {
+    let mut fields = Fields::of(node, "a skin", &["phototype", "undertone", "redness", "scar"], reader)?;
     let phototype = fields.word("phototype", &Phototype::ALL);
     let undertone = fields.word("undertone", &Undertone::ALL);
     let redness = fields.word("redness", &Redness::ALL);
-    Some((phototype?, undertone?, redness?))
+    let scar = fields.flag("scar").unwrap_or_default();
+    Some((phototype?, undertone?, redness?, scar))
 }
 
 fn read_health(node: &Node, reader: &mut Reader) -> Option<HealthNote> {

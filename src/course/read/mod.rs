@@ -8,6 +8,7 @@ pub(crate) mod assignment;
 pub(crate) mod bank;
 pub(crate) mod client;
 pub(crate) mod computed;
+mod drawing;
 pub(crate) mod drill;
 pub(crate) mod fields;
 pub(crate) mod foresee;

@@ -82,12 +82,14 @@ pub(crate) fn read_misconception(node: &Node, reader: &mut Reader) -> Option<Mis
 
 /// Reads a glossary term.
 pub(crate) fn read_term(node: &Node, reader: &mut Reader) -> Option<Term> {
-    let mut fields = Fields::of(node, "a term", &["id", "term", "means", "see"], reader)?;
+    let mut fields = Fields::of(node, "a term", &["id", "term", "forms", "means", "see"], reader)?;
     let id = fields.id(Thing::Term);
     let (term, means) = (fields.text("term").value, fields.text("means").value);
+    let forms = fields.list("forms");
+    let forms = forms.iter().map(|node| fields.reader.text("forms", node).value).collect();
     let see = fields.references("see", Thing::Term);
     if let Some(itself) = see.iter().find(|other| other.value == id.value && !id.value.is_empty()) {
         fields.reader.error(&itself.place, "a term that refers to itself");
     }
-    Some(Term { id: id.value, term, means, see: see.into_iter().map(|id| id.value).collect() })
+    Some(Term { id: id.value, term, forms, means, see: see.into_iter().map(|id| id.value).collect() })
 }

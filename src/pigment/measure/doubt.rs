@@ -38,7 +38,8 @@ impl Doubt {
                 "it absorbs too little to be measured here; the value is small, and its share of the colour is too"
             }
             Doubt::HardlyScatters => {
-                "it scatters too little to be measured here: a film over black that is thicker tells more"
+                "it scatters so little beside what it absorbs that the reflection of the surface drowns it: read the films with the \
+                 gloss trap open (`--surface excluded`)"
             }
             Doubt::Alike => {
                 "masstone and tint look too much alike, so that only the ratio of absorption to scattering is known: \

@@ -20,6 +20,9 @@ pub struct Found {
     pub optics: Optics,
     /// How far each value may be off, if readings are.
     pub spread: Spread,
+    /// How the values may be off together: independent ways, one standard deviation each. Values that readings do not tell apart
+    /// differ in opposite directions, and what they make of skin differs far less.
+    pub ways: Vec<Shift>,
     /// Relative error of readings that was taken for the fit, one standard deviation.
     pub noise: f64,
     /// How far the found optics are from explaining the readings.
@@ -36,6 +39,28 @@ pub struct Spread {
     pub absorption: Spectrum,
     /// Of the reduced scattering.
     pub scattering: Spectrum,
+}
+
+/// By how much the logarithm of each value is off, in one of the ways of [`Found::ways`].
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Shift {
+    /// Of the absorption.
+    pub absorption: Spectrum,
+    /// Of the reduced scattering.
+    pub scattering: Spectrum,
+}
+
+impl Shift {
+    /// Values that are off by this from those found.
+    pub fn from(&self, found: &Optics) -> Optics {
+        let off = |values: &Spectrum, logs: &Spectrum| {
+            std::array::from_fn(|band| values[band] * libm::exp(logs[band]))
+        };
+        Optics {
+            absorption: off(&found.absorption, &self.absorption),
+            scattering: off(&found.scattering, &self.scattering),
+        }
+    }
 }
 
 /// Difference between what was read and what the found optics would give.
@@ -71,6 +96,9 @@ const HIGH: f64 = 1e4;
 const SCATTERING_BEND: f64 = 0.02;
 /// The same of absorption, which may have edges: it binds only bands that tell nothing themselves (representative).
 const ABSORPTION_BEND: f64 = 1.0;
+
+/// Standard deviation of a logarithm that stands for "anything".
+const ANYTHING: f64 = 10.0;
 
 /// Error of readings for which spreads are stated at least.
 pub(super) const READING_ERROR: f64 = 0.01;
@@ -134,10 +162,10 @@ pub fn measure(panels: &[Panel], setup: &Setup, noise: Option<f64>) -> Result<Fo
         smooth: true,
         at: logs,
     };
-    let spread = stated.spread();
+    let (spread, ways) = stated.spread();
     let misfit = stated.misfit();
     let doubts = doubts_of(&stated, &spread, &optics, noise);
-    Ok(Found { optics, spread, noise, misfit, doubts })
+    Ok(Found { optics, spread, ways, noise, misfit, doubts })
 }
 
 fn optics_of(logs: &DVector<f64>) -> Optics {
@@ -289,19 +317,35 @@ impl Problem<'_> {
         })
     }
 
-    fn spread(&self) -> Spread {
+    /// How far each value may be off, and all of them together.
+    fn spread(&self) -> (Spread, Vec<Shift>) {
         let slopes = self.slopes();
         let mut precision = slopes.transpose() * slopes;
         // Keeps "anything" finite.
         for i in 0..precision.nrows() {
-            precision[(i, i)] += 0.01;
+            precision[(i, i)] += 1.0 / (ANYTHING * ANYTHING);
         }
-        let variance = precision.try_inverse();
-        let of = |i: usize| variance.as_ref().map_or(10.0, |v| libm::sqrt(v[(i, i)].max(0.0)).min(10.0));
-        Spread {
+        let count = precision.nrows();
+        let variance = precision
+            .cholesky()
+            .map_or_else(|| DMatrix::identity(count, count) * (ANYTHING * ANYTHING), |root| root.inverse());
+        let of = |i: usize| libm::sqrt(variance[(i, i)].max(0.0)).min(ANYTHING);
+        let spread = Spread {
             absorption: std::array::from_fn(of),
             scattering: std::array::from_fn(|band| of(BANDS + band)),
-        }
+        };
+        let root = variance.clone().cholesky().map_or_else(
+            || DMatrix::from_fn(count, count, |i, j| if i == j { of(i) } else { 0.0 }),
+            |root| root.unpack(),
+        );
+        let ways = root
+            .column_iter()
+            .map(|way| Shift {
+                absorption: std::array::from_fn(|band| way[band]),
+                scattering: std::array::from_fn(|band| way[BANDS + band]),
+            })
+            .collect();
+        (spread, ways)
     }
 
     fn misfit(&self) -> Misfit {

@@ -19,7 +19,7 @@ mod setup;
 
 pub use colour::of_colour;
 pub use doubt::{Doubt, Doubtful};
-pub use fit::{Found, Misfit, Spread, measure};
+pub use fit::{Found, Misfit, Shift, Spread, measure};
 pub use panel::{Body, DARKEST_FILM, MeasureError, Panel, Tint, drawdown};
 pub use setup::{INDEX, NOISE, SHARE, Setup, Surface, THICKNESS, film_reflectance};
 

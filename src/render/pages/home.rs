@@ -15,6 +15,11 @@ use crate::say;
 use serde::Serialize;
 use std::collections::BTreeSet;
 
+/// Modules up to which the page is looked over without a list of them at its head.
+const FEW_MODULES: usize = 8;
+/// Lessons up to which the page says of each what one can do afterwards; beyond, each module's own page says it.
+const FEW_LESSONS: usize = 24;
+
 #[derive(Serialize)]
 struct HomePage {
     frame: Frame,
@@ -25,6 +30,8 @@ struct HomePage {
     welcome: Vec<Link>,
     example: Option<Example>,
     modules: Vec<ModuleEntry>,
+    /// Whether a list of the modules stands before them.
+    listed: bool,
     instructors: Vec<Link>,
     /// Skills that can be practised, with their ids; none on the site of a part of a course.
     skills: Vec<(String, Link)>,
@@ -74,6 +81,12 @@ impl Pages<'_> {
     pub(super) fn home(&self) -> Result<SiteFile, RenderError> {
         let course = self.course;
         let language = &course.language;
+        let lessons = course.lessons().count();
+        let entries = |module| -> Vec<LessonEntry> {
+            let entries = self.lesson_entries(module, plan::HOME).into_iter();
+            let brief = |entry| LessonEntry { objectives: Vec::new(), ..entry };
+            if lessons > FEW_LESSONS { entries.map(brief).collect() } else { entries.collect() }
+        };
         let modules: Vec<ModuleEntry> = course
             .modules
             .iter()
@@ -83,11 +96,10 @@ impl Pages<'_> {
                 title: Link::new(&module.page.title, href(plan::HOME, &text_path(&module.page.path))),
                 about: module.about.clone(),
                 minutes: language.minutes(module.lessons.iter().map(|lesson| lesson.minutes).sum()),
-                lessons: self.lesson_entries(module, plan::HOME),
+                lessons: entries(module),
                 sheets: self.sheet_links(module, plan::HOME),
             })
             .collect();
-        let lessons = course.lessons().count();
         let all_minutes: u32 = course.lessons().map(|(_, lesson)| lesson.minutes).sum();
         let extent = language.extent(modules.len(), lessons, all_minutes);
         let welcome = course
@@ -102,6 +114,7 @@ impl Pages<'_> {
             extent,
             welcome,
             example: self.example(),
+            listed: modules.len() > FEW_MODULES,
             modules,
             instructors: self.instructor_links(plan::HOME),
             skills: if self.is_part() { Vec::new() } else { self.practised_skills() },

@@ -52,6 +52,9 @@ pub(super) struct Pages<'a> {
     glossary: Glossary,
 }
 
+/// What makes one file, or several.
+type Making<P, F> = fn(&P) -> Result<F, RenderError>;
+
 impl<'a> Pages<'a> {
     /// Prepares the pages of a course.
     pub fn new(course: &'a Course, pools: &'a Pools) -> Result<Self, RenderError> {
@@ -93,52 +96,60 @@ impl<'a> Pages<'a> {
 
     /// Every file of the site.
     pub fn all(&self) -> Result<Vec<SiteFile>, RenderError> {
-        let mut files = vec![
-            SiteFile { path: plan::STYLE.to_owned(), content: STYLE_CSS.as_bytes().to_vec() },
-            SiteFile {
-                path: plan::SCRIPT.to_owned(),
-                content: speaking(&self.course.language, &OF_STUDY, EXERCISE_JS),
-            },
-            self.home()?,
-            self.bottles()?,
-            self.bench()?,
-            self.practice()?,
-            self.progress()?,
-            self.progress_assets(),
-            SiteFile { path: plan::HOME_SCRIPT.to_owned(), content: HOME_JS.as_bytes().to_vec() },
-            self.clients()?,
-            self.misconceptions()?,
-            self.glossary()?,
-            self.cautions()?,
-            self.model()?,
-            self.display()?,
-            self.search()?,
-            self.syllabus()?,
-            self.swatch_book()?,
-            self.consultation()?,
-            self.correction_planner()?,
-            self.sources()?,
+        let singles: [Making<Self, SiteFile>; 17] = [
+            Self::home,
+            Self::bottles,
+            Self::bench,
+            Self::practice,
+            Self::progress,
+            Self::clients,
+            Self::misconceptions,
+            Self::glossary,
+            Self::cautions,
+            Self::model,
+            Self::display,
+            Self::search,
+            Self::syllabus,
+            Self::swatch_book,
+            Self::consultation,
+            Self::correction_planner,
+            Self::sources,
         ];
-        files.extend(self.bench_assets()?);
-        files.extend(self.search_assets()?);
-        files.extend(self.practice_assets()?);
-        for asset in &self.course.assets {
-            files.push(SiteFile { path: plan::asset_path(&asset.path), content: asset.content.clone() });
-        }
+        let assets: [Making<Self, Vec<SiteFile>>; 4] =
+            [Self::bench_assets, Self::search_assets, Self::practice_assets, Self::plain_assets];
+        let of_modules = || {
+            let modules = self.course.modules.par_iter().enumerate();
+            modules.map(|(place, module)| self.module_files(place, module)).collect::<Vec<_>>()
+        };
+        let (singles, (assets, modules)) = rayon::join(
+            || singles.par_iter().map(|page| page(self)).collect::<Vec<_>>(),
+            || rayon::join(|| assets.par_iter().map(|files| files(self)).collect::<Vec<_>>(), of_modules),
+        );
+        let mut files = singles.into_iter().collect::<Result<Vec<_>, _>>()?;
         for page in &self.course.prefix {
             files.push(self.text(page)?);
         }
-        // Lessons hold nearly all the swatches, each of them a computation.
-        let parts: Vec<Result<Vec<SiteFile>, RenderError>> = self
-            .course
-            .modules
-            .par_iter()
-            .enumerate()
-            .map(|(place, module)| self.module_files(place, module))
-            .collect();
-        for part in parts {
+        for part in assets.into_iter().chain(modules) {
             files.extend(part?);
         }
+        Ok(files)
+    }
+
+    /// Style, scripts of the plain pages, and the course's own files.
+    fn plain_assets(&self) -> Result<Vec<SiteFile>, RenderError> {
+        let file = |path: &str, content: Vec<u8>| SiteFile { path: path.to_owned(), content };
+        let mut files = vec![
+            file(plan::STYLE, STYLE_CSS.into()),
+            file(plan::SCRIPT, speaking(&self.course.language, &OF_STUDY, EXERCISE_JS)),
+            file(plan::HOME_SCRIPT, HOME_JS.into()),
+            self.progress_assets(),
+        ];
+        files.extend(
+            self.course
+                .assets
+                .iter()
+                .map(|asset| file(&plan::asset_path(&asset.path), asset.content.clone())),
+        );
         Ok(files)
     }
 

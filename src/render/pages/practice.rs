@@ -4,10 +4,10 @@
 //! what a session shows is drawn by the script (`site/practice/`) from what the engine answers.
 
 use super::Pages;
-use crate::course::{Course, Technique};
+use crate::course::{Course, Module, Question, Technique};
 use crate::render::RenderError;
 use crate::render::drawing::{SURROUND, shapes};
-use crate::render::engine::{data_script, practice_script};
+use crate::render::engine::{data_script, practice_script, questions_script};
 use crate::render::frame::{Frame, Link, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan::{self, href, href_to, text_path};
@@ -16,7 +16,7 @@ use crate::render::words::{OF_PRACTICE, speaking};
 use crate::say;
 use crate::skin::Site;
 use serde::Serialize;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 #[derive(Serialize)]
 struct PracticePage {
@@ -40,8 +40,8 @@ struct ModuleChoice {
 /// Everything, as `healedhueCourse` in the page.
 #[derive(Serialize)]
 struct PracticeCourse<'c> {
-    /// What the engine is told of the course.
-    course: &'c Course,
+    /// What the engine is told of the course, but for its written questions.
+    course: Course,
     /// What the record of progress is called on the device and as a file.
     record: String,
     surround: &'static str,
@@ -56,6 +56,8 @@ struct Links<'c> {
     lessons: BTreeMap<&'c str, String>,
     misconceptions: BTreeMap<&'c str, String>,
     clients: BTreeMap<&'c str, String>,
+    /// The files of written questions, by module; one that asks none has none.
+    questions: BTreeMap<&'c str, String>,
     cautions: String,
     model: String,
     practice: String,
@@ -100,18 +102,35 @@ impl Pages<'_> {
         self.page(path, "practice.html", context)
     }
 
-    /// What practice loads: its style and script, the course, and what makes exercises of it.
+    /// What practice loads: its style and script, the course, what makes exercises of it, and a file of written questions for each module,
+    /// loaded by the sessions that ask them.
     pub(super) fn practice_assets(&self) -> Result<Vec<SiteFile>, RenderError> {
         let course = data_script(&PracticeCourse::of(self.course))
             .map_err(|source| RenderError::Data { file: plan::PRACTICE_COURSE, source })?;
         let file = |path: &str, content: Vec<u8>| SiteFile { path: path.to_owned(), content };
-        Ok(vec![
+        let mut files = vec![
             file(plan::PRACTICE_STYLE, PRACTICE_CSS.into()),
             file(plan::PRACTICE_SCRIPT, speaking(&self.course.language, &OF_PRACTICE, PRACTICE_JS)),
             file(plan::PRACTICE_COURSE, course),
             file(plan::PRACTICE_MAKER, practice_script().to_vec()),
-        ])
+        ];
+        for module in &self.course.modules {
+            let questions = questions_of(self.course, module);
+            if !questions.is_empty() {
+                let script = questions_script(&questions)
+                    .map_err(|source| RenderError::Data { file: plan::PRACTICE_QUESTIONS, source })?;
+                files.push(file(&plan::questions_path(module), script));
+            }
+        }
+        Ok(files)
     }
+}
+
+/// The written questions that a module's drills ask, each once.
+fn questions_of<'c>(course: &'c Course, module: &Module) -> Vec<&'c Question> {
+    let drills = module.lessons.iter().flat_map(|lesson| &lesson.drills);
+    let asked: BTreeSet<&str> = drills.flat_map(|drill| &drill.questions).map(String::as_str).collect();
+    course.questions.iter().filter(|question| asked.contains(question.id.as_str())).collect()
 }
 
 impl<'c> PracticeCourse<'c> {
@@ -131,8 +150,10 @@ impl<'c> PracticeCourse<'c> {
             .clients
             .iter()
             .map(|client| (client.id.as_str(), href_to(path, plan::CLIENTS, &client.id)));
+        let asking = course.modules.iter().filter(|module| !questions_of(course, module).is_empty());
+        let questions = asking.map(|module| (module.id.as_str(), href(path, &plan::questions_path(module))));
         PracticeCourse {
-            course,
+            course: Course { questions: Vec::new(), ..course.clone() },
             record: course.record_name(),
             surround: SURROUND,
             drawings: Site::ALL.iter().map(|&(site, word)| (word, drawn(site))).collect(),
@@ -140,6 +161,7 @@ impl<'c> PracticeCourse<'c> {
                 lessons: lessons.collect(),
                 misconceptions: misconceptions.collect(),
                 clients: clients.collect(),
+                questions: questions.collect(),
                 cautions: href(path, plan::CAUTIONS),
                 model: href(path, plan::MODEL),
                 practice: href(path, plan::PRACTICE),
