@@ -2,7 +2,7 @@
 //!
 //! Entry points: [`Scene::new`]; [`Scene::kept`] where wear and touch-ups matter.
 
-use super::layers::{Deposit, deposits_of, reflectance};
+use super::layers::{Around, Deposit, deposits_of, reflectance, reflectance_of};
 use super::placement::{Placement, Work};
 use super::regions::regions;
 use super::time::{HEALED_MONTHS, healing_skin};
@@ -10,15 +10,13 @@ use super::upkeep::Upkeep;
 use super::wear::Wear;
 use crate::colour::{BANDS, Spectrum};
 use crate::pigment::{Paint, Shelf};
-use crate::skin::{Canvas, Covers, Site, Skin};
+use crate::skin::{Canvas, Site, Skin};
 use std::sync::Arc;
 
 /// Existing work in one region of the area: what lies there, and the region's share.
 struct Region {
     share: f64,
     deposits: Vec<Deposit>,
-    /// Depth of the highest deposit, infinite where there is none.
-    highest: f64,
     reflectance: Spectrum,
 }
 
@@ -36,8 +34,8 @@ pub struct Scene<'a, const N: usize = 4> {
 pub struct Trial<'s, 'a, const N: usize = 4> {
     scene: &'s Scene<'a, N>,
     placement: Placement,
-    /// One cover per region, down to the highest work in it.
-    covers: Vec<(f64, Covers<N>)>,
+    /// What lies around that place, in each region.
+    around: Vec<Around<N>>,
 }
 
 impl<'a> Scene<'a> {
@@ -105,13 +103,8 @@ impl<'a, const N: usize> Scene<'a, N> {
         let regions = regions(&works)
             .into_iter()
             .map(|(share, deposits)| {
-                let highest = highest(&deposits);
-                let reflectance = if deposits.is_empty() {
-                    canvas.bare
-                } else {
-                    reflectance(&canvas, &deposits, (highest, &canvas.cover(highest)))
-                };
-                Region { share, deposits, highest, reflectance }
+                let reflectance = reflectance_of(&canvas, &deposits);
+                Region { share, deposits, reflectance }
             })
             .collect();
         Scene { shelf, canvas, months, wear, regions }
@@ -134,15 +127,9 @@ impl<'a, const N: usize> Scene<'a, N> {
 
     /// The scene with a place chosen, for trying many mixes there.
     pub fn trial<'s>(&'s self, placement: &Placement) -> Trial<'s, 'a, N> {
-        let covers = self
-            .regions
-            .iter()
-            .map(|region| {
-                let depth = region.highest.min(placement.depth_mm);
-                (depth, self.canvas.cover(depth))
-            })
-            .collect();
-        Trial { scene: self, placement: *placement, covers }
+        let (top, bottom) = (placement.depth_mm, placement.depth_mm + placement.thickness_mm);
+        let around = |region: &Region| Around::new(&self.canvas, &region.deposits, top, bottom);
+        Trial { scene: self, placement: *placement, around: self.regions.iter().map(around).collect() }
     }
 }
 
@@ -153,24 +140,16 @@ impl<const N: usize> Trial<'_, '_, N> {
         let work = Work { paint: paint.clone(), placement: self.placement, months: scene.months };
         let new = deposits_of(scene.shelf, &work, scene.canvas.epidermis_mm, &scene.wear);
         let coverage = if new.is_empty() { 0.0 } else { self.placement.coverage };
-        let mut deposits = Vec::new();
         let mut parts = Vec::with_capacity(2 * scene.regions.len());
-        for (region, (depth, cover)) in scene.regions.iter().zip(&self.covers) {
+        for (region, around) in scene.regions.iter().zip(&self.around) {
             parts.push((region.share * (1.0 - coverage), region.reflectance));
             if coverage > 0.0 {
-                deposits.clear();
-                deposits.extend(&region.deposits);
-                deposits.extend(&new);
-                let reflectance = reflectance(&scene.canvas, &deposits, (*depth, cover));
+                let reflectance = reflectance(&scene.canvas, &region.deposits, &new, around);
                 parts.push((region.share * coverage, reflectance));
             }
         }
         mixed(parts)
     }
-}
-
-fn highest(deposits: &[Deposit]) -> f64 {
-    deposits.iter().map(|deposit| deposit.top).fold(f64::INFINITY, f64::min)
 }
 
 /// Reflectance of areas side by side, with the optical dot gain of light that enters in one and leaves in another: Yule and

@@ -1,97 +1,85 @@
 //! Adding layers: downwards from the surface, upwards from the deep.
 
-use super::{Column, Lanes, Nodes, Slab, Square};
+use super::matrix::{Split, dot};
+use super::{Column, Lanes, Nodes, Slab, Symmetric};
 
 /// Everything above some depth, surface included, for light that enters straight down and leaves in all directions.
+///
+/// In the fields u and v of [`Slab`] it gives v = `lit` - `load`·u there, and of that u the share `out` leaves at the top.
 #[derive(Debug, Clone, Copy)]
 pub struct Cover<const N: usize, const W: usize> {
-    /// Share of the light that has left by reflection above this depth.
+    /// Share of the light that leaves at the top where u is zero at this depth.
     reflected: Lanes<W>,
-    /// Light that goes down at this depth.
-    down: Column<N, W>,
-    /// Share of light that goes up at this depth which leaves.
-    up: Column<N, W>,
-    /// Reflection back down of light that goes up at this depth.
-    under: Square<N, W>,
+    /// v at this depth where u is zero.
+    lit: Column<N, W>,
+    /// What u leaves at the top.
+    out: Column<N, W>,
+    /// v that u sends up.
+    load: Symmetric<N, W>,
 }
 
-/// Everything below some depth.
+/// Everything below some depth: v = `load`·u there.
 #[derive(Debug, Clone, Copy)]
 pub struct Base<const N: usize, const W: usize> {
-    /// Reflection of light that goes down at this depth.
-    reflection: Square<N, W>,
-    /// Share of it that leaves below.
-    through: Column<N, W>,
+    load: Symmetric<N, W>,
 }
 
 impl<const N: usize, const W: usize> Cover<N, W> {
     /// The bare surface.
     pub fn surface(nodes: &Nodes<N>) -> Self {
-        let mut down = [Lanes::ZERO; N];
-        down[N - 1] = Lanes::all((1.0 - nodes.specular) / libm::sqrt(nodes.weight[N - 1]));
-        let root = nodes.root_flux();
+        // What goes down is what enters and Fresnel's share r of what goes up: u + v = 2·enters + r(u - v). What goes up is
+        // (u - enters)/(1 + r), and 1 - r of it leaves.
+        let enters = (1.0 - nodes.specular) / libm::sqrt(nodes.weight[N - 1]);
+        let straight = enters / (1.0 + nodes.specular);
+        let mut lit = [Lanes::ZERO; N];
+        lit[N - 1] = Lanes::all(2.0 * straight);
+        let out = leaving(nodes);
         Cover {
-            reflected: Lanes::all(nodes.specular),
-            down,
-            up: std::array::from_fn(|i| Lanes::all(root[i] * (1.0 - nodes.fresnel[i]))),
-            under: Square::diagonal(&nodes.fresnel),
+            reflected: Lanes::all(nodes.specular - out[N - 1] * enters),
+            lit,
+            out: out.map(Lanes::all),
+            load: surface(nodes),
         }
     }
 
     /// With a layer added below.
     pub fn with(&self, slab: &Slab<N, W>) -> Self {
-        // x goes down at the old depth, u goes up there, y goes up at the new one:
-        // x = down + under·u, u = R·x + T·y.
-        let inner =
-            self.under.times(&slab.reflection).blend(-1.0, &Square::ZERO, 0.0).plus_identity(1.0).factor();
-        let lit = inner.solve_column(&self.down);
-        let answered = inner.solve(&self.under.times(&slab.transmission));
-        let returned = slab.reflection.times_column(&lit);
-        // Light y arrives at the old depth as T·y + R·answered·y.
-        let arrives = slab.transmission.blend(1.0, &slab.reflection.times(&answered), 1.0);
+        let Adding { beyond, across, split } = Adding::new(&self.load, slab);
+        let lit = split.solve(&self.lit);
+        let out = split.solve(&self.out);
         Cover {
-            reflected: self.reflected + dot(&self.up, &returned),
-            down: slab.transmission.times_column(&lit),
-            up: arrives.times_row(&self.up),
-            under: slab.reflection.blend(1.0, &slab.transmission.times(&answered), 1.0),
+            reflected: self.reflected + dot(&self.out, &lit),
+            lit: across.times_column(&lit),
+            out: across.times_column(&out),
+            load: beyond,
         }
     }
 
     /// Reflectance with this below.
     pub fn reflectance(&self, base: &Base<N, W>) -> Lanes<W> {
-        let lit = self.lit(base);
-        self.reflected + dot(&self.up, &base.reflection.times_column(&lit))
+        self.reflected + dot(&self.out, &self.field(&base.load))
     }
 
-    /// Transmittance with this below.
-    pub fn transmittance(&self, base: &Base<N, W>) -> Lanes<W> {
-        dot(&base.through, &self.lit(base))
+    /// Transmittance where air begins at this depth.
+    pub fn transmittance(&self, nodes: &Nodes<N>) -> Lanes<W> {
+        dot(&leaving(nodes).map(Lanes::all), &self.field(&surface(nodes)))
     }
 
-    /// Light that goes down where cover and base meet.
-    fn lit(&self, base: &Base<N, W>) -> Column<N, W> {
-        self.under
-            .times(&base.reflection)
-            .blend(-1.0, &Square::ZERO, 0.0)
-            .plus_identity(1.0)
-            .factor()
-            .solve_column(&self.down)
+    /// u where this load lies below.
+    fn field(&self, load: &Symmetric<N, W>) -> Column<N, W> {
+        self.load.plus(load).split().solve(&self.lit)
     }
 }
 
 impl<const N: usize, const W: usize> Base<N, W> {
     /// The bottom surface, with air below.
     pub fn surface(nodes: &Nodes<N>) -> Self {
-        let root = nodes.root_flux();
-        Base {
-            reflection: Square::diagonal(&nodes.fresnel),
-            through: std::array::from_fn(|i| Lanes::all(root[i] * (1.0 - nodes.fresnel[i]))),
-        }
+        Base { load: surface(nodes) }
     }
 
     /// An endless depth of one medium, from [`Slab::half_space`].
-    pub fn half_space(reflection: Square<N, W>) -> Self {
-        Base { reflection, through: [Lanes::ZERO; N] }
+    pub fn half_space(load: Symmetric<N, W>) -> Self {
+        Base { load }
     }
 
     /// A backing in optical contact that reflects this share of what reaches it, evenly in all directions (Lambert), and lets
@@ -99,36 +87,50 @@ impl<const N: usize, const W: usize> Base<N, W> {
     pub fn lambertian(nodes: &Nodes<N>, share: Lanes<W>) -> Self {
         let root = nodes.root_flux();
         let whole: f64 = root.iter().map(|root| root * root).sum();
-        let mut reflection = Square::ZERO;
-        for (row, one) in reflection.0.iter_mut().zip(&root) {
-            for (entry, other) in row.iter_mut().zip(&root) {
-                *entry = share * (one * other / whole);
-            }
-        }
-        Base { reflection, through: [Lanes::ZERO; N] }
+        // (1 - R)(1 + R)⁻¹ of a reflection R that is one column times itself.
+        let kept_back = share / (Lanes::ONE + share) * (2.0 / whole);
+        let load = Symmetric::of(|i, j| {
+            let shared = kept_back * (root[i] * root[j]);
+            if i == j { Lanes::ONE - shared } else { Lanes::ZERO - shared }
+        });
+        Base { load }
     }
 
     /// With a layer added above.
     pub fn under(&self, slab: &Slab<N, W>) -> Self {
-        // x goes down between the layer and this: x = T·light + R·base·x.
-        let x = slab
-            .reflection
-            .times(&self.reflection)
-            .blend(-1.0, &Square::ZERO, 0.0)
-            .plus_identity(1.0)
-            .factor()
-            .solve(&slab.transmission);
-        let back = slab.transmission.times(&self.reflection.times(&x));
-        Base { reflection: slab.reflection.blend(1.0, &back, 1.0), through: x.times_row(&self.through) }
+        Base { load: Adding::new(&self.load, slab).beyond }
     }
 }
 
-/// Σ one·other.
-#[inline(always)]
-fn dot<const N: usize, const W: usize>(one: &Column<N, W>, other: &Column<N, W>) -> Lanes<W> {
-    let mut sum = Lanes::ZERO;
-    for (&a, &b) in one.iter().zip(other) {
-        sum += a * b;
+/// A layer put onto something that takes v = load·u, from either side.
+struct Adding<const N: usize, const W: usize> {
+    /// What both together take on the layer's other side.
+    beyond: Symmetric<N, W>,
+    /// Half of what the layer's odd side takes more than its even one: what couples its two sides.
+    across: Symmetric<N, W>,
+    /// The load and the layer's own, where they meet.
+    split: Split<N, W>,
+}
+
+impl<const N: usize, const W: usize> Adding<N, W> {
+    #[inline(always)]
+    fn new(load: &Symmetric<N, W>, slab: &Slab<N, W>) -> Self {
+        let across = slab.odd.minus(&slab.even).scaled(0.5);
+        let near = load.plus(&slab.even);
+        let split = near.plus(&across).split();
+        // even + near ∥ across, where ∥ is half the harmonic mean; nothing here is the difference of two large numbers.
+        let beyond = slab.even.plus(&near.minus(&split.between(&near, 1.0)));
+        Adding { beyond, across, split }
     }
-    sum
+}
+
+/// What the surface takes: (1 - r)/(1 + r) in each direction.
+fn surface<const N: usize, const W: usize>(nodes: &Nodes<N>) -> Symmetric<N, W> {
+    Symmetric::diagonal(&nodes.fresnel.map(|r| (1.0 - r) / (1.0 + r)))
+}
+
+/// Flux that leaves through the surface, of u there when nothing enters.
+fn leaving<const N: usize>(nodes: &Nodes<N>) -> [f64; N] {
+    let root = nodes.root_flux();
+    std::array::from_fn(|i| root[i] * (1.0 - nodes.fresnel[i]) / (1.0 + nodes.fresnel[i]))
 }

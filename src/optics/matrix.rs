@@ -1,4 +1,4 @@
-//! Small square matrices over [`Lanes`], and linear systems with them.
+//! Small symmetric matrices over [`Lanes`], and linear systems with them.
 
 #![expect(
     clippy::needless_range_loop,
@@ -10,49 +10,54 @@ use super::Lanes;
 /// A vector with one entry per direction.
 pub type Column<const N: usize, const W: usize> = [Lanes<W>; N];
 
-/// A square matrix, row by row.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Square<const N: usize, const W: usize>(pub [[Lanes<W>; N]; N]);
+/// A symmetric matrix; of the rows only what stands up to the diagonal counts, the rest is never read.
+#[derive(Debug, Clone, Copy)]
+pub struct Symmetric<const N: usize, const W: usize>([[Lanes<W>; N]; N]);
 
-impl<const N: usize, const W: usize> Square<N, W> {
+impl<const N: usize, const W: usize> Symmetric<N, W> {
     /// All zero.
-    pub const ZERO: Self = Square([[Lanes::ZERO; N]; N]);
+    pub const ZERO: Self = Symmetric([[Lanes::ZERO; N]; N]);
+
+    /// The matrix whose entry in this row and column, the column not beyond the row, is what `entry` says.
+    #[inline(always)]
+    pub fn of(mut entry: impl FnMut(usize, usize) -> Lanes<W>) -> Self {
+        let mut out = Self::ZERO;
+        for i in 0..N {
+            for j in 0..=i {
+                out.0[i][j] = entry(i, j);
+            }
+        }
+        out
+    }
 
     /// A matrix with these values on its diagonal.
     #[inline(always)]
     pub fn diagonal(values: &[f64; N]) -> Self {
-        let mut out = Self::ZERO;
-        for (i, &value) in values.iter().enumerate() {
-            out.0[i][i] = Lanes::all(value);
-        }
-        out
+        Self::of(|i, j| if i == j { Lanes::all(values[i]) } else { Lanes::ZERO })
     }
 
-    /// Puts the lanes of `part` into these lanes of this matrix.
+    /// An entry.
     #[inline(always)]
-    pub fn put(&mut self, part: &Square<N, 2>, lanes: [usize; 2]) {
-        for i in 0..N {
-            for j in 0..N {
-                for (from, to) in lanes.into_iter().enumerate() {
-                    self.0[i][j].0[to] = part.0[i][j].0[from];
-                }
-            }
-        }
+    pub fn at(&self, row: usize, column: usize) -> Lanes<W> {
+        if row >= column { self.0[row][column] } else { self.0[column][row] }
     }
 
-    /// `self · other`.
+    /// `self + other`.
     #[inline(always)]
-    pub fn times(&self, other: &Self) -> Self {
-        let mut out = Self::ZERO;
-        for i in 0..N {
-            for k in 0..N {
-                let factor = self.0[i][k];
-                for j in 0..N {
-                    out.0[i][j] += factor * other.0[k][j];
-                }
-            }
-        }
-        out
+    pub fn plus(&self, other: &Self) -> Self {
+        Self::of(|i, j| self.0[i][j] + other.0[i][j])
+    }
+
+    /// `self - other`.
+    #[inline(always)]
+    pub fn minus(&self, other: &Self) -> Self {
+        Self::of(|i, j| self.0[i][j] - other.0[i][j])
+    }
+
+    /// `self · factor`.
+    #[inline(always)]
+    pub fn scaled(&self, factor: f64) -> Self {
+        Self::of(|i, j| self.0[i][j] * factor)
     }
 
     /// `self · column`.
@@ -60,160 +65,136 @@ impl<const N: usize, const W: usize> Square<N, W> {
     pub fn times_column(&self, column: &Column<N, W>) -> Column<N, W> {
         let mut out = [Lanes::ZERO; N];
         for i in 0..N {
-            for (&entry, &value) in self.0[i].iter().zip(column) {
-                out[i] += entry * value;
+            out[i] = self.at(i, 0) * column[0];
+            for j in 1..N {
+                out[i] += self.at(i, j) * column[j];
             }
         }
         out
     }
 
-    /// `row · self`.
-    #[inline(always)]
-    pub fn times_row(&self, row: &Column<N, W>) -> Column<N, W> {
-        let mut out = [Lanes::ZERO; N];
-        for (entries, &value) in self.0.iter().zip(row) {
-            for (sum, &entry) in out.iter_mut().zip(entries) {
-                *sum += value * entry;
-            }
-        }
-        out
-    }
-
-    /// Entrywise combination `self · a + other · b`.
-    #[inline(always)]
-    pub fn blend(&self, a: f64, other: &Self, b: f64) -> Self {
-        let mut out = Self::ZERO;
-        for i in 0..N {
-            for j in 0..N {
-                out.0[i][j] = self.0[i][j] * a + other.0[i][j] * b;
-            }
-        }
-        out
-    }
-
-    /// Rows and columns exchanged.
-    #[inline(always)]
-    pub fn transposed(&self) -> Self {
-        let mut out = Self::ZERO;
-        for i in 0..N {
-            for j in 0..N {
-                out.0[i][j] = self.0[j][i];
-            }
-        }
-        out
-    }
-
-    /// `self + value · identity`.
-    #[inline(always)]
-    pub fn plus_identity(mut self, value: f64) -> Self {
-        for i in 0..N {
-            self.0[i][i] += Lanes::all(value);
-        }
-        self
-    }
-
-    /// Factors for solving systems with this matrix.
+    /// The matrix as L·D·Lᵀ, for solving systems with it.
     ///
-    /// No pivoting: the matrices here are identity plus a product of two positive semidefinite ones, or identity minus one of
-    /// norm below 1, whose pivots stay away from zero.
+    /// No pivoting: the matrices here are positive definite, whose pivots stay above zero.
     #[inline(always)]
-    pub fn factor(mut self) -> Factored<N, W> {
+    pub fn split(&self) -> Split<N, W> {
+        let mut lower = self.0;
         let mut inverse_pivots = [Lanes::ZERO; N];
         for k in 0..N {
-            let inverse = Lanes::ONE / self.0[k][k];
+            let inverse = Lanes::ONE / lower[k][k];
             inverse_pivots[k] = inverse;
+            // Below the pivot stand its products with L until the row above is done with them.
+            let mut column = [Lanes::ZERO; N];
             for i in k + 1..N {
-                let factor = self.0[i][k] * inverse;
-                self.0[i][k] = factor;
-                for j in k + 1..N {
-                    let product = factor * self.0[k][j];
-                    self.0[i][j] -= product;
+                column[i] = lower[i][k];
+                lower[i][k] = lower[i][k] * inverse;
+            }
+            for i in k + 1..N {
+                for j in k + 1..=i {
+                    let product = lower[i][k] * column[j];
+                    lower[i][j] -= product;
                 }
             }
         }
-        Factored { lower_upper: self, inverse_pivots }
+        Split { lower, inverse_pivots }
     }
 }
 
-/// A matrix split into a unit lower and an upper triangle.
-pub struct Factored<const N: usize, const W: usize> {
-    lower_upper: Square<N, W>,
+/// A positive definite matrix M as L·D·Lᵀ, L with ones on its diagonal.
+pub struct Split<const N: usize, const W: usize> {
+    /// L below the diagonal; the rest is not read.
+    lower: [[Lanes<W>; N]; N],
+    /// 1/D.
     inverse_pivots: Column<N, W>,
 }
 
-impl<const N: usize, const W: usize> Factored<N, W> {
-    /// X with A·X = `right`.
+impl<const N: usize, const W: usize> Split<N, W> {
+    /// `outer · M⁻¹ · outer · factor`, which is symmetric again.
     #[inline(always)]
-    pub fn solve(&self, right: &Square<N, W>) -> Square<N, W> {
-        let lu = &self.lower_upper.0;
-        let mut x = *right;
-        for i in 0..N {
-            for k in 0..i {
-                for j in 0..N {
-                    let product = lu[i][k] * x.0[k][j];
-                    x.0[i][j] -= product;
-                }
-            }
-        }
-        for i in (0..N).rev() {
-            for k in i + 1..N {
-                for j in 0..N {
-                    let product = lu[i][k] * x.0[k][j];
-                    x.0[i][j] -= product;
-                }
-            }
+    pub fn between(&self, outer: &Symmetric<N, W>, factor: f64) -> Symmetric<N, W> {
+        // With Y = L⁻¹·outer it is Yᵀ·D⁻¹·Y, and row k of Y is done with once it is added up.
+        let mut y = [[Lanes::ZERO; N]; N];
+        let mut out = Symmetric::ZERO;
+        for k in 0..N {
             for j in 0..N {
-                x.0[i][j] = x.0[i][j] * self.inverse_pivots[i];
+                let mut entry = outer.at(k, j);
+                for i in 0..k {
+                    let product = self.lower[k][i] * y[i][j];
+                    entry -= product;
+                }
+                y[k][j] = entry;
+            }
+            let weight = self.inverse_pivots[k] * factor;
+            for i in 0..N {
+                let left = y[k][i] * weight;
+                for j in 0..=i {
+                    let product = left * y[k][j];
+                    if k == 0 {
+                        out.0[i][j] = product;
+                    } else {
+                        out.0[i][j] += product;
+                    }
+                }
             }
         }
-        x
+        out
     }
 
-    /// X with Aᵀ·X = `right`.
+    /// M⁻¹.
     #[inline(always)]
-    pub fn solve_transposed(&self, right: &Square<N, W>) -> Square<N, W> {
-        let lu = &self.lower_upper.0;
-        let mut x = *right;
-        for i in 0..N {
-            for k in 0..i {
-                for j in 0..N {
-                    let product = lu[k][i] * x.0[k][j];
-                    x.0[i][j] -= product;
+    pub fn inverse(&self) -> Symmetric<N, W> {
+        // With Z = L⁻¹, ones on its diagonal, it is Zᵀ·D⁻¹·Z.
+        let mut z = [[Lanes::ZERO; N]; N];
+        let mut out = Symmetric::ZERO;
+        for k in 0..N {
+            for j in 0..k {
+                let mut entry = Lanes::ZERO - self.lower[k][j];
+                for i in j + 1..k {
+                    let product = self.lower[k][i] * z[i][j];
+                    entry -= product;
                 }
+                z[k][j] = entry;
             }
-            for j in 0..N {
-                x.0[i][j] = x.0[i][j] * self.inverse_pivots[i];
-            }
-        }
-        for i in (0..N).rev() {
-            for k in i + 1..N {
-                for j in 0..N {
-                    let product = lu[k][i] * x.0[k][j];
-                    x.0[i][j] -= product;
+            for i in 0..k {
+                let left = z[k][i] * self.inverse_pivots[k];
+                for j in 0..=i {
+                    let product = left * z[k][j];
+                    out.0[i][j] += product;
                 }
+                out.0[k][i] = left;
             }
+            out.0[k][k] = self.inverse_pivots[k];
         }
-        x
+        out
     }
 
-    /// x with A·x = `right`.
+    /// x with M·x = `right`.
     #[inline(always)]
-    pub fn solve_column(&self, right: &Column<N, W>) -> Column<N, W> {
-        let lu = &self.lower_upper.0;
+    pub fn solve(&self, right: &Column<N, W>) -> Column<N, W> {
         let mut x = *right;
         for i in 0..N {
             for k in 0..i {
-                let product = lu[i][k] * x[k];
+                let product = self.lower[i][k] * x[k];
                 x[i] -= product;
             }
         }
         for i in (0..N).rev() {
-            for k in i + 1..N {
-                let product = lu[i][k] * x[k];
-                x[i] -= product;
-            }
             x[i] = x[i] * self.inverse_pivots[i];
+            for k in i + 1..N {
+                let product = self.lower[k][i] * x[k];
+                x[i] -= product;
+            }
         }
         x
     }
+}
+
+/// Σ one·other.
+#[inline(always)]
+pub fn dot<const N: usize, const W: usize>(one: &Column<N, W>, other: &Column<N, W>) -> Lanes<W> {
+    let mut sum = Lanes::ZERO;
+    for (&a, &b) in one.iter().zip(other) {
+        sum += a * b;
+    }
+    sum
 }

@@ -17,7 +17,7 @@ pub mod stack;
 
 pub use adding::{Base, Cover};
 pub use lanes::Lanes;
-pub use matrix::{Column, Square};
+pub use matrix::{Column, Symmetric};
 pub use nodes::{Nodes, Scatter};
 pub use packed::{GROUPS, Packed, WIDTH, pack, unpack};
 pub use slab::Slab;

@@ -3,8 +3,9 @@
 use super::Lanes;
 use crate::colour::{BANDS, Spectrum};
 
-/// Bands computed side by side.
-pub const WIDTH: usize = 4;
+/// Bands computed side by side: what the vector registers of every processor hold, so that a layer's matrices of four directions mostly
+/// stay in them.
+pub const WIDTH: usize = 2;
 /// Groups of bands; the last lane of the last one repeats 700 nm.
 pub const GROUPS: usize = BANDS.div_ceil(WIDTH);
 

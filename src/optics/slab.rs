@@ -1,14 +1,18 @@
-//! One homogeneous layer: its reflection and transmission, by doubling.
+//! One homogeneous layer: what it does to light, by doubling.
 
-use super::{Lanes, Scatter, Square};
+use super::{Lanes, Scatter, Symmetric};
 
-/// Reflection and transmission of a layer without surfaces, symmetric in the field y of [`Scatter`]; both sides are alike.
+/// A layer without surfaces, by what it takes to keep a field up in it, in the field y of [`Scatter`]; both sides are alike.
+///
+/// With u the sum and v the difference of the downward and the upward field: light that is equal on both sides obeys v = `even`·u at
+/// the top, light that is opposite v = `odd`·u. The one grows and the other falls with thickness, as tanh and coth do, until they meet
+/// in an endless depth; neither loses digits where little light is reflected or comes through.
 #[derive(Debug, Clone, Copy)]
 pub struct Slab<const N: usize, const W: usize> {
-    /// Reflection.
-    pub reflection: Square<N, W>,
-    /// Transmission.
-    pub transmission: Square<N, W>,
+    /// v of u for equal light from both sides.
+    pub even: Symmetric<N, W>,
+    /// v of u for opposite light from the two sides.
+    pub odd: Symmetric<N, W>,
 }
 
 /// Optical depth from which on a layer counts as infinitely thick: even of a medium that does not absorb, with an anisotropy of 0.8,
@@ -19,12 +23,13 @@ const ENDLESS: f64 = 4096.0;
 const THIN: f64 = 3.5;
 /// Where tanh counts as 1 in an endless depth: it is 1 to ten digits.
 const MET: f64 = 12.0;
+/// Optical depth added to each layer, so that one without any has an `odd` too. No other layer's digits feel it.
+const TRACE: f64 = 1e-30;
 
-/// H and K of a layer: for equal light from both sides v = H·u at the top, for opposite light u = K·v. They follow tanh of the
-/// thickness, which doubles as H' = 2(1 + HK)⁻¹H, K' = 2(1 + KH)⁻¹K, without the cancellation of transmission.
-struct Halves<const N: usize, const W: usize> {
-    h: Square<N, W>,
-    k: Square<N, W>,
+/// F and 1/E of half a layer: the `even` and `odd` of one without any thickness to speak of.
+struct Rates<const N: usize, const W: usize> {
+    f: Symmetric<N, W>,
+    inverse_e: Symmetric<N, W>,
 }
 
 impl<const N: usize, const W: usize> Slab<N, W> {
@@ -37,21 +42,15 @@ impl<const N: usize, const W: usize> Slab<N, W> {
             share *= 0.5;
             doublings += 1;
         }
-        let mut slab = Slab { reflection: Square::ZERO, transmission: Square::ZERO };
-        by_pairs(absorbing * share, scattering * share, |absorbing, scattering, lanes| {
-            let part = Halves::thin(scatter, absorbing, scattering).doubled(doublings).into_slab();
-            slab.reflection.put(&part.reflection, lanes);
-            slab.transmission.put(&part.transmission, lanes);
-        });
-        slab
+        Rates::new(scatter, absorbing * share, scattering * share).thin().doubled(doublings)
     }
 
-    /// Reflection of an endless depth of a medium with this absorption and scattering (in any one unit of length).
+    /// v of u at the top of an endless depth of a medium with this absorption and scattering (in any one unit of length).
     ///
-    /// H and 1/K of ever thicker layers are the harmonic and the arithmetic mean of the ones before, hence meet in the geometric mean of
-    /// the first two. That is the same for F and 1/E in any unit of length, so that no thin layer is needed to start from: the unit is
-    /// chosen so that what reaches deepest and what reaches least deep meet after equally many steps.
-    pub fn half_space(scatter: &Scatter<N>, absorption: Lanes<W>, scattering: Lanes<W>) -> Square<N, W> {
+    /// `even` and `odd` of ever thicker layers are the harmonic and the arithmetic mean of the ones before, hence meet in the geometric
+    /// mean of the first two. That is the same for F and 1/E in any unit of length, so that no thin layer is needed to start from: the
+    /// unit is chosen so that what reaches deepest and what reaches least deep meet after equally many steps.
+    pub fn half_space(scatter: &Scatter<N>, absorption: Lanes<W>, scattering: Lanes<W>) -> Symmetric<N, W> {
         let extinction = absorption + scattering * scatter.kept;
         let most = 1.0 / scatter.grazing;
         let (mut share, mut farthest) = (Lanes::ZERO, 0.0_f64);
@@ -69,78 +68,50 @@ impl<const N: usize, const W: usize> Slab<N, W> {
             steps *= 2.0;
             doublings += 1;
         }
-        let mut reflection = Square::ZERO;
-        by_pairs(absorption * share, scattering * share, |absorbing, scattering, lanes| {
-            let part = Halves::of_rates(scatter, absorbing, scattering).doubled(doublings).into_slab();
-            reflection.put(&part.reflection, lanes);
-        });
-        reflection
-    }
-}
-
-/// Calls `solve` with two lanes after the other, and where they stand: a matrix of four directions and two lanes is what the
-/// registers of every processor hold, and each lane's numbers do not depend on its neighbours. An odd last lane comes doubled.
-#[inline(always)]
-fn by_pairs<const W: usize>(
-    absorbing: Lanes<W>,
-    scattering: Lanes<W>,
-    mut solve: impl FnMut(Lanes<2>, Lanes<2>, [usize; 2]),
-) {
-    for first in (0..W).step_by(2) {
-        let lanes = [first, (first + 1).min(W - 1)];
-        solve(Lanes(lanes.map(|lane| absorbing.0[lane])), Lanes(lanes.map(|lane| scattering.0[lane])), lanes);
-    }
-}
-
-impl<const N: usize, const W: usize> Halves<N, W> {
-    /// F and E of half a layer: H and K of one without any thickness to speak of.
-    #[inline(always)]
-    fn of_rates(scatter: &Scatter<N>, absorbing: Lanes<W>, scattering: Lanes<W>) -> Self {
-        let (mut h, mut k) = (Square::ZERO, Square::ZERO);
-        for i in 0..N {
-            for j in 0..N {
-                k.0[i][j] = scattering * (0.5 * scatter.odd[i][j]);
-                h.0[i][j] = scattering * (0.5 * scatter.even[i][j]);
-            }
-            k.0[i][i] += absorbing * (0.5 * scatter.slant[i]);
-            h.0[i][i] += absorbing * (0.5 * scatter.slant[i]);
-        }
-        Halves { h, k }
-    }
-
-    /// A layer so thin that tanh(x) = x(945 + 105x² + x⁴)/(945 + 420x² + 15x⁴), the start of its continued fraction, is exact enough.
-    #[inline(always)]
-    fn thin(scatter: &Scatter<N>, absorbing: Lanes<W>, scattering: Lanes<W>) -> Self {
-        let Halves { h: f, k: e } = Halves::of_rates(scatter, absorbing, scattering);
-        // With x² = F·E for H, and its transposed E·F for K.
-        let square = f.times(&e);
-        let fourth = square.times(&square);
-        let above = square.blend(105.0, &fourth, 1.0).plus_identity(945.0);
-        let below = square.blend(420.0, &fourth, 15.0).plus_identity(945.0).factor();
-        Halves { h: below.solve(&above.times(&f)), k: below.solve_transposed(&above.transposed().times(&e)) }
+        let Rates { f, inverse_e } = Rates::new(scatter, absorption * share, scattering * share);
+        let part = Slab { even: f, odd: inverse_e }.doubled(doublings);
+        part.even.plus(&part.odd).scaled(0.5)
     }
 
     /// The layer put onto itself this many times.
     #[inline(always)]
     fn doubled(mut self, times: u32) -> Self {
         for _ in 0..times {
-            let factored = self.h.times(&self.k).plus_identity(1.0).factor();
-            let h = factored.solve(&self.h.blend(2.0, &Square::ZERO, 0.0));
-            self.k = factored.solve_transposed(&self.k.blend(2.0, &Square::ZERO, 0.0));
-            self.h = h;
+            // The harmonic mean 2(even⁻¹ + odd⁻¹)⁻¹, written without inverses.
+            let sum = self.even.plus(&self.odd);
+            let taken = sum.split().between(&self.even, 2.0);
+            self = Slab { even: self.even.plus(&self.even).minus(&taken), odd: sum.scaled(0.5) };
         }
         self
     }
+}
 
-    /// R + T = (1 + H)⁻¹(1 - H) and R - T = (K + 1)⁻¹(K - 1), solved for R and T.
+impl<const N: usize, const W: usize> Rates<N, W> {
     #[inline(always)]
-    fn into_slab(self) -> Slab<N, W> {
-        let one = Square::ZERO.plus_identity(1.0);
-        let even = self.h.plus_identity(1.0).factor().solve(&one);
-        let odd = self.k.plus_identity(1.0).factor().solve(&one);
-        Slab {
-            reflection: even.blend(1.0, &odd, -1.0),
-            transmission: even.blend(1.0, &odd, 1.0).plus_identity(-1.0),
-        }
+    fn new(scatter: &Scatter<N>, absorbing: Lanes<W>, scattering: Lanes<W>) -> Self {
+        let absorbing = absorbing + Lanes::all(TRACE);
+        let of = |between: &[[f64; N]; N]| {
+            Symmetric::of(|i, j| {
+                let turned = scattering * (0.5 * between[i][j]);
+                if i == j { turned + absorbing * (0.5 * scatter.slant[i]) } else { turned }
+            })
+        };
+        Rates { f: of(&scatter.even), inverse_e: of(&scatter.odd).split().inverse() }
+    }
+
+    /// A layer so thin that tanh(x) = x/(1 + x²/(3 + x²/(5 + x²/(7 + x²/9)))), the start of its continued fraction, is exact enough.
+    ///
+    /// With x² = FE and J = 1/E the even side is F ∥ (3J + F/5 ∥ (7J + F/9)), the odd side J + F/3 ∥ (5J + F/7 ∥ 9J), where ∥ is half
+    /// the harmonic mean.
+    #[inline(always)]
+    fn thin(&self) -> Slab<N, W> {
+        let Rates { f, inverse_e: j } = self;
+        // F ∥ other.
+        let beside = |other: &Symmetric<N, W>| f.minus(&f.plus(other).split().between(f, 1.0));
+        let inner = beside(&j.scaled(35.0).plus(&f.scaled(5.0 / 9.0)));
+        let even = beside(&j.scaled(3.0).plus(&inner.scaled(1.0 / 5.0)));
+        let inner = beside(&j.scaled(63.0));
+        let odd = j.plus(&beside(&j.scaled(15.0).plus(&inner.scaled(3.0 / 7.0))).scaled(1.0 / 3.0));
+        Slab { even, odd }
     }
 }

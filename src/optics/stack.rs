@@ -115,19 +115,18 @@ pub fn measure(stack: &Stack, angles: usize) -> Result<Measured, StackError> {
 
 fn solve<const N: usize>(stack: &Stack) -> Measured {
     let nodes = Nodes::<N>::new(stack.refractive_index);
-    let mut base = Base::<N, 1>::surface(&nodes);
-    for layer in stack.layers.iter().rev() {
+    let mut cover = Cover::<N, 1>::surface(&nodes);
+    for layer in &stack.layers {
         let scatter = Scatter::new(&nodes, layer.anisotropy);
         let slab = Slab::new(
             &scatter,
             Lanes([layer.absorption_per_mm * layer.thickness_mm]),
             Lanes([layer.scattering_per_mm * layer.thickness_mm]),
         );
-        base = base.under(&slab);
+        cover = cover.with(&slab);
     }
-    let surface = Cover::surface(&nodes);
     Measured {
-        reflectance_normal_incidence: surface.reflectance(&base).0[0],
-        transmittance_normal_incidence: surface.transmittance(&base).0[0],
+        reflectance_normal_incidence: cover.reflectance(&Base::surface(&nodes)).0[0],
+        transmittance_normal_incidence: cover.transmittance(&nodes).0[0],
     }
 }

@@ -6,6 +6,8 @@ use crate::optics::{Base, Cover, GROUPS, Nodes, Packed, Scatter, Slab, WIDTH, pa
 
 /// The cover in every band.
 pub type Covers<const N: usize> = [Cover<N, WIDTH>; GROUPS];
+/// The base in every band.
+pub type Bases<const N: usize> = [Base<N, WIDTH>; GROUPS];
 
 /// A client's bare skin with everything about it that is worth keeping, at `N` angles.
 pub struct Canvas<const N: usize> {
@@ -20,7 +22,7 @@ pub struct Canvas<const N: usize> {
     /// Scattering coefficient of all layers, per mm.
     pub scattering: Packed,
     /// An endless depth of dermis.
-    pub deep: [Base<N, WIDTH>; GROUPS],
+    pub deep: Bases<N>,
     /// Thickness of the epidermis, mm.
     pub epidermis_mm: f64,
     /// Surface and epidermis.
@@ -38,7 +40,7 @@ impl<const N: usize> Canvas<N> {
         let dermis = pack(&skin.dermis_absorption());
         let scattering = pack(&skin.scattering_coefficient());
         let surface = Cover::surface(&nodes);
-        let deep: [Base<N, WIDTH>; GROUPS] = std::array::from_fn(|group| {
+        let deep: Bases<N> = std::array::from_fn(|group| {
             Base::half_space(Slab::half_space(&scatter, dermis[group], scattering[group]))
         });
         let epidermis_mm = site.epidermis_mm();

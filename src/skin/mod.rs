@@ -13,7 +13,7 @@ mod person;
 mod prior;
 mod site;
 
-pub use canvas::{Canvas, Covers};
+pub use canvas::{Bases, Canvas, Covers};
 pub use evidence::{Phototype, Redness, Undertone};
 pub use fit::{Fit, fit_lab, fit_spectrum};
 pub use ita::{ItaClass, ita_degrees};
