@@ -1,6 +1,6 @@
 //! Adding layers: downwards from the surface, upwards from the deep.
 
-use super::matrix::{Split, dot};
+use super::matrix::dot;
 use super::{Column, Lanes, Nodes, Slab, Symmetric};
 
 /// Everything above some depth, surface included, for light that enters straight down and leaves in all directions.
@@ -44,14 +44,15 @@ impl<const N: usize, const W: usize> Cover<N, W> {
 
     /// With a layer added below.
     pub fn with(&self, slab: &Slab<N, W>) -> Self {
-        let Adding { beyond, across, split } = Adding::new(&self.load, slab);
+        let across = slab.across();
+        let split = self.load.plus(&slab.even).plus(&across).split();
         let lit = split.solve(&self.lit);
         let out = split.solve(&self.out);
         Cover {
             reflected: self.reflected + dot(&self.out, &lit),
             lit: across.times_column(&lit),
             out: across.times_column(&out),
-            load: beyond,
+            load: slab.onto(&self.load),
         }
     }
 
@@ -98,29 +99,21 @@ impl<const N: usize, const W: usize> Base<N, W> {
 
     /// With a layer added above.
     pub fn under(&self, slab: &Slab<N, W>) -> Self {
-        Base { load: Adding::new(&self.load, slab).beyond }
+        Base { load: slab.onto(&self.load) }
     }
 }
 
-/// A layer put onto something that takes v = load·u, from either side.
-struct Adding<const N: usize, const W: usize> {
-    /// What both together take on the layer's other side.
-    beyond: Symmetric<N, W>,
-    /// Half of what the layer's odd side takes more than its even one: what couples its two sides.
-    across: Symmetric<N, W>,
-    /// The load and the layer's own, where they meet.
-    split: Split<N, W>,
-}
-
-impl<const N: usize, const W: usize> Adding<N, W> {
+impl<const N: usize, const W: usize> Slab<N, W> {
+    /// Half of what the odd side takes more than the even one: what couples the layer's two sides.
     #[inline(always)]
-    fn new(load: &Symmetric<N, W>, slab: &Slab<N, W>) -> Self {
-        let across = slab.odd.minus(&slab.even).scaled(0.5);
-        let near = load.plus(&slab.even);
-        let split = near.plus(&across).split();
-        // even + near ∥ across, where ∥ is half the harmonic mean; nothing here is the difference of two large numbers.
-        let beyond = slab.even.plus(&near.minus(&split.between(&near, 1.0)));
-        Adding { beyond, across, split }
+    fn across(&self) -> Symmetric<N, W> {
+        self.odd.minus(&self.even).scaled(0.5)
+    }
+
+    /// What the layer takes on one side when this load lies on the other; nothing here is the difference of two large numbers.
+    #[inline(always)]
+    fn onto(&self, load: &Symmetric<N, W>) -> Symmetric<N, W> {
+        self.even.plus(&load.plus(&self.even).beside(&self.across()))
     }
 }
 

@@ -54,6 +54,12 @@ impl<const N: usize, const W: usize> Symmetric<N, W> {
         Self::of(|i, j| self.0[i][j] - other.0[i][j])
     }
 
+    /// Half the harmonic mean, (self⁻¹ + other⁻¹)⁻¹, without inverses. Best if this is the smaller of the two.
+    #[inline]
+    pub fn beside(&self, other: &Self) -> Self {
+        self.minus(&self.plus(other).split().between(self, 1.0))
+    }
+
     /// `self · factor`.
     #[inline(always)]
     pub fn scaled(&self, factor: f64) -> Self {

@@ -106,12 +106,10 @@ impl<const N: usize, const W: usize> Rates<N, W> {
     #[inline(always)]
     fn thin(&self) -> Slab<N, W> {
         let Rates { f, inverse_e: j } = self;
-        // F ∥ other.
-        let beside = |other: &Symmetric<N, W>| f.minus(&f.plus(other).split().between(f, 1.0));
-        let inner = beside(&j.scaled(35.0).plus(&f.scaled(5.0 / 9.0)));
-        let even = beside(&j.scaled(3.0).plus(&inner.scaled(1.0 / 5.0)));
-        let inner = beside(&j.scaled(63.0));
-        let odd = j.plus(&beside(&j.scaled(15.0).plus(&inner.scaled(3.0 / 7.0))).scaled(1.0 / 3.0));
+        let inner = f.beside(&j.scaled(35.0).plus(&f.scaled(5.0 / 9.0)));
+        let even = f.beside(&j.scaled(3.0).plus(&inner.scaled(1.0 / 5.0)));
+        let inner = f.beside(&j.scaled(63.0));
+        let odd = j.plus(&f.beside(&j.scaled(15.0).plus(&inner.scaled(3.0 / 7.0))).scaled(1.0 / 3.0));
         Slab { even, odd }
     }
 }
