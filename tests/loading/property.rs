@@ -94,8 +94,9 @@ fn a_hostile_course_is_answered_soon() {
         let started = std::time::Instant::now();
         let fixture = Fixture::minimal().with(path, &content);
         let told = fixture.told();
-        // Seconds are usual; a search that grows with the square of the file would take many minutes.
-        assert!(started.elapsed().as_secs() < 120, "{path}: {:?}", started.elapsed());
+        // Seconds are usual, minutes where the machine is slow and busy; a search that grows with the square of the file would take
+        // many times as long.
+        assert!(started.elapsed().as_secs() < 900, "{path}: {:?}", started.elapsed());
         assert!(told.len() < 200_000, "{path}: {}", told.len());
     }
 }
