@@ -179,8 +179,8 @@ fn a_tempting_mix_shows_its_misconception() {
             let answer = Answer::Drops(mix.clone());
             let mark = outcome(course, exercise, &answer).unwrap().mark;
             let said = answer_shown(exercise, &answer, &mark).unwrap();
-            let chosen = said.chosen.and_then(|place| said.options[place].clone());
-            assert_eq!(chosen, mark.misconception);
+            let chosen = said.chosen.and_then(|place| said.options[place].misconception());
+            assert_eq!(chosen, mark.misconception.as_ref());
             shown += usize::from(chosen.is_some());
         }
     }

@@ -1,6 +1,8 @@
 //! Pass marks, skills and misconceptions.
 
-use healedhue::assess::cohort::{Shown, SkillAnswer, misconceptions, skills, wilson};
+use healedhue::assess::cohort::{
+    Leads, Shown, SkillAnswer, misconceptions, misconceptions_of, skills, wilson,
+};
 use healedhue::assess::standard::{Certainty, Judge, angoff, decide};
 use proptest::prelude::*;
 
@@ -78,8 +80,8 @@ fn skills_are_means_with_an_honest_interval() {
 
 #[test]
 fn misconceptions_are_chosen_by_offered() {
-    let options = [None, Some("opposite"), Some("black"), Some("opposite")];
-    let plain = [None, Some("black")];
+    let options = [Leads::Right, Leads::From("opposite"), Leads::From("black"), Leads::From("opposite")];
+    let plain = [Leads::Right, Leads::From("black")];
     let shown = |person, options, chosen| Shown { person, options, chosen };
     let mut all = vec![shown("ana", &options[..], Some(1)); 8];
     all.extend([
@@ -101,7 +103,8 @@ fn misconceptions_are_chosen_by_offered() {
     // Two of four options bear it.
     assert!((counts[0].by_guessing - 0.5).abs() < 1e-12);
     // One person's own answers.
-    let ben = misconceptions(all.iter().copied().filter(|one| one.person == "ben"));
+    let ben: Vec<Shown<'_>> = all.iter().copied().filter(|one| one.person == "ben").collect();
+    let ben = misconceptions_of(&ben);
     assert_eq!((ben[0].misconception.as_str(), ben[0].chosen, ben[0].offered), ("black", 1, 3));
     assert!(!ben[0].stands_out);
 }

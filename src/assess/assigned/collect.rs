@@ -2,7 +2,7 @@
 
 use super::set::{PracticeSet, practice_set};
 use super::slip::{AssignmentSlip, Identity, SlipError, seen};
-use crate::assess::cohort::{MisconceptionCount, misconceptions};
+use crate::assess::cohort::{MisconceptionCount, Shown, misconceptions, misconceptions_of};
 use crate::assess::marking::AnswerMarks;
 use crate::assess::put::QuestionPut;
 use crate::assess::session::{AnswerShown, answer_shown};
@@ -167,6 +167,7 @@ pub fn collect(
     Collected {
         misconceptions: chosen(
             done.iter().flat_map(|one| one.answers.iter().map(|answer| (&*one.person, answer))),
+            |shown| misconceptions(shown.iter().copied()),
         ),
         marked: done,
         refused: refused
@@ -233,7 +234,7 @@ fn marked(
         answered: answers.iter().filter(|answer| !answer.answer.is_empty()).count(),
         credit: sum / answers.len().max(1) as f64,
         reread,
-        misconceptions: chosen(answers.iter().map(|answer| (&*person.id, answer))),
+        misconceptions: chosen(answers.iter().map(|answer| (&*person.id, answer)), misconceptions_of),
         answers,
         identity: set.identity.clone(),
     })
@@ -282,11 +283,15 @@ fn answer_marked(course: &Course, number: usize, exercise: &Exercise, raw: &str)
 }
 
 /// Misconceptions that these people's answers show.
-fn chosen<'a>(answers: impl Iterator<Item = (&'a str, &'a AnswerMarked)>) -> Vec<MisconceptionCount> {
-    let ids: Vec<_> = answers
-        .filter_map(|(person, answer)| answer.shown.as_ref().map(|shown| (person, shown, shown.ids())))
+fn chosen<'a>(
+    answers: impl Iterator<Item = (&'a str, &'a AnswerMarked)>,
+    counted: impl FnOnce(&[Shown<'_>]) -> Vec<MisconceptionCount>,
+) -> Vec<MisconceptionCount> {
+    let leads: Vec<_> = answers
+        .filter_map(|(person, answer)| answer.shown.as_ref().map(|shown| (person, shown, shown.leads())))
         .collect();
-    let mut counts = misconceptions(ids.iter().map(|(person, shown, ids)| shown.of(person, ids)));
+    let shown: Vec<_> = leads.iter().map(|(person, shown, leads)| shown.of(person, leads)).collect();
+    let mut counts = counted(&shown);
     counts.retain(|count| count.chosen > 0);
     counts
 }

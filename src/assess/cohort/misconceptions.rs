@@ -3,17 +3,59 @@
 use super::interval::{Interval, wilson};
 use serde::Serialize;
 use std::collections::{BTreeMap, BTreeSet};
+use std::ops::Deref;
 
 /// Choices below which a misconception does not stand out: once is a slip. Common practice, no source.
 pub const FEWEST_CHOICES: usize = 2;
+
+/// What leads to an option.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Leads<T> {
+    /// It is right.
+    Right,
+    /// It is wrong, from no misconception that has a name.
+    Wrong,
+    /// It is wrong: the id of the misconception that leads to it.
+    From(T),
+}
+
+impl<T> Leads<T> {
+    /// What leads to an option that is right or not, perhaps from a misconception.
+    pub fn new(right: bool, misconception: Option<T>) -> Self {
+        match misconception {
+            _ if right => Leads::Right,
+            Some(id) => Leads::From(id),
+            None => Leads::Wrong,
+        }
+    }
+
+    /// The misconception.
+    pub fn misconception(&self) -> Option<&T> {
+        match self {
+            Leads::From(id) => Some(id),
+            Leads::Right | Leads::Wrong => None,
+        }
+    }
+}
+
+impl<T: Deref> Leads<T> {
+    /// The same with a misconception that is borrowed.
+    pub fn as_deref(&self) -> Leads<&T::Target> {
+        match self {
+            Leads::Right => Leads::Right,
+            Leads::Wrong => Leads::Wrong,
+            Leads::From(id) => Leads::From(id),
+        }
+    }
+}
 
 /// One question as it was shown to somebody.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Shown<'a> {
     /// Id of the person.
     pub person: &'a str,
-    /// For every option shown, the id of the misconception that leads to it.
-    pub options: &'a [Option<&'a str>],
+    /// For every option shown, what leads to it.
+    pub options: &'a [Leads<&'a str>],
     /// Index of the option chosen; `None` for a blank.
     pub chosen: Option<usize>,
 }
@@ -37,7 +79,8 @@ pub struct MisconceptionCount {
     pub interval: Interval,
     /// Share that blind guessing among the options shown would give.
     pub by_guessing: f64,
-    /// Chosen at least [`FEWEST_CHOICES`] times, and more often than blind guessing would, beyond the interval.
+    /// Chosen at least [`FEWEST_CHOICES`] times, and in a cohort more often than blind guessing would, beyond the interval; of one person,
+    /// so that the answers as a whole speak for it.
     pub stands_out: bool,
 }
 
@@ -50,16 +93,16 @@ struct Tally<'a> {
     people_chosen: BTreeSet<&'a str>,
 }
 
-/// Counts misconceptions: the most chosen by offered first, then by id. Give the answers of a cohort for its report, those
-/// of one person for a diagnosis.
+/// Counts misconceptions in the answers of a cohort: the most chosen by offered first, then by id. For those of one person there is
+/// [`misconceptions_of`](super::misconceptions_of).
 pub fn misconceptions<'a>(shown: impl IntoIterator<Item = Shown<'a>>) -> Vec<MisconceptionCount> {
     let mut tallies: BTreeMap<&str, Tally<'a>> = BTreeMap::new();
     for question in shown {
         let mut bearing: BTreeMap<&str, usize> = BTreeMap::new();
-        for id in question.options.iter().flatten() {
+        for id in question.options.iter().filter_map(Leads::misconception) {
             *bearing.entry(id).or_default() += 1;
         }
-        let chosen = question.chosen.and_then(|at| question.options.get(at).copied().flatten());
+        let chosen = question.chosen.and_then(|at| question.options.get(at)?.misconception().copied());
         for (id, options) in bearing {
             let tally = tallies.entry(id).or_default();
             tally.offered += 1;

@@ -2,7 +2,7 @@
 
 use super::input::{Checked, Sheet};
 use super::items::has_options;
-use crate::assess::cohort::{MisconceptionCount, Shown, misconceptions};
+use crate::assess::cohort::{Leads, MisconceptionCount, Shown, misconceptions, misconceptions_of};
 use crate::course::Course;
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -47,8 +47,8 @@ impl Reread {
     }
 }
 
-/// Beliefs that lead to the options of every question, in the questions' order.
-pub(super) struct Beliefs<'c>(Vec<Vec<Option<&'c str>>>);
+/// What leads to the options of every question, in the questions' order.
+pub(super) struct Beliefs<'c>(Vec<Vec<Leads<&'c str>>>);
 
 impl<'c> Beliefs<'c> {
     pub fn new(checked: &Checked<'c>) -> Self {
@@ -56,7 +56,7 @@ impl<'c> Beliefs<'c> {
             question
                 .options
                 .iter()
-                .map(|option| option.misconception.as_deref().filter(|_| !option.right))
+                .map(|option| Leads::new(option.right, option.misconception.as_deref()))
                 .collect()
         };
         Beliefs(checked.cohort.questions.iter().map(of).collect())
@@ -68,7 +68,9 @@ impl<'c> Beliefs<'c> {
 pub(super) fn of_cohort(checked: &Checked, course: &Course) -> Vec<MisconceptionEntry> {
     let sheets = checked.cohort.sheets.iter().zip(&checked.questions);
     let sheets = sheets.map(|(sheet, questions)| (sheet, questions.as_slice()));
-    let mut entries = entries(checked, &Beliefs::new(checked), course, sheets);
+    let mut entries = entries(checked, &Beliefs::new(checked), course, sheets, |shown| {
+        misconceptions(shown.iter().copied())
+    });
     most_sure_first(&mut entries);
     entries
 }
@@ -82,7 +84,7 @@ pub(super) fn of_person<'c>(
     sheets: &[usize],
 ) -> Vec<MisconceptionEntry> {
     let sheets = sheets.iter().map(|&at| (&checked.cohort.sheets[at], checked.questions[at].as_slice()));
-    let mut entries = entries(checked, beliefs, course, sheets);
+    let mut entries = entries(checked, beliefs, course, sheets, misconceptions_of);
     entries.retain(|entry| {
         let more = entry.count.as_ref().is_some_and(|count| count.share > count.by_guessing);
         more || entry.freely > 0
@@ -111,6 +113,7 @@ fn entries<'c: 's, 's>(
     beliefs: &'s Beliefs<'c>,
     course: &Course,
     sheets: impl Iterator<Item = (&'s Sheet, &'s [usize])>,
+    counted: impl FnOnce(&[Shown<'s>]) -> Vec<MisconceptionCount>,
 ) -> Vec<MisconceptionEntry> {
     let mut freely: BTreeMap<&str, usize> = BTreeMap::new();
     let mut shown = Vec::new();
@@ -124,7 +127,7 @@ fn entries<'c: 's, 's>(
             }
         }
     }
-    let counts = misconceptions(shown);
+    let counts = counted(&shown);
     let mut entries: Vec<MisconceptionEntry> = counts
         .into_iter()
         .map(|count| {

@@ -1,7 +1,7 @@
 //! What a session has shown. Entry point: [`of`].
 
 use super::{Given, Session, by_skill, with_needs};
-use crate::assess::cohort::{MisconceptionCount, misconceptions};
+use crate::assess::cohort::{MisconceptionCount, misconceptions_of};
 use crate::assess::knowledge::{MASTERED, Offer, Progress, READY, Recent, Seconds, choose};
 use serde::Serialize;
 
@@ -133,9 +133,10 @@ fn reread(given: &[Given]) -> Vec<(String, usize)> {
 }
 
 fn shown(given: &[Given]) -> Vec<MisconceptionCount> {
-    let ids: Vec<_> =
-        given.iter().filter_map(|answer| answer.shown.as_ref()).map(|shown| (shown, shown.ids())).collect();
-    let mut counts = misconceptions(ids.iter().map(|(shown, ids)| shown.of("", ids)));
+    let leads: Vec<_> =
+        given.iter().filter_map(|answer| answer.shown.as_ref()).map(|shown| (shown, shown.leads())).collect();
+    let shown: Vec<_> = leads.iter().map(|(shown, leads)| shown.of("", leads)).collect();
+    let mut counts = misconceptions_of(&shown);
     counts.retain(|count| count.chosen > 0);
     counts
 }
