@@ -39,10 +39,15 @@ form.addEventListener("submit", (event) => {
   event.preventDefault();
   handIn();
 });
+// Enter in a field would hand in; only the button does.
+form.addEventListener("keydown", (event) => {
+  if (event.key === "Enter" && event.target instanceof HTMLInputElement) event.preventDefault();
+});
+// Back to the first question without an answer, or to the first of all.
 part("back").addEventListener("click", () => {
   slip.hidden = true;
   form.hidden = false;
-  questions[0]?.scrollIntoView();
+  goTo(Math.max(0, read().findIndex((one) => !one.answer)));
 });
 part("copy").addEventListener("click", async () => {
   const code = part("code");
@@ -168,19 +173,29 @@ const readers = {
   },
 };
 
+// What was answered to each question.
+function read() {
+  return questions.map((question) => readers[question.dataset.form]([...question.querySelectorAll("input")], question));
+}
+
+// Shows a question and puts the focus where it is answered.
+function goTo(at) {
+  questions[at]?.scrollIntoView();
+  questions[at]?.querySelector("input")?.focus({ preventScroll: true });
+}
+
 // `over`: there is no time left, so that the slip is made as the answers are.
 function handIn(over = false) {
-  const read = questions.map((question) => readers[question.dataset.form]([...question.querySelectorAll("input")], question));
-  const amiss = read.findIndex((one) => one.amiss);
+  const found = read();
+  const amiss = found.findIndex((one) => one.amiss);
   questions.forEach((question, at) => {
-    question.querySelector(".amiss").textContent = read[at].amiss ?? "";
+    question.querySelector(".amiss").textContent = found[at].amiss ?? "";
   });
   if (amiss >= 0 && !over) {
-    questions[amiss].scrollIntoView();
-    questions[amiss].querySelector("input")?.focus({ preventScroll: true });
+    goTo(amiss);
     return;
   }
-  const answers = read.map((one) => one.answer ?? "");
+  const answers = found.map((one) => one.answer ?? "");
   const empty = answers.flatMap((answer, at) => (answer === "" ? [at + 1] : []));
   const text = JSON.stringify({ form: "healedhue-slip-1", paper, answers, check: check(answers), time: told() }, null, 1);
   const download = part("download");
