@@ -21,6 +21,8 @@ begin.addEventListener("click", () => {
   kept.begun = Date.now();
   keep();
   start();
+  // From the head of the questions, where a case may stand before the first.
+  form.scrollIntoView();
   questions[0]?.querySelector("input")?.focus({ preventScroll: true });
 });
 form.addEventListener("input", (event) => {
@@ -193,6 +195,8 @@ function handIn(over = false) {
   });
   if (amiss >= 0 && !over) {
     goTo(amiss);
+    // A case may fill the screen: what is amiss stands below it, with the fields.
+    questions[amiss].querySelector(".amiss").scrollIntoView({ block: "center" });
     return;
   }
   const answers = found.map((one) => one.answer ?? "");

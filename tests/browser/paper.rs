@@ -154,6 +154,10 @@ fn only_the_button_hands_in_and_the_way_back_leads_to_what_is_open() {
     go_to(&mut tab, ".question[data-form=drops] input");
     tab.press(ENTER, 1);
     assert!(is_shown(&mut tab, "paper") && !is_shown(&mut tab, "slip"), "a key in a field hands in nothing");
+    tab.width(320);
+    let apart = "((title, clock) => title.right <= clock.left || title.bottom <= clock.top)(
+        ...['.masthead-title', '.clock'].map((one) => document.querySelector(one).getBoundingClientRect()))";
+    assert!(tab.holds(apart), "the clock of a narrow screen does not lie on the title");
     go_to(&mut tab, &part("finish"));
     tab.press(ENTER, 1);
     assert!(is_shown(&mut tab, "slip"));
