@@ -21,6 +21,8 @@ begin.addEventListener("click", () => {
   kept.begun = Date.now();
   keep();
   start();
+  // From the head of the questions, where a case may stand before the first.
+  form.scrollIntoView();
   questions[0]?.querySelector("input")?.focus({ preventScroll: true });
 });
 form.addEventListener("input", (event) => {
@@ -39,10 +41,15 @@ form.addEventListener("submit", (event) => {
   event.preventDefault();
   handIn();
 });
+// Enter in a field would hand in; only the button does.
+form.addEventListener("keydown", (event) => {
+  if (event.key === "Enter" && event.target instanceof HTMLInputElement) event.preventDefault();
+});
+// Back to the first question without an answer, or to the first of all.
 part("back").addEventListener("click", () => {
   slip.hidden = true;
   form.hidden = false;
-  questions[0]?.scrollIntoView();
+  goTo(Math.max(0, read().findIndex((one) => !one.answer)));
 });
 part("copy").addEventListener("click", async () => {
   const code = part("code");
@@ -168,19 +175,31 @@ const readers = {
   },
 };
 
+// What was answered to each question.
+function read() {
+  return questions.map((question) => readers[question.dataset.form]([...question.querySelectorAll("input")], question));
+}
+
+// Shows a question and puts the focus where it is answered.
+function goTo(at) {
+  questions[at]?.scrollIntoView();
+  questions[at]?.querySelector("input")?.focus({ preventScroll: true });
+}
+
 // `over`: there is no time left, so that the slip is made as the answers are.
 function handIn(over = false) {
-  const read = questions.map((question) => readers[question.dataset.form]([...question.querySelectorAll("input")], question));
-  const amiss = read.findIndex((one) => one.amiss);
+  const found = read();
+  const amiss = found.findIndex((one) => one.amiss);
   questions.forEach((question, at) => {
-    question.querySelector(".amiss").textContent = read[at].amiss ?? "";
+    question.querySelector(".amiss").textContent = found[at].amiss ?? "";
   });
   if (amiss >= 0 && !over) {
-    questions[amiss].scrollIntoView();
-    questions[amiss].querySelector("input")?.focus({ preventScroll: true });
+    goTo(amiss);
+    // A case may fill the screen: what is amiss stands below it, with the fields.
+    questions[amiss].querySelector(".amiss").scrollIntoView({ block: "center" });
     return;
   }
-  const answers = read.map((one) => one.answer ?? "");
+  const answers = found.map((one) => one.answer ?? "");
   const empty = answers.flatMap((answer, at) => (answer === "" ? [at + 1] : []));
   const text = JSON.stringify({ form: "healedhue-slip-1", paper, answers, check: check(answers), time: told() }, null, 1);
   const download = part("download");

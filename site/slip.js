@@ -17,6 +17,10 @@ function prepare(form) {
     if (unsaved) event.preventDefault();
   });
 
+  // Enter in a field would save a slip; only the button does.
+  form.addEventListener("keydown", (event) => {
+    if (event.key === "Enter" && event.target instanceof HTMLInputElement) event.preventDefault();
+  });
   form.addEventListener("submit", (event) => {
     event.preventDefault();
     const questions = [...form.querySelectorAll(".question")];

@@ -80,7 +80,8 @@ function inARow(words) {
 }
 
 function labInWords([l, a, b]) {
-  return message("screen-lab", { l: fixed(l, 1), a: fixed(a, 1), b: fixed(b, 1) });
+  // No line ends between a letter and its number.
+  return message("screen-lab", { l: fixed(l, 1), a: fixed(a, 1), b: fixed(b, 1) }).replaceAll("* ", "*\u00a0");
 }
 
 // An element with a class and with text or children.

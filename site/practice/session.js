@@ -63,7 +63,9 @@ class Sitting {
     const title = byId("session_title");
     say(title, this.titleOf(view.skill));
     byId("mark").hidden = false;
-    title.focus();
+    // The question begins at the top of the screen, not below the head of the page.
+    title.focus({ preventScroll: true });
+    title.scrollIntoView();
   }
 
   titleOf(skill) {

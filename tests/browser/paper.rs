@@ -5,7 +5,7 @@ use crate::chromium::Chromium;
 use crate::keyboard::go_to;
 use crate::keys::{ENTER, SPACE};
 use crate::practice::saved;
-use crate::site::{PAPERS, healedhue, on_disk, place, text};
+use crate::site::{ASSIGNED, PAPERS, healedhue, on_disk, place, text};
 use crate::tab::Tab;
 use serde_json::{Value, json};
 use std::fs;
@@ -139,4 +139,48 @@ fn a_paper_is_handed_in_when_the_time_is_over() {
     tab.reload();
     assert!(is_shown(&mut tab, "slip") && !is_shown(&mut tab, "paper") && !is_shown(&mut tab, "back"));
     assert!(tab.text("document.querySelector('[data-part=code]').value").starts_with("healedhue-slip:"));
+}
+
+/// The Enter key in a field is often pressed to end what is written there: it hands in nothing.
+#[test]
+fn only_the_button_hands_in_and_the_way_back_leads_to_what_is_open() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    tab.open(&on_disk(&PAPERS.join("papers/q1.html")));
+    go_to(&mut tab, &part("begin"));
+    tab.press(ENTER, 1);
+    tab.press(SPACE, 1);
+    tab.press(ENTER, 1);
+    go_to(&mut tab, ".question[data-form=drops] input");
+    tab.press(ENTER, 1);
+    assert!(is_shown(&mut tab, "paper") && !is_shown(&mut tab, "slip"), "a key in a field hands in nothing");
+    tab.width(320);
+    let apart = "((title, clock) => title.right <= clock.left || title.bottom <= clock.top)(
+        ...['.masthead-title', '.clock'].map((one) => document.querySelector(one).getBoundingClientRect()))";
+    assert!(tab.holds(apart), "the clock of a narrow screen does not lie on the title");
+    go_to(&mut tab, &part("finish"));
+    tab.press(ENTER, 1);
+    assert!(is_shown(&mut tab, "slip"));
+    go_to(&mut tab, &part("back"));
+    tab.press(ENTER, 1);
+    let second = "document.querySelectorAll('.question')[1] === document.activeElement.closest('.question')";
+    assert!(is_shown(&mut tab, "paper") && tab.holds(second), "the first question was answered");
+}
+
+#[test]
+fn a_key_in_a_field_of_an_assignment_saves_no_slip() {
+    let folder = place("assignment-slips");
+    fs::remove_dir_all(&folder).ok();
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    tab.save_into(&folder);
+    tab.open(&on_disk(&ASSIGNED.join("q1/index.html")));
+    let said = "document.querySelector('[data-part=result]').textContent";
+    go_to(&mut tab, ".slip .question input");
+    tab.press(ENTER, 1);
+    assert_eq!(tab.text(said), "");
+    go_to(&mut tab, &part("save"));
+    tab.press(ENTER, 1);
+    assert_ne!(tab.text(said), "");
+    saved(&folder);
 }
