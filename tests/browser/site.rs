@@ -73,8 +73,19 @@ pub const PAYLOAD: &str =
 
 /// The project's folder.
 pub fn root() -> &'static Path {
-    Path::new(env!("CARGO_MANIFEST_DIR"))
+    Path::new(env!("CARGO_MANIFEST_DIR")).ancestors().nth(2).expect("two folders below the project's")
 }
+
+/// The program: what the environment names, or else what `cargo build` left in the target folder.
+static PROGRAM: LazyLock<PathBuf> = LazyLock::new(|| {
+    let program = std::env::var_os("HEALEDHUE_PROGRAM").map(PathBuf::from).unwrap_or_else(|| {
+        let here = std::env::current_exe().expect("the path of these tests");
+        let name = format!("healedhue{}", std::env::consts::EXE_SUFFIX);
+        here.ancestors().nth(2).expect("they lie in the target folder").join(name)
+    });
+    assert!(program.is_file(), "{} is the program; `cargo build` makes it", program.display());
+    program
+});
 
 /// A place for what these tests make.
 pub fn place(name: &str) -> PathBuf {
@@ -90,7 +101,7 @@ pub fn text(path: &Path) -> &str {
 
 /// What the program prints; it has to succeed. Proofs are kept with those of the other tests.
 pub fn healedhue(arguments: &[&str]) -> String {
-    let mut command = Command::new(env!("CARGO_BIN_EXE_healedhue"));
+    let mut command = Command::new(&*PROGRAM);
     command.current_dir(root()).args(arguments);
     if ["build", "paper", "mark"].contains(&arguments[0]) {
         command.arg("--cache").arg(Path::new(env!("CARGO_TARGET_TMPDIR")).join("paper-proofs"));
@@ -103,7 +114,7 @@ pub fn healedhue(arguments: &[&str]) -> String {
 
 /// What the program says where it refuses.
 pub fn refused(arguments: &[&str]) -> String {
-    let output = Command::new(env!("CARGO_BIN_EXE_healedhue"))
+    let output = Command::new(&*PROGRAM)
         .current_dir(root())
         .args(arguments)
         .arg("--no-cache")
