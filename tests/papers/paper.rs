@@ -238,17 +238,21 @@ fn papers_for_a_register_hold_no_key_and_escape_every_name() {
 fn wrong_registers_are_told_line_by_line() {
     let folder = tempfile::tempdir().unwrap();
     let people = folder.path().join("people.csv");
-    let told = |text: &str| {
-        fs::write(&people, text).unwrap();
+    let told = |content: &dyn AsRef<[u8]>| {
+        fs::write(&people, content).unwrap();
         let mut command = run(&["paper", BLUEPRINT]);
         command.arg("--register").arg(&people).arg("--out").arg(folder.path().join("out"));
         let stderr = command.assert().code(1).get_output().stderr.clone();
         String::from_utf8(stderr).unwrap().replace(&people.display().to_string(), "people.csv")
     };
     let all = [
-        told("name,mail\nOrrin,x\n"),
-        told("id,name\n"),
-        told("id,name\n../up,Orrin\nq1,Tamsel\nQ1,Perrin\nq2,\ncon,Aldra\n,Nobody\n"),
+        told(&"name,mail\nOrrin,x\n"),
+        told(&"id,name\n"),
+        told(&""),
+        told(b"PK\x03\x04\x14\0"),
+        told(b"\xff\xfei\0d\0\t\0n\0a\0m\0e\0\n\0"),
+        told(b"id,name\nq1,Ren\xe9\n"),
+        told(&"id,name\n../up,Orrin\nq1,Tamsel\nQ1,Perrin\nq2,\ncon,Aldra\n,Nobody\n"),
     ];
     insta::assert_snapshot!("wrong_registers", all.join("---\n"));
     assert!(!folder.path().join("out").exists());
