@@ -1,6 +1,6 @@
 //! Papers: the same everywhere, different from seed to seed, equally hard; what is written for a register.
 
-use super::fixture::{BLUEPRINT, POOL, output, run, small_course};
+use super::fixture::{BLUEPRINT, POOL, keep, output, pool_of, run, small_course};
 use healedhue::assess::{Key, MarkTables, PaperPool, engine_difficulty};
 use healedhue::exercise::{Proofs, outcome};
 use predicates::str::contains;
@@ -77,6 +77,31 @@ fn two_hundred_seeds_keep_every_rule_of_the_blueprint() {
         let questions: Vec<usize> = paper.questions.iter().map(|picked| picked.question).collect();
         assert!(papers.insert(questions), "seed {seed} gives an earlier paper");
     }
+}
+
+/// All blueprints share one cache of proofs, which is kept for the next run.
+#[test]
+fn every_blueprint_of_the_demo_makes_papers_within_its_band() {
+    let blueprints = &crate::demo::course().blueprints;
+    let mut wrong = Vec::new();
+    for blueprint in blueprints {
+        let pool = pool_of(&blueprint.id);
+        for seed in 1..=6 {
+            match pool.paper("candidate", seed) {
+                Ok(paper) if !blueprint.difficulty.holds(paper.difficulty) => {
+                    wrong.push(format!("{} {seed}: difficulty {}", blueprint.id, paper.difficulty));
+                }
+                Ok(paper) => {
+                    let asked: u32 = blueprint.sections.iter().map(|section| section.questions).sum();
+                    assert_eq!(paper.questions.len(), asked as usize, "{} {seed}", blueprint.id);
+                }
+                Err(error) => wrong.push(format!("{} {seed}: {error}", blueprint.id)),
+            }
+        }
+    }
+    keep();
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+    assert!(blueprints.len() >= 20, "{} blueprints", blueprints.len());
 }
 
 proptest! {
