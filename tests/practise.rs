@@ -318,14 +318,14 @@ fn drops_orders_and_numbers_are_asked_and_answered_by_keyboard() {
                 "--lesson",
                 lesson,
                 "--count",
-                "8",
+                "16",
                 "--no-progress",
                 "--now",
                 NOW,
                 "--seed",
                 "9",
             ]),
-            &any_answer(30),
+            &any_answer(60),
         );
         assert!(told.contains(words) && told.contains("Summary"), "{told}");
     };
