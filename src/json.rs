@@ -37,6 +37,13 @@ pub(crate) fn read<T: DeserializeOwned>(text: &str, bounds: &[Quantity]) -> Resu
     Ok(found)
 }
 
+/// The last line, from 1, of a text that ends before it is whole.
+#[cfg(feature = "program")]
+pub(crate) fn ends_early(text: &str) -> Option<usize> {
+    let error = serde_json::from_str::<serde::de::IgnoredAny>(text).err()?;
+    error.is_eof().then(|| error.line())
+}
+
 /// What the parser says, and how people say it.
 const WORDS: [(&str, &str); 17] = [
     ("expected f64", "expected a number"),

@@ -32,6 +32,8 @@ pub mod exercise;
 #[cfg(feature = "program")]
 pub mod figure;
 pub mod foresee;
+#[cfg(feature = "program")]
+mod handed;
 pub mod healing;
 mod json;
 #[cfg(feature = "practice")]

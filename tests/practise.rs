@@ -148,7 +148,11 @@ fn what_is_no_record_is_refused_and_left_alone() {
         (b"[1, 2]", "it is no JSON object"),
         (b"{\"skills\": {}}", "missing field `format`"),
         (b"{\"format\": 99, \"skills\": {}}", "has format 99; this program reads up to 1"),
-        (b"\xff\xfe", "UTF-8"),
+        (b"{\"format\": 1,\n", "it ends early, at line 2; perhaps it was not copied whole"),
+        (b" \n", "this is no record of progress: it is empty"),
+        (b"\xff\xfe", "this is no record of progress: it is empty"),
+        (b"{\"format\": \xff", "byte 12 is no UTF-8"),
+        (b"\x89PNG\r\n\x1a\n", "this is a picture (PNG), not text"),
     ] {
         fs::write(&path, content).expect("a file");
         kept(&path).write_stdin("a\n").assert().code(1).stdout(is_empty()).stderr(contains(words));
@@ -314,14 +318,14 @@ fn drops_orders_and_numbers_are_asked_and_answered_by_keyboard() {
                 "--lesson",
                 lesson,
                 "--count",
-                "8",
+                "16",
                 "--no-progress",
                 "--now",
                 NOW,
                 "--seed",
                 "9",
             ]),
-            &any_answer(30),
+            &any_answer(60),
         );
         assert!(told.contains(words) && told.contains("Summary"), "{told}");
     };

@@ -256,7 +256,7 @@ fn what_is_no_answer_is_told_in_every_language() {
         assert!(!said.contains('⟨') && said != error.to_string(), "{said}");
     }
     let refused = |text: &str| Progress::read(text).expect_err("no record");
-    for error in [refused("[]"), refused(r#"{"format": 99}"#)] {
+    for error in [refused("[]"), refused(""), refused(r#"{"format": 1,"#), refused(r#"{"format": 99}"#)] {
         assert_eq!(error.said(&english), error.to_string());
         assert!(!error.said(&german).contains('⟨') && error.said(&german) != error.to_string());
     }

@@ -150,7 +150,8 @@ exercise-foresight-fresh = So sieht es am selben Tag aus, mit Farbe in der Epide
 exercise-foresight-unfaded = So sieht es nach sechs Wochen aus, bevor die Farbmittel verblasst sind, jedes in seinem eigenen Tempo.
 exercise-foresight-bare = Das wäre auf bloßer Haut zu sehen; die alte Arbeit darunter sieht man mit.
 exercise-foresight-textbook = So heilt es auf der ruhigen, neutralen Haut aus dem Lehrbuch ab, die diese Person nicht hat.
-exercise-foresight-little = Das wäre ein Viertel der Farbe. So blass kann es in der dritten Woche unter neuer Haut aussehen; sie kommt wieder.
+exercise-foresight-little = Das wäre ein Zehntel der Farbe. Fast so blass kann es in der dritten Woche unter neuer Haut aussehen; sie kommt wieder.
+exercise-foresight-third = Das wäre ein Drittel der Farbe. Was abschuppt, lag in der Epidermis; von dem, was in der Dermis liegt, geht kein fester Anteil verloren.
 exercise-foresight-bottle = Das ist die Farbe in der Flasche, ohne Haut darüber.
 
 ## Woher ein Rückstand kommt
@@ -239,6 +240,8 @@ exercise-caution = { $why } Vorsicht: { $caution }. Wer zu fragen ist: { $who }.
 exercise-record-none = das ist keine Aufzeichnung eines Lernstands: { $why }
 exercise-record-newer = diese Aufzeichnung hat das Format { $found }; dieses Programm liest höchstens { $known }: Nehmen Sie das Programm, das sie geschrieben hat, oder ein neueres
 exercise-record-unused = der Lernstand in `{ $skill }` ist unbrauchbar und gilt als leer: { $why }
+exercise-record-empty = sie ist leer
+exercise-record-ends = sie endet zu früh, in Zeile { $line }; vielleicht wurde sie nicht ganz kopiert
 exercise-record-no-object = das ist kein JSON-Objekt
 exercise-record-known = `known` ist { $known }, nicht von 0 bis 1
 exercise-record-credit = `credit` ist { $credit }, nicht von 0 bis zur Zahl der Antworten, { $answers }

@@ -136,7 +136,8 @@ exercise-foresight-fresh = That is how it looks on the day, with colour in the e
 exercise-foresight-unfaded = That is how it looks after six weeks, before the colourants have faded, each at its own pace.
 exercise-foresight-bare = That would be seen on bare skin; the old work beneath is seen with it.
 exercise-foresight-textbook = That is how it heals on the calm, neutral skin of a textbook, which this client does not have.
-exercise-foresight-little = That would be a quarter of the colour. So pale it may look in the third week, under new skin; it comes back.
+exercise-foresight-little = That would be a tenth of the colour. Nearly as pale it may look in the third week, under new skin; it comes back.
+exercise-foresight-third = That would be a third of the colour. What flakes off lay in the epidermis; of what lies in the dermis no fixed share is lost.
 exercise-foresight-bottle = That is the colour in the bottle, without any skin above it.
 
 ## What a residual comes from
@@ -225,6 +226,8 @@ exercise-caution = { $why } Caution: { $caution }. Who to ask: { $who }.
 exercise-record-none = this is no record of progress: { $why }
 exercise-record-newer = this record of progress has format { $found }; this program reads up to { $known }: use the program that wrote it, or a newer one
 exercise-record-unused = progress in `{ $skill }` cannot be used and counts as none: { $why }
+exercise-record-empty = it is empty
+exercise-record-ends = it ends early, at line { $line }; perhaps it was not copied whole
 exercise-record-no-object = it is no JSON object
 exercise-record-known = `known` is { $known }, outside 0 to 1
 exercise-record-credit = `credit` is { $credit }, outside 0 to the number of answers, { $answers }

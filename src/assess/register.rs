@@ -44,6 +44,11 @@ impl Register {
     /// [`RegisterError`] with every line that is wrong.
     pub fn read(text: &str) -> Result<Self, RegisterError> {
         let text = text.trim_start_matches('\u{feff}');
+        if text.trim().is_empty() {
+            return Err(RegisterError(vec![
+                "the file is empty; a register has the columns `id` and `name`".to_owned(),
+            ]));
+        }
         let mut reader = csv::ReaderBuilder::new()
             .trim(csv::Trim::All)
             .delimiter(delimiter(text))
@@ -104,10 +109,14 @@ impl Register {
     }
 }
 
-/// Some spreadsheets write semicolons.
+/// Some spreadsheets write semicolons, and tabs where they write UTF-16.
 fn delimiter(text: &str) -> u8 {
     let head = text.lines().next().unwrap_or("");
-    if head.contains(';') && !head.contains(',') { b';' } else { b',' }
+    match (head.contains(','), head.contains(';'), head.contains('\t')) {
+        (false, true, _) => b';',
+        (false, false, true) => b'\t',
+        _ => b',',
+    }
 }
 
 fn problem_of(person: &Person) -> Option<String> {

@@ -6,6 +6,8 @@
 //! candidate's hands. A slip may also tell how long it took ([`SlipTime`]): told, not proved, and no mark depends on it.
 
 use super::paper::PaperId;
+use crate::handed::{NoText, text_of};
+use crate::json;
 use base64::Engine;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use serde::{Deserialize, Serialize};
@@ -31,9 +33,15 @@ pub enum SlipError {
     /// There is nothing in it.
     #[error("the file is empty")]
     Empty,
-    /// It ends too early.
-    #[error("the slip is cut short: {0}")]
-    CutShort(String),
+    /// It is something else, by its first bytes.
+    #[error("the file is {0}, not an answer slip")]
+    Kind(&'static str),
+    /// Its text ends too early, in this line.
+    #[error("the slip ends early, at line {0}; perhaps it was not copied whole")]
+    EndsEarly(usize),
+    /// A code that is not whole.
+    #[error("the slip is cut short: the code is not whole; copy all of it")]
+    CodeCutShort,
     /// It is no JSON and no code.
     #[error("this is no answer slip: {0}")]
     NotASlip(String),
@@ -161,21 +169,25 @@ impl Slip {
         if bytes.len() as u64 > MOST_BYTES {
             return Err(SlipError::TooLong(bytes.len() as u64));
         }
-        let text = std::str::from_utf8(bytes)
-            .map_err(|error| SlipError::NotASlip(format!("byte {} is no UTF-8", error.valid_up_to() + 1)))?;
-        let text = text.trim_start_matches('\u{feff}').trim();
+        let text = text_of(bytes).map_err(|error| match error {
+            NoText::Kind(kind) => SlipError::Kind(kind),
+            broken => SlipError::NotASlip(broken.to_string()),
+        })?;
+        let text = text.trim();
         if text.is_empty() {
             return Err(SlipError::Empty);
         }
         match text.strip_prefix(CODE) {
             Some(code) => {
                 let code: String = code.chars().filter(|c| !c.is_whitespace()).collect();
-                let json = URL_SAFE_NO_PAD
-                    .decode(code)
-                    .map_err(|_| SlipError::CutShort("the code is not whole; copy all of it".to_owned()))?;
-                Slip::of_json(&json)
+                let json = URL_SAFE_NO_PAD.decode(code).map_err(|_| SlipError::CodeCutShort)?;
+                let json = String::from_utf8(json).map_err(|_| SlipError::CodeCutShort)?;
+                Slip::of_json(&json).map_err(|error| match error {
+                    SlipError::EndsEarly(_) => SlipError::CodeCutShort,
+                    other => other,
+                })
             }
-            None => Slip::of_json(text.as_bytes()),
+            None => Slip::of_json(text),
         }
     }
 
@@ -184,10 +196,10 @@ impl Slip {
         format!("{CODE}{}", URL_SAFE_NO_PAD.encode(serde_json::to_vec(self).unwrap_or_default()))
     }
 
-    fn of_json(json: &[u8]) -> Result<Self, SlipError> {
-        let written: Written = serde_json::from_slice(json).map_err(|error| match error.is_eof() {
-            true => SlipError::CutShort(error.to_string()),
-            false => SlipError::NotASlip(error.to_string()),
+    fn of_json(text: &str) -> Result<Self, SlipError> {
+        let written: Written = json::read(text, &[]).map_err(|wrong| match json::ends_early(text) {
+            Some(line) => SlipError::EndsEarly(line),
+            None => SlipError::NotASlip(wrong.why),
         })?;
         if written.form != FORM {
             return Err(SlipError::Form(written.form.chars().take(40).collect()));

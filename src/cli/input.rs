@@ -4,6 +4,7 @@
 //! answers.
 
 use super::problem::Problem;
+use crate::handed::text_of;
 use std::fs::File;
 use std::io::{self, BufRead, Read};
 use std::path::Path;
@@ -13,13 +14,10 @@ const MOST_BYTES: u64 = 50_000_000;
 /// Longest line that is read, in bytes.
 const LONGEST_LINE: u64 = 10_000;
 
-/// The text of a file, or of standard input for `-`, without the byte order mark that some editors and spreadsheets put first.
+/// The text of a file, or of standard input for `-`; see [`text_of`].
 pub(super) fn read_text(path: &Path) -> Result<String, Problem> {
-    let text = String::from_utf8(read_input(path, MOST_BYTES)?).map_err(|error| {
-        let byte = error.utf8_error().valid_up_to() + 1;
-        Problem::Input(format!("{}: byte {byte} is no UTF-8", path.display()))
-    })?;
-    Ok(text.strip_prefix('\u{feff}').map(str::to_owned).unwrap_or(text))
+    text_of(&read_input(path, MOST_BYTES)?)
+        .map_err(|error| Problem::Input(format!("{}: {error}", path.display())))
 }
 
 /// The content of a file, or of standard input for `-`, of at most `most` bytes.

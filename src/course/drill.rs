@@ -211,8 +211,10 @@ pub enum Rule {
     DoubleShift,
     /// Expects work to look softer and lighter under a lamp.
     LampSoftens,
-    /// Expects most of the colour to go that stays.
+    /// Expects nearly all of the colour to go that stays.
     LittleRemains,
+    /// Takes two thirds of the colour for lost.
+    MostIsShed,
     /// Advises on health.
     GiveAdvice,
     /// Waits a while instead of asking.
@@ -225,7 +227,7 @@ pub enum Rule {
 
 impl Rule {
     /// Every rule with its word in course files.
-    pub const ALL: [(Rule, &'static str); 37] = [
+    pub const ALL: [(Rule, &'static str); 38] = [
         (Rule::MatchLabel, "match-label"),
         (Rule::CoolTheRed, "cool-the-red"),
         (Rule::WarmForWarm, "warm-for-warm"),
@@ -259,6 +261,7 @@ impl Rule {
         (Rule::DoubleShift, "double-shift"),
         (Rule::LampSoftens, "lamp-softens"),
         (Rule::LittleRemains, "little-remains"),
+        (Rule::MostIsShed, "most-is-shed"),
         (Rule::GiveAdvice, "give-advice"),
         (Rule::WaitAndSee, "wait-and-see"),
         (Rule::SignedIsSafe, "signed-is-safe"),
@@ -300,6 +303,7 @@ impl Rule {
                     | R::OneForPhototype
                     | R::MatchLabel
                     | R::LittleRemains
+                    | R::MostIsShed
             ),
             Family::Hindsight => matches!(
                 self,

@@ -27,6 +27,6 @@ pub(super) fn attempt<'c>(
         goal = marking::goal_in_words(language, setting.goal),
         when = language.after(setting.months)
     );
-    let form = draw.one_of(options);
+    let form = draw.one_of(drill, options);
     Ok(draw.finish(lesson, drill, ask, setting.case(course), form, Some(proof), &engine(course)))
 }

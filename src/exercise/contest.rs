@@ -9,10 +9,10 @@ use super::generate::{Attempt, Discard};
 use super::grid::{grid_of, sensible_best};
 use super::judge::Judge;
 use super::rules::Tempter;
-use super::tempt::{Temptation, best_in, is_wrong, temptations};
+use super::tempt::{Lengths, Temptation, best_in, is_wrong, temptations};
 use super::worlds::{WORLDS, try_worlds};
 use super::{Choice, Proof, marking};
-use crate::course::{Course, Drill, Lesson};
+use crate::course::{Course, Drill, Family, Lesson};
 use crate::healing::Scene;
 use crate::search::Tried;
 
@@ -48,7 +48,11 @@ impl<'c> Contest<'c> {
         }
         let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
         let acceptable = |place| is_wrong(drill, shelf, &setting, &ranking, place);
-        let wrong = temptations(course, drill, &tempter, draw, wrong, acceptable)?;
+        let place = draw.place(drill, wrong + 1);
+        let lengths = Lengths::new(course, &ranking);
+        // Where mixes are counted out, none is shown.
+        let fit = |wrong: &[usize]| drill.family != Family::Bottle || lengths.fit(&place, wrong);
+        let wrong = temptations(course, drill, &tempter, draw, wrong, acceptable, fit)?;
         let (worlds, held) = try_worlds(&setting, &draw.words(drill), |world| {
             let scene = world.scene(shelf, &setting.existing, setting.months);
             best_in(&scene.trial(&world.placement), &setting, &ranking, &wrong).is_some()

@@ -1,7 +1,7 @@
 //! `foresight`: which colour will this heal or age to?
 //!
 //! Steps: draw a setting and a mix of the drop grid; the key is what the engine computes; wrong expectations are computed too: the
-//! colour on the day, in the bottle, on another skin, without the old work, at six weeks, or most of it gone; then worlds.
+//! colour on the day, in the bottle, on another skin, without the old work, at six weeks, or two thirds or nearly all of it gone; then worlds.
 
 use super::draw::{Setting, any_mix};
 use super::generate::{Attempt, Discard, engine};
@@ -16,7 +16,9 @@ use crate::say;
 use crate::skin::{Redness, Skin, Undertone};
 
 /// Share of the colour that somebody expects who expects little (representative).
-const LITTLE: f64 = 0.25;
+const LITTLE: f64 = 0.1;
+/// The same of somebody who takes two thirds of it for lost.
+const THIRD: f64 = 1.0 / 3.0;
 
 /// One attempt at an exercise.
 pub(super) fn attempt<'c>(
@@ -34,6 +36,12 @@ pub(super) fn attempt<'c>(
         let scene = Scene::new(shelf, skin, client.site, existing, months);
         Appearance::of(scene.with(paint, &setting.placement), setting.light)
     };
+    // As if only so much of the colour stayed.
+    let share = |share: f64| {
+        let placement = Placement { load: share * setting.placement.load, ..setting.placement };
+        let scene = Scene::new(shelf, &client.skin, client.site, &setting.existing, setting.months);
+        Appearance::of(scene.with(paint, &placement), setting.light)
+    };
     let expect = |rule: Rule| match rule {
         Rule::FreshIsFinal if setting.months > 0.0 => {
             Some((seen(&client.skin, &setting.existing, 0.0), "exercise-foresight-fresh"))
@@ -50,11 +58,8 @@ pub(super) fn attempt<'c>(
             (textbook != client.skin)
                 .then(|| (seen(&textbook, &setting.existing, setting.months), "exercise-foresight-textbook"))
         }
-        Rule::LittleRemains => {
-            let placement = Placement { load: LITTLE * setting.placement.load, ..setting.placement };
-            let scene = Scene::new(shelf, &client.skin, client.site, &setting.existing, setting.months);
-            Some((Appearance::of(scene.with(paint, &placement), setting.light), "exercise-foresight-little"))
-        }
+        Rule::LittleRemains => Some((share(LITTLE), "exercise-foresight-little")),
+        Rule::MostIsShed => Some((share(THIRD), "exercise-foresight-third")),
         Rule::MatchLabel => {
             let lab: Lab = crate::healing::masstone(shelf, paint);
             let bottle =
@@ -99,6 +104,6 @@ pub(super) fn attempt<'c>(
     );
     let choices = prediction.choices(course, lesson, bare);
     let case = super::Case { goal: None, ..setting.case(course) };
-    let form = draw.one_of_pictured(choices);
+    let form = draw.one_of_pictured(drill, choices);
     Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), &engine(course)))
 }

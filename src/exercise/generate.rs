@@ -2,7 +2,8 @@
 //!
 //! Entry point: [`generate`]. A draw that cannot be proved is thrown away and the next one tried, up to [`MAX_DRAWS`].
 
-use super::seed::{below, shuffle, stream};
+use super::place::{Place, order_of};
+use super::seed::{shuffle, stream};
 use super::worlds::{Melanin, Named};
 use super::{Case, Choice, Exercise, Form, OneOf, Proof};
 use super::{bank, bottle, drops, foresight, hindsight, light, remedy, skin, triage};
@@ -63,7 +64,7 @@ impl Discard {
             Discard::GoalOutOfReach => "no mix within the limits reaches the goal",
             Discard::TooFewTemptations => "too few of `tempts` give an answer that is worse by the margin",
             Discard::OneSided => {
-                "the right colour would not have the places in lightness and length that were drawn for it"
+                "the right answer would not have the places in lightness and length that were drawn for it"
             }
             Discard::Unstable => "the best mix changes when skin, depth or load vary",
             Discard::Arguable => "neither colour nor lightening is clearly right",
@@ -147,17 +148,14 @@ impl Attempt<'_> {
         Named { words, melanin: Melanin::Varies, round: self.round, held: self.held }
     }
 
-    /// How many wrong colours shall be darker than the right one, and how many wrong texts shorter: from none to all of them equally often.
-    /// That is drawn for the exercise, not for the draw, so that places which few draws allow come no less often.
-    pub fn places_of_key(&self, drill: &Drill) -> (usize, usize) {
-        let mut rng = stream(self.seed, &["place", &drill.id, &self.exercise]);
-        (below(&mut rng, drill.options.max(1)), below(&mut rng, drill.options.max(1)))
+    /// Where the key shall stand among so many options of which something tells them apart.
+    pub fn place(&self, drill: &Drill, options: usize) -> Place {
+        Place::of_exercise(self.seed, &drill.id, &self.exercise, options, self.number)
     }
 
     /// Options in random order. The right option is given first.
-    pub fn one_of(&mut self, options: Vec<Choice>) -> Form {
-        let mut order: Vec<usize> = (0..options.len()).collect();
-        shuffle(&mut self.rng, &mut order);
+    pub fn one_of(&self, drill: &Drill, options: Vec<Choice>) -> Form {
+        let order = order_of(self.seed, &drill.id, &self.exercise, options.len());
         let key = order.iter().position(|&from| from == 0).unwrap_or(0);
         let mut slots: Vec<Option<Choice>> = options.into_iter().map(Some).collect();
         let options = order.iter().filter_map(|&from| slots[from].take()).collect();
@@ -165,8 +163,8 @@ impl Attempt<'_> {
     }
 
     /// The same, where the options' colours are part of the question.
-    pub fn one_of_pictured(&mut self, options: Vec<Choice>) -> Form {
-        match self.one_of(options) {
+    pub fn one_of_pictured(&self, drill: &Drill, options: Vec<Choice>) -> Form {
+        match self.one_of(drill, options) {
             Form::One(one) => Form::One(OneOf { pictured: true, ..one }),
             other => other,
         }

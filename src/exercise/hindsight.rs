@@ -148,7 +148,7 @@ pub(super) fn attempt(
     // The question is about work that the client's own story does not tell of.
     case.now = case.bare;
     case.now_reading = Reading::of(case.bare.lab, case.bare.lab).in_language(language);
-    let form = draw.one_of(choices);
+    let form = draw.one_of(drill, choices);
     Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), &engine(course)))
 }
 

@@ -88,7 +88,7 @@ pub(super) fn attempt<'c>(
     );
     let choices = prediction.choices(course, lesson, bare);
     let case = super::Case { goal: None, exhibits: vec![exhibit], ..setting.case(course) };
-    let form = draw.one_of_pictured(choices);
+    let form = draw.one_of_pictured(drill, choices);
     Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), &engine(course)))
 }
 

@@ -19,6 +19,7 @@ mod lasting;
 mod light;
 mod marking;
 mod outcome;
+mod place;
 #[cfg(feature = "program")]
 mod pools;
 mod prediction;

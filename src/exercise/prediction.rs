@@ -5,6 +5,7 @@
 
 use super::draw::Setting;
 use super::generate::{Attempt, Discard};
+use super::place::Looks;
 use super::seed::shuffle;
 use super::worlds::{Named, Sample, WORLDS, try_worlds};
 use super::{Action, Choice, Mark, marking};
@@ -27,13 +28,19 @@ pub(super) struct Expected {
     pub misconception: Option<String>,
 }
 
+impl Expected {
+    fn looks(&self) -> Looks {
+        Looks { lab: self.seen.lab, length: self.label.chars().count() }
+    }
+}
+
 /// The options of an exercise about colours, the key first.
 pub(super) struct Prediction {
     pub options: Vec<Expected>,
 }
 
 impl Prediction {
-    /// The key with as many wrong expectations as the drill asks for, among which it has a [`Place`] drawn by the seed, on skin that
+    /// The key with as many wrong expectations as the drill asks for, among which it has a [`Place`](super::place::Place) drawn by the seed, on skin that
     /// looks like `bare` without work. `expect` says what somebody of a rule would expect, and why.
     ///
     /// # Errors
@@ -63,12 +70,15 @@ impl Prediction {
         if sets.is_empty() {
             return Err(Discard::TooFewTemptations);
         }
-        let place = Place::of_key(drill, draw);
-        let fits = |set: &&Vec<usize>| {
-            let wrong: Vec<&Expected> = set.iter().map(|&at| &wrong[at]).collect();
-            place.is_had_by(&key, &wrong)
+        let place = draw.place(drill, drill.options);
+        let shown = matches!(drill.family, Family::Foresight | Family::Light);
+        let fitting = |strictly: bool| {
+            sets.iter().find(|set| {
+                let wrong: Vec<Looks> = set.iter().map(|&at| wrong[at].looks()).collect();
+                place.is_had_by(key.looks(), &wrong, shown, strictly)
+            })
         };
-        let chosen = sets.iter().find(fits).ok_or(Discard::OneSided)?;
+        let chosen = fitting(true).or_else(|| fitting(false)).ok_or(Discard::OneSided)?;
         let mut wrong: Vec<Option<Expected>> = wrong.into_iter().map(Some).collect();
         let mut options = vec![key];
         options.extend(chosen.iter().filter_map(|&at| wrong[at].take()));
@@ -127,71 +137,6 @@ impl Prediction {
             })
             .collect()
     }
-}
-
-/// Draws after which a place in lightness that few of a drill's draws allow is given up, and those after which any place will do: better one exercise
-/// in a hundred that leans than none.
-const PATIENT_DRAWS: [u32; 2] = [60, 120];
-
-/// Where the key shall stand among its options, so that neither the longest text nor the middle colour is right oftener than another. It is
-/// drawn for the exercise, and draws are thrown away that do not allow it.
-struct Place {
-    /// How many of the wrong colours are darker; or how many are lighter, if it comes to that.
-    darker: usize,
-    either_way: bool,
-    /// Whether its text is the longest. If not, a wrong one is: texts of the same greatest length would tell that both are wrong, or not.
-    longest: bool,
-    /// Whether the colours are shown: then the middle one is not only that in lightness, but also the one nearest to the mean of all.
-    shown: bool,
-    /// Whether any place in lightness will do, and whether any place at all.
-    as_light_as_it_comes: bool,
-    anywhere: bool,
-}
-
-impl Place {
-    fn of_key(drill: &Drill, draw: &Attempt) -> Self {
-        let (darker, shorter) = draw.places_of_key(drill);
-        let shown = matches!(drill.family, Family::Foresight | Family::Light);
-        let [patient, still] = PATIENT_DRAWS.map(|draws| draw.number < draws);
-        Place {
-            darker,
-            either_way: !(shown && patient),
-            longest: shorter + 1 == drill.options,
-            shown,
-            as_light_as_it_comes: !(shown || patient),
-            anywhere: !still,
-        }
-    }
-
-    /// Whether the key has this place among these wrong ones.
-    fn is_had_by(&self, key: &Expected, wrong: &[&Expected]) -> bool {
-        let length = |expected: &Expected| expected.label.chars().count();
-        let longest = wrong.iter().map(|wrong| length(wrong)).max().unwrap_or(0);
-        let as_long = wrong.iter().filter(|wrong| length(wrong) == longest).count();
-        let right_length =
-            if self.longest { longest < length(key) } else { longest > length(key) && as_long == 1 };
-        if self.anywhere {
-            return true;
-        }
-        if !right_length || self.as_light_as_it_comes {
-            return right_length;
-        }
-        let darker = wrong.iter().filter(|wrong| wrong.seen.lab.l < key.seen.lab.l).count();
-        if darker != self.darker && !(self.either_way && wrong.len() - darker == self.darker) {
-            return false;
-        }
-        // One place of all is that in the middle.
-        !self.shown || wrong.len() < 2 || is_nearest_to_mean(key, wrong) == (self.darker == wrong.len() / 2)
-    }
-}
-
-/// Whether the key's colour is nearer to the mean of all options than any other.
-fn is_nearest_to_mean(key: &Expected, wrong: &[&Expected]) -> bool {
-    let labs = || wrong.iter().copied().chain([key]).map(|option| option.seen.lab);
-    let mean = |of: fn(Lab) -> f64| labs().map(of).sum::<f64>() / (wrong.len() + 1) as f64;
-    let mean = Lab::new(mean(|lab| lab.l), mean(|lab| lab.a), mean(|lab| lab.b));
-    let away = difference(key.seen.lab, mean);
-    wrong.iter().all(|wrong| difference(wrong.seen.lab, mean) > away)
 }
 
 /// Every choice of so many expectations that all look different, by their places; earlier places first.

@@ -9,7 +9,7 @@ use super::generate::{Attempt, Discard, engine};
 use super::grid::{grid_of, sensible_best};
 use super::judge::Judge;
 use super::rules::Tempter;
-use super::tempt::{Temptation, best_in, is_wrong, temptations};
+use super::tempt::{Lengths, Temptation, best_in, is_wrong, temptations};
 use super::worlds::{Sample, WORLDS, try_worlds};
 use super::{Action, Choice, Exercise, Proof, marking};
 use crate::course::words::CautionAction;
@@ -61,16 +61,19 @@ pub(super) fn attempt(
     let wrong = match &verdict {
         Verdict::Colour => {
             let acceptable = |place| is_wrong(drill, shelf, &setting, &ranking, place);
-            temptations(course, drill, &tempter, &mut draw, colours - 1, acceptable)?
+            // What is said of doing nothing is always longer: among the mixes the length tells nothing.
+            let place = draw.place(drill, colours);
+            let lengths = Lengths::new(course, &ranking);
+            let fit = |wrong: &[usize]| lengths.fit(&place, wrong);
+            temptations(course, drill, &tempter, &mut draw, colours - 1, acceptable, fit)?
         }
         // Where no mix is right, the best one is the first temptation, and the others need only be others.
         Verdict::Lighten { .. } | Verdict::Refrain(_) => {
             let colour_always =
                 by_rule(course, drill, Rule::ColourAlways).ok_or(Discard::TooFewTemptations)?;
             let mut wrong = vec![Temptation { place: 0, misconception: colour_always.to_owned() }];
-            wrong.extend(temptations(course, drill, &tempter, &mut draw, colours - 1, |place| {
-                place != 0 && !shelf.is_at_odds(&ranking[place].mix)
-            })?);
+            let acceptable = |place: usize| place != 0 && !shelf.is_at_odds(&ranking[place].mix);
+            wrong.extend(temptations(course, drill, &tempter, &mut draw, colours - 1, acceptable, |_| true)?);
             wrong
         }
     };
@@ -135,7 +138,7 @@ pub(super) fn attempt(
         client = &setting.client.name,
         goal = marking::goal_in_words(language, setting.goal)
     );
-    let form = draw.one_of(options);
+    let form = draw.one_of(drill, options);
     Ok(draw.finish(lesson, drill, ask, setting.case(course), form, proof, &source))
 }
 

@@ -5,7 +5,7 @@
 
 use super::draw::Setting;
 use crate::Cores;
-use crate::colour::Lab;
+use crate::colour::{JUST_VISIBLE, Lab};
 use crate::course::Limits;
 use crate::course::Rule;
 use crate::healing::{HEALED_MONTHS, Placement, Scene, Work};
@@ -13,6 +13,9 @@ use crate::pigment::{Mix, Modifier, Paint, Shelf};
 use crate::search::{Tried, healed_colours};
 use crate::skin::{Redness, Site, Skin, Undertone};
 use std::cell::OnceCell;
+
+/// Most mixes that one way of thinking is taken to come to.
+const MOST_THOUGHTS: usize = 8;
 
 /// One setting seen through wrong ways of thinking.
 pub(super) struct Tempter<'a, 'c> {
@@ -42,35 +45,38 @@ impl<'a, 'c> Tempter<'a, 'c> {
         let (client, existing) = (self.setting.client, &self.setting.existing);
         match rule {
             Rule::MatchLabel | Rule::FreshIsFinal | Rule::CoverUp => true,
-            Rule::CoolTheRed => client.redness >= Redness::Rosy && self.modified(Modifier::Cooler).is_some(),
+            Rule::CoolTheRed => client.redness >= Redness::Rosy && self.has(Modifier::Cooler),
             Rule::WarmForWarm => matches!(client.undertone, Undertone::Warm | Undertone::Olive),
             Rule::OneForPhototype => self.textbook() != client.skin,
-            Rule::BlackForDark => self.modified(Modifier::Darker).is_some(),
-            Rule::WhiteForLight => self.modified(Modifier::Lighter).is_some(),
+            Rule::BlackForDark => self.has(Modifier::Darker),
+            Rule::WhiteForLight => self.has(Modifier::Lighter),
             Rule::IgnoreFading => self.setting.months > HEALED_MONTHS,
             Rule::IgnoreOldWork | Rule::WheelOpposite => !existing.is_empty(),
             _ => false,
         }
     }
 
-    /// What this way of thinking would mix here; `None` where it does not apply.
-    pub fn mix_by(&self, rule: Rule) -> Option<usize> {
+    /// What this way of thinking would mix here, by places in the ranking: first whatever comes nearest to what it looks for, then the same of
+    /// somebody who takes a bottle alone, and of somebody who takes modifiers, then what looks as good to it; or fewer drops of its modifier.
+    /// Nothing where it does not apply.
+    pub fn mixes_by(&self, rule: Rule) -> Vec<usize> {
         if !self.applies(rule) {
-            return None;
+            return Vec::new();
         }
         let client = self.setting.client;
         let goal = self.setting.goal.lab;
         let existing = &self.setting.existing;
         match rule {
             // In the bottle everything looks dark: it is the lean that is matched.
-            Rule::MatchLabel => self.least(|i| {
+            Rule::MatchLabel => self.nearest(|i| {
                 let label = self.label(i);
                 let (a, b) = (label.a - goal.a, label.b - goal.b);
-                a * a + b * b
+                libm::hypot(a, b)
             }),
             Rule::CoolTheRed => self.modified(Modifier::Cooler),
             Rule::WarmForWarm => {
-                self.modified(Modifier::Warmer).or_else(|| self.least(|i| -self.label(i).chroma()))
+                let warmer = self.modified(Modifier::Warmer);
+                if warmer.is_empty() { self.nearest(|i| -self.label(i).chroma()) } else { warmer }
             }
             Rule::OneForPhototype => self.best_in(&self.textbook(), existing, self.setting.months),
             Rule::BlackForDark => self.modified(Modifier::Darker),
@@ -79,8 +85,8 @@ impl<'a, 'c> Tempter<'a, 'c> {
             Rule::IgnoreFading => self.best_in(&client.skin, existing, HEALED_MONTHS),
             Rule::IgnoreOldWork => self.best_in(&client.skin, &[], self.setting.months),
             Rule::WheelOpposite => self.wheel_opposite(),
-            Rule::CoverUp => self.least(|i| self.label(i).l),
-            _ => None,
+            Rule::CoverUp => self.nearest(|i| self.label(i).l),
+            _ => Vec::new(),
         }
     }
 
@@ -90,13 +96,31 @@ impl<'a, 'c> Tempter<'a, 'c> {
         client.site.skin_of(Skin::from_evidence(client.phototype, Undertone::Neutral, Redness::Calm))
     }
 
-    /// Place in the ranking of the mix with the least value.
-    fn least(&self, value: impl Fn(usize) -> f64) -> Option<usize> {
-        (0..self.ranked.len()).min_by(|&one, &other| value(one).total_cmp(&value(other)))
+    /// Places in the ranking of the mix with the least value, in units of L*a*b*: of all, of bottles alone, and of those with modifiers; then of
+    /// what is as good as the least to whoever goes by that value.
+    fn nearest(&self, value: impl Fn(usize) -> f64) -> Vec<usize> {
+        let values: Vec<f64> = (0..self.ranked.len()).map(value).collect();
+        let least = |among: &dyn Fn(usize) -> bool| {
+            let places = (0..values.len()).filter(|&place| among(place));
+            places.min_by(|&one, &other| values[one].total_cmp(&values[other]))
+        };
+        let mix = |place: usize| &self.ranked[place].mix;
+        let is_alone = |place: usize| mix(place).drops().count() == 1;
+        let mut found: Vec<usize> = Vec::new();
+        let second = |place: usize| !is_alone(place) && !self.shelf.is_at_odds(mix(place));
+        let best = [least(&|_| true), least(&is_alone), least(&second)];
+        let most = best[0].map_or(f64::NEG_INFINITY, |best| values[best] + JUST_VISIBLE);
+        let alike = (0..values.len()).filter(|&place| values[place] <= most);
+        for place in best.into_iter().flatten().chain(alike) {
+            if found.len() < MOST_THOUGHTS && !found.contains(&place) {
+                found.push(place);
+            }
+        }
+        found
     }
 
-    /// The mix nearest the goal if the skin, the old work or the time were these.
-    fn best_in(&self, skin: &Skin, existing: &[Work], months: f64) -> Option<usize> {
+    /// The mixes nearest the goal if the skin, the old work or the time were these.
+    fn best_in(&self, skin: &Skin, existing: &[Work], months: f64) -> Vec<usize> {
         let site: Site = self.setting.client.site;
         let placement: &Placement = &self.setting.placement;
         let scene = Scene::new(self.shelf, skin, site, existing, months);
@@ -104,31 +128,40 @@ impl<'a, 'c> Tempter<'a, 'c> {
         let paints: Vec<&Paint> = self.ranked.iter().map(|tried| &tried.paint).collect();
         let healed = healed_colours(&trial, &paints, self.setting.light, Cores::One);
         let errors: Vec<f64> = healed.into_iter().map(|lab| self.setting.error(lab)).collect();
-        self.least(|i| errors[i])
+        self.nearest(|i| errors[i])
     }
 
-    /// The best mix's bottle with as many drops of a modifier as the drill allows.
-    fn modified(&self, kind: Modifier) -> Option<usize> {
+    /// The drill's modifier of a kind.
+    fn modifier(&self, kind: Modifier) -> Option<&str> {
         let is_kind = |id: &str| self.shelf.bottle(id).is_some_and(|bottle| bottle.modifier == Some(kind));
-        let modifier = self.limits.modifiers.iter().find(|id| is_kind(id))?;
-        let (bottle, _) = self
-            .ranked
-            .first()?
-            .mix
-            .drops()
-            .find(|(id, _)| self.limits.bottles.iter().any(|bottle| bottle == id))?;
-        let drops = self.limits.modifier_drops;
-        let mix = Mix::new([(bottle.to_owned(), self.limits.drops - drops), (modifier.clone(), drops)]);
-        self.ranked.iter().position(|tried| tried.mix == mix)
+        self.limits.modifiers.iter().map(String::as_str).find(|id| is_kind(id))
     }
 
-    /// The mix whose colour in the bottle lies most strongly opposite, in hue, to what the old work adds to the skin.
-    fn wheel_opposite(&self) -> Option<usize> {
+    fn has(&self, kind: Modifier) -> bool {
+        self.modifier(kind).is_some() && self.limits.most_modifier_drops() > 0
+    }
+
+    /// The best mix's bottle with as many drops of a modifier as the drill allows, then with one less, down to one.
+    fn modified(&self, kind: Modifier) -> Vec<usize> {
+        let is_bottle = |id: &str| self.limits.bottles.iter().any(|bottle| bottle == id);
+        let bottle = self.ranked.first().and_then(|best| best.mix.drops().find(|(id, _)| is_bottle(id)));
+        let (Some(modifier), Some((bottle, _))) = (self.modifier(kind), bottle) else { return Vec::new() };
+        let with = |drops: u32| {
+            let mix =
+                Mix::new([(bottle.to_owned(), self.limits.drops - drops), (modifier.to_owned(), drops)]);
+            self.ranked.iter().position(|tried| tried.mix == mix)
+        };
+        (1..=self.limits.most_modifier_drops()).rev().filter_map(with).collect()
+    }
+
+    /// The mixes whose colour in the bottle lies most strongly opposite, in hue, to what the old work adds to the skin.
+    fn wheel_opposite(&self) -> Vec<usize> {
         let client = self.setting.client;
         let today = Scene::today(self.shelf, &client.skin, client.site, &self.setting.existing);
         let light = self.setting.light;
         let (bare, now) = (light.lab_of(&today.bare()), light.lab_of(&today.existing()));
         let (a, b) = (now.a - bare.a, now.b - bare.b);
-        self.least(|i| self.label(i).a * a + self.label(i).b * b)
+        let strength = libm::hypot(a, b).max(f64::MIN_POSITIVE);
+        self.nearest(|i| (self.label(i).a * a + self.label(i).b * b) / strength)
     }
 }

@@ -110,7 +110,7 @@ fn reading(
     let ask = say!(language, "exercise-skin-ask", client = &client.name);
     let choices = prediction.choices(course, lesson, own.lab);
     let case = super::Case { goal: None, placed: None, skin_is_told: false, ..setting.case(course) };
-    let form = draw.one_of(choices);
+    let form = draw.one_of(drill, choices);
     Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), &engine(course)))
 }
 

@@ -54,7 +54,7 @@ pub(super) fn attempt(
     let case = super::Case { goal: None, placed: None, ..setting.case(course) };
     let source =
         caution.map_or_else(|| language.say("exercise-triage-source", &[]), |caution| caution.source.clone());
-    let form = draw.one_of(options);
+    let form = draw.one_of(drill, options);
     Ok(draw.finish(lesson, drill, ask, case, form, None, &source))
 }
 

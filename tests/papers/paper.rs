@@ -1,6 +1,6 @@
 //! Papers: the same everywhere, different from seed to seed, equally hard; what is written for a register.
 
-use super::fixture::{BLUEPRINT, POOL, output, run, small_course};
+use super::fixture::{BLUEPRINT, POOL, keep, output, pool_of, run, small_course};
 use healedhue::assess::{Key, MarkTables, PaperPool, engine_difficulty};
 use healedhue::exercise::{Proofs, outcome};
 use predicates::str::contains;
@@ -77,6 +77,31 @@ fn two_hundred_seeds_keep_every_rule_of_the_blueprint() {
         let questions: Vec<usize> = paper.questions.iter().map(|picked| picked.question).collect();
         assert!(papers.insert(questions), "seed {seed} gives an earlier paper");
     }
+}
+
+/// All blueprints share one cache of proofs, which is kept for the next run.
+#[test]
+fn every_blueprint_of_the_demo_makes_papers_within_its_band() {
+    let blueprints = &crate::demo::course().blueprints;
+    let mut wrong = Vec::new();
+    for blueprint in blueprints {
+        let pool = pool_of(&blueprint.id);
+        for seed in 1..=6 {
+            match pool.paper("candidate", seed) {
+                Ok(paper) if !blueprint.difficulty.holds(paper.difficulty) => {
+                    wrong.push(format!("{} {seed}: difficulty {}", blueprint.id, paper.difficulty));
+                }
+                Ok(paper) => {
+                    let asked: u32 = blueprint.sections.iter().map(|section| section.questions).sum();
+                    assert_eq!(paper.questions.len(), asked as usize, "{} {seed}", blueprint.id);
+                }
+                Err(error) => wrong.push(format!("{} {seed}: {error}", blueprint.id)),
+            }
+        }
+    }
+    keep();
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+    assert!(blueprints.len() >= 20, "{} blueprints", blueprints.len());
 }
 
 proptest! {
@@ -238,17 +263,21 @@ fn papers_for_a_register_hold_no_key_and_escape_every_name() {
 fn wrong_registers_are_told_line_by_line() {
     let folder = tempfile::tempdir().unwrap();
     let people = folder.path().join("people.csv");
-    let told = |text: &str| {
-        fs::write(&people, text).unwrap();
+    let told = |content: &dyn AsRef<[u8]>| {
+        fs::write(&people, content).unwrap();
         let mut command = run(&["paper", BLUEPRINT]);
         command.arg("--register").arg(&people).arg("--out").arg(folder.path().join("out"));
         let stderr = command.assert().code(1).get_output().stderr.clone();
         String::from_utf8(stderr).unwrap().replace(&people.display().to_string(), "people.csv")
     };
     let all = [
-        told("name,mail\nOrrin,x\n"),
-        told("id,name\n"),
-        told("id,name\n../up,Orrin\nq1,Tamsel\nQ1,Perrin\nq2,\ncon,Aldra\n,Nobody\n"),
+        told(&"name,mail\nOrrin,x\n"),
+        told(&"id,name\n"),
+        told(&""),
+        told(b"PK\x03\x04\x14\0"),
+        told(b"\xff\xfei\0d\0\t\0n\0a\0m\0e\0\n\0"),
+        told(b"id,name\nq1,Ren\xe9\n"),
+        told(&"id,name\n../up,Orrin\nq1,Tamsel\nQ1,Perrin\nq2,\ncon,Aldra\n,Nobody\n"),
     ];
     insta::assert_snapshot!("wrong_registers", all.join("---\n"));
     assert!(!folder.path().join("out").exists());

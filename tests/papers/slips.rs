@@ -106,6 +106,18 @@ fn a_slip_of_right_answers_earns_everything_and_an_empty_one_nothing() {
     }
 }
 
+/// An editor may write a mark first, or another encoding.
+#[test]
+fn a_slip_is_read_in_every_encoding_an_editor_writes() {
+    let slip = filled(&POOL, &POOL.paper("q1", 3).unwrap(), 2);
+    let marked = format!("\u{feff}{}", serde_json::to_string_pretty(&slip).unwrap());
+    let little: Vec<u8> = marked.encode_utf16().flat_map(u16::to_le_bytes).collect();
+    let big: Vec<u8> = marked.encode_utf16().flat_map(u16::to_be_bytes).collect();
+    for bytes in [marked.into_bytes(), little, big] {
+        assert_eq!(Slip::read(&bytes).as_ref(), Ok(&slip));
+    }
+}
+
 #[test]
 fn bad_slips_are_told_in_a_line_each_and_the_others_are_marked() {
     let sitting = Sitting::new();
@@ -123,7 +135,7 @@ fn bad_slips_are_told_in_a_line_each_and_the_others_are_marked() {
         value.to_string()
     };
     let code = Slip::read(good.as_bytes()).unwrap().code();
-    let bad: Vec<(&str, String)> = vec![
+    let bad: Vec<(&str, Vec<u8>)> = [
         ("another-version", changed(&|v| v["paper"]["course"] = "0123456789abcdef".into())),
         ("another-seed", changed(&|v| v["paper"]["seed"] = 4.into())),
         ("another-person", changed(&|v| v["paper"]["candidate"] = "q2".into())),
@@ -161,7 +173,23 @@ fn bad_slips_are_told_in_a_line_each_and_the_others_are_marked() {
             changed(&|v| v["time"] = serde_json::json!({"form": "healedhue-time-1", "seconds": 1, "who": 2})),
         ),
         ("later-form", good.replace("healedhue-slip-1", "healedhue-slip-7")),
-    ];
+        ("only-spaces", " \n".to_owned()),
+        ("page", "<!doctype html>\n<title>A paper</title>".to_owned()),
+        ("twice-in-utf-16", format!("\u{feff}{good}")),
+    ]
+    .into_iter()
+    .map(|(name, text)| {
+        let utf_16 = || text.encode_utf16().flat_map(u16::to_le_bytes).collect();
+        (name, if name == "twice-in-utf-16" { utf_16() } else { text.into_bytes() })
+    })
+    .chain([
+        ("picture", b"\x89PNG\r\n\x1a\n\0\0\0\rIHDR".to_vec()),
+        ("document", b"%PDF-1.7\n".to_vec()),
+        ("packed", b"PK\x03\x04\x14\0".to_vec()),
+        ("latin", b"{\"form\": \"\xe9\"}".to_vec()),
+        ("half-utf-16", b"\xff\xfe{\0\"".to_vec()),
+    ])
+    .collect();
     let mut command = run(&["mark"]);
     command.args(&sitting.slips);
     for (name, content) in &bad {
@@ -197,7 +225,7 @@ fn bad_slips_are_told_in_a_line_each_and_the_others_are_marked() {
         })
         .collect();
     insta::assert_snapshot!("refused_slips", masked.join("\n"));
-    assert!(clean(&output.stdout).ends_with("4 marked, 25 refused\n"), "{}", clean(&output.stdout));
+    assert!(clean(&output.stdout).ends_with("4 marked, 33 refused\n"), "{}", clean(&output.stdout));
     let book = healedhue::assess::MarkBook::open(&sitting.path("book.sqlite")).unwrap();
     assert_eq!(book.results().unwrap(), 4);
 }

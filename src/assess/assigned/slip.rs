@@ -5,6 +5,8 @@
 //!  "answers": ["B", "A C", "", "a4 d2", "41.5"]}
 //! ```
 
+use crate::handed::{NoText, text_of};
+use crate::json;
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
@@ -48,9 +50,15 @@ pub enum SlipError {
     /// It is too long.
     #[error("{0} bytes are more than the {MOST_BYTES} of the longest slip")]
     TooLong(u64),
-    /// It ends too early.
-    #[error("the slip is cut short: {0}")]
-    CutShort(String),
+    /// There is nothing in it.
+    #[error("the file is empty")]
+    Empty,
+    /// It is something else, by its first bytes.
+    #[error("the file is {0}, not a slip of an assignment")]
+    Kind(&'static str),
+    /// It ends too early, in this line.
+    #[error("the slip ends early, at line {0}; perhaps it was not copied whole")]
+    EndsEarly(usize),
     /// It is none.
     #[error("this is no slip of an assignment: {0}")]
     NotASlip(String),
@@ -132,13 +140,19 @@ impl AssignmentSlip {
         if bytes.len() as u64 > MOST_BYTES {
             return Err(SlipError::TooLong(bytes.len() as u64));
         }
-        let text = std::str::from_utf8(bytes)
-            .map_err(|error| SlipError::NotASlip(format!("byte {} is no UTF-8", error.valid_up_to() + 1)))?;
-        let text = text.trim_start_matches('\u{feff}').trim();
-        let value: serde_json::Value = serde_json::from_str(text).map_err(|error| match error.is_eof() {
-            true => SlipError::CutShort(error.to_string()),
-            false => SlipError::NotASlip(error.to_string()),
+        let text = text_of(bytes).map_err(|error| match error {
+            NoText::Kind(kind) => SlipError::Kind(kind),
+            broken => SlipError::NotASlip(broken.to_string()),
         })?;
+        let text = text.trim();
+        if text.is_empty() {
+            return Err(SlipError::Empty);
+        }
+        let value: serde_json::Value =
+            json::read(text, &[]).map_err(|wrong| match json::ends_early(text) {
+                Some(line) => SlipError::EndsEarly(line),
+                None => SlipError::NotASlip(wrong.why),
+            })?;
         if !value.is_object() {
             return Err(SlipError::NotASlip("it is no JSON object".to_owned()));
         }

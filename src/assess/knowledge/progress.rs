@@ -76,6 +76,12 @@ pub enum Unusable {
     /// It is no object.
     #[error("it is no JSON object")]
     NoObject,
+    /// There is nothing in it.
+    #[error("it is empty")]
+    Empty,
+    /// Its text ends too early, in this line.
+    #[error("it ends early, at line {0}; perhaps it was not copied whole")]
+    EndsEarly(usize),
     /// A key is missing or of another kind.
     #[error("{0}")]
     Unreadable(String),
@@ -104,6 +110,8 @@ impl Unusable {
     fn said(&self, language: &Language) -> String {
         match self {
             Unusable::NoObject => language.say("exercise-record-no-object", &[]),
+            Unusable::Empty => language.say("exercise-record-empty", &[]),
+            Unusable::EndsEarly(line) => say!(language, "exercise-record-ends", line = line.to_string()),
             Unusable::Unreadable(why) => why.clone(),
             Unusable::Known(known) => {
                 say!(language, "exercise-record-known", known = language.number(*known))
@@ -136,6 +144,9 @@ impl Progress {
     /// # Errors
     /// [`ReadError`] where the text is no record or one of a newer format.
     pub fn read(text: &str) -> Result<(Self, Vec<Unused>), ReadError> {
+        if text.trim().is_empty() {
+            return Err(ReadError::NoRecord(Unusable::Empty));
+        }
         let value: Value =
             serde_json::from_str(text).map_err(|error| ReadError::NoRecord(unreadable(&error)))?;
         if !value.is_object() {
@@ -191,7 +202,7 @@ impl Progress {
 }
 
 fn unreadable(error: &serde_json::Error) -> Unusable {
-    Unusable::Unreadable(error.to_string())
+    if error.is_eof() { Unusable::EndsEarly(error.line()) } else { Unusable::Unreadable(error.to_string()) }
 }
 
 /// A trace whose numbers can be true.
