@@ -9,6 +9,7 @@ use healedhue::course::{Drill, Family, Lesson};
 use healedhue::exercise::{Answer, Choice, Exercise, Form, generate};
 use rayon::prelude::*;
 use std::collections::BTreeMap;
+use std::sync::LazyLock;
 
 /// Numbers of the pools from here on are looked at here, and shown nowhere.
 const FIRST: u32 = 60_000;
@@ -106,35 +107,42 @@ fn chances_add_up_as_they_should() {
     assert_eq!(at_least(0, &[0.5]), 1.0);
 }
 
+/// The exercises looked at, of drills that the engine proves.
+pub static MADE: LazyLock<Vec<Exercise>> = LazyLock::new(|| made(1));
+
 #[test]
 fn neither_length_nor_lightness_betrays_the_key() {
-    nothing_betrays_the_key(1);
+    nothing_betrays_the_key(&MADE);
 }
 
 /// The same on a thousand exercises and more of each family: some five minutes on two cores.
 #[test]
 #[ignore = "takes minutes; run it with --release -- --ignored"]
 fn neither_length_nor_lightness_betrays_the_key_of_many() {
-    nothing_betrays_the_key(10);
+    nothing_betrays_the_key(&made(10));
 }
 
-/// Tries every way of guessing on so many times as many exercises.
-fn nothing_betrays_the_key(times: u32) {
+/// So many times as many exercises.
+fn made(times: u32) -> Vec<Exercise> {
     let wanted: Vec<(&Lesson, &Drill, u32)> = course()
         .drills()
         .flat_map(|(lesson, drill)| {
             (0..times * many(drill.family)).map(move |number| (lesson, drill, FIRST + number))
         })
         .collect();
-    let made: Vec<Exercise> = wanted
+    wanted
         .par_iter()
         .map(|&(lesson, drill, number)| {
             generate(course(), lesson, drill, number).expect("the drill can be satisfied")
         })
-        .collect();
+        .collect()
+}
+
+/// Tries every way of guessing on these exercises.
+fn nothing_betrays_the_key(made: &[Exercise]) {
     // By family and way of guessing: how often it is right, and the chance of that each time.
     let mut tried: BTreeMap<(&str, &str), (usize, Vec<f64>)> = BTreeMap::new();
-    for exercise in &made {
+    for exercise in made {
         let (Form::One(one), Answer::One(key)) = (&exercise.form, exercise.form.key()) else { continue };
         for (name, guess) in GUESSES.into_iter().chain(OF_COLOURS.into_iter().filter(|_| one.pictured)) {
             if let Some(guessed) = guess(&one.options) {
