@@ -1,5 +1,5 @@
 //! How long people wait, measured. These are figures of one machine and no promise, so that they are only taken when asked for:
-//! `cargo test --release --features browser --test browser speed -- --ignored --nocapture`, on a machine that does nothing else.
+//! `cargo test -p healedhue-browser --features browser speed -- --ignored --nocapture`, on a machine that does nothing else.
 
 use crate::chromium::Chromium;
 use crate::pages::started;
