@@ -87,9 +87,9 @@ fn prop_exercises_of_every_family_prove_again_by_other_means() {
     assert!(proved.iter().filter(|one| one.held.is_some()).count() >= 80, "{}", told(&proved));
 }
 
-/// The whole promise. Too long for every run: about an hour on two cores.
+/// The whole promise. Too long for every run: about half an hour on two cores.
 #[test]
-#[ignore = "takes an hour; run it with --release -- --ignored"]
+#[ignore = "takes half an hour; run it with --release -- --ignored"]
 fn prop_a_hundred_thousand_exercises_prove_again() {
     let count = std::env::var("HEALEDHUE_REPROOF").map_or(100_000, |count| count.parse().expect("a number"));
     let first =
