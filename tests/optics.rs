@@ -132,6 +132,55 @@ fn energy_is_conserved_in_clear_and_in_scattering_media() {
     }
 }
 
+/// A surface that hardly bends light does hardly more than none, and nothing jumps where the choice of directions changes, at an
+/// index of 2/√3.
+#[test]
+fn what_a_stack_does_goes_evenly_with_the_index() {
+    let step = 0.002;
+    for angles in [4, 8, 24] {
+        for (i, reference) in references(BY_PARTS).into_iter().enumerate() {
+            let at = |refractive_index| {
+                let stack = Stack { refractive_index, ..reference.stack.clone() };
+                stack::measure(&stack, angles).expect("the index is within its bounds")
+            };
+            let change = |from: Measured, to: Measured| {
+                off(from, to.reflectance_normal_incidence, to.transmittance_normal_incidence)
+            };
+            let rim = 2.0 / 3_f64.sqrt();
+            for (below, above) in [(1.0, 1.0 + 1e-9), (rim - 1e-9, rim + 1e-9)] {
+                let jump = change(at(below), at(above));
+                assert!(jump < 1e-6, "{angles} angles, stack {}: {jump} at {below}", i + 1);
+            }
+            let along: Vec<Measured> = (0..=100).map(|k| at(1.0 + step * f64::from(k))).collect();
+            for (k, pair) in along.windows(2).enumerate() {
+                let slope = change(pair[0], pair[1]) / step;
+                assert!(
+                    slope < 0.75,
+                    "{angles} angles, stack {}: slope {slope} at {}",
+                    i + 1,
+                    1.0 + step * k as f64
+                );
+            }
+        }
+    }
+}
+
+/// With hardly a surface the directions are not wasted on the few that it turns back.
+#[test]
+fn four_angles_are_near_to_twenty_four_without_a_surface_and_nearly_so() {
+    for refractive_index in [1.0, 1.001, 1.01, 1.03, 1.05, 1.08, 1.1, 1.15, 1.2] {
+        let mut worst = 0.0_f64;
+        for reference in references(BY_PARTS) {
+            let stack = Stack { refractive_index, ..reference.stack };
+            let [few, many] =
+                [4, 24].map(|angles| stack::measure(&stack, angles).expect("the stack is valid"));
+            worst =
+                worst.max(off(few, many.reflectance_normal_incidence, many.transmittance_normal_incidence));
+        }
+        assert!(worst < 0.006, "index {refractive_index}: {worst}");
+    }
+}
+
 #[test]
 fn a_layer_cut_in_two_is_the_same_layer() {
     let whole = Layer { absorption_per_mm: 0.4, scattering_per_mm: 12.0, anisotropy: 0.8, thickness_mm: 0.7 };
