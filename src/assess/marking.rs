@@ -28,7 +28,7 @@ pub enum MarkingError {
         asked: usize,
     },
     /// An answer cannot be read.
-    #[error("question {number}: {answer:?} is no answer: {why}")]
+    #[error("question {number}: {answer:?} is no answer: {why}; leave it empty where none was given")]
     Answer {
         /// Number of the question.
         number: usize,

@@ -61,11 +61,12 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     if arguments.slips.is_empty() && arguments.csv.is_none() && arguments.answers_csv.is_none() {
         return Err(Problem::Use("name at least one slip, or a --csv to export".to_owned()));
     }
-    let mut book = arguments.book.as_deref().map(open_book).transpose()?;
     let slips = files::all(&arguments.slips)?;
+    // Before a mark book is begun: without a course there is nothing to put into one.
+    let course = (!slips.is_empty()).then(|| read_quietly(&arguments.folder)).transpose()?;
+    let mut book = arguments.book.as_deref().map(open_book).transpose()?;
     let mut refused = 0;
-    if !slips.is_empty() {
-        let course = read_quietly(&arguments.folder)?;
+    if let Some(course) = course {
         let register = arguments.register.as_deref().map(read_register).transpose()?;
         let cache = arguments.cache.open(&arguments.folder);
         let mut keys = Keys::open(&course, arguments.keys.as_deref(), register, &cache)?;

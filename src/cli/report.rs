@@ -97,8 +97,9 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         println!("{sentence}");
     }
     println!(
-        "{} pages, {:.1} MB in {}; read {}, counted {}, wrote {}",
+        "{} {}, {:.1} MB in {}; read {}, counted {}, wrote {}",
         written.pages,
+        if written.pages == 1 { "page" } else { "pages" },
         written.bytes as f64 / 1e6,
         arguments.out.display(),
         seconds(read),

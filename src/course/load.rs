@@ -150,7 +150,7 @@ impl Loading<'_> {
             self.reader
                 .problems
                 .file_error(path, "there is no `book.toml`")
-                .help("it is the manifest of a course; is this the folder of one?");
+                .help("it is the manifest of a course; is this the folder of one? `--course FOLDER` names another");
             return None;
         }
         let source = self.folder.read(path, &mut self.reader.problems).ok()?;

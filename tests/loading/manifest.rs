@@ -214,7 +214,7 @@ fn no_manifest_and_no_folder() {
     assert_snapshot!(Fixture::minimal().without(BOOK).told(), @r"
         error: there is no `book.toml`
         --> book.toml:1:1
-         = help: it is the manifest of a course; is this the folder of one?
+         = help: it is the manifest of a course; is this the folder of one? `--course FOLDER` names another
 
         1 error, 0 warnings
     ");
@@ -237,7 +237,7 @@ fn a_broken_manifest_hides_nothing_in_the_lessons() {
     };
     assert_snapshot!(lessons(Fixture::minimal().without(BOOK)), @r"
         book.toml:1:1: there is no `book.toml`
-            it is the manifest of a course; is this the folder of one?
+            it is the manifest of a course; is this the folder of one? `--course FOLDER` names another
         lessons/clients/ruvan.yaml:3:6: `age` is 340, outside 16 to 110 years
     ");
     assert_snapshot!(lessons(Fixture::minimal().with(BOOK, "[book\n")), @r"
