@@ -16,6 +16,7 @@ mod pigment;
 mod practice;
 mod practise;
 mod program;
+mod proofs;
 mod readme;
 mod report;
 mod reproof;

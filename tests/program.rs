@@ -243,7 +243,9 @@ fn practise_asks_marks_and_sums_up() {
 
 #[test]
 fn check_proves_the_demo_and_its_json_is_machine_readable() {
-    healedhue().arg("check").assert().success().stdout(contains("every-door")).stdout(contains("proved in"));
+    let mut check = healedhue();
+    check.args(["check", "--cache"]).arg(crate::proofs::cache());
+    check.assert().success().stdout(contains("every-door")).stdout(contains("proved in"));
     let output = healedhue()
         .args(["check", "--json", "--no-cache", "--course", "tests/loading/minimal"])
         .assert()

@@ -147,10 +147,9 @@ impl Loading<'_> {
     fn manifest(&mut self) -> Option<Manifest> {
         let path = "book.toml";
         if self.folder.is_absent(path) {
-            self.reader
-                .problems
-                .file_error(path, "there is no `book.toml`")
-                .help("it is the manifest of a course; is this the folder of one? `--course FOLDER` names another");
+            self.reader.problems.file_error(path, "there is no `book.toml`").help(
+                "it is the manifest of a course; is this the folder of one? `--course FOLDER` names another",
+            );
             return None;
         }
         let source = self.folder.read(path, &mut self.reader.problems).ok()?;

@@ -104,7 +104,7 @@ pub fn healedhue(arguments: &[&str]) -> String {
     let mut command = Command::new(&*PROGRAM);
     command.current_dir(root()).args(arguments);
     if ["build", "paper", "mark"].contains(&arguments[0]) {
-        command.arg("--cache").arg(Path::new(env!("CARGO_TARGET_TMPDIR")).join("paper-proofs"));
+        command.arg("--cache").arg(Path::new(env!("CARGO_TARGET_TMPDIR")).join("demo-proofs"));
     }
     let output = command.output().expect("the program");
     let told = String::from_utf8_lossy(&output.stderr);

@@ -1,6 +1,7 @@
 //! The mark book: never a result twice, never half a one, whenever the program dies.
 
-use super::fixture::{POOL, cache, filled, healedhue, run, write};
+use super::fixture::{POOL, filled, healedhue, run, write};
+use crate::proofs::cache;
 use healedhue::assess::{BookError, MarkBook, Recorded, Slip, mark_slip};
 use predicates::str::contains;
 use std::borrow::Cow;

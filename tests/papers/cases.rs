@@ -1,6 +1,6 @@
 //! Cases: one client throughout, told once, equally hard, and made again to the byte.
 
-use super::fixture::{cache, filled, output, run, small_course, write};
+use super::fixture::{filled, output, pool_of, run, small_course, write};
 use healedhue::assess::PaperPool;
 use healedhue::exercise::Proofs;
 use predicates::prelude::PredicateBooleanExt;
@@ -10,16 +10,7 @@ use std::fs;
 use std::sync::LazyLock;
 
 /// The demo's paper of three cases.
-static POOL: LazyLock<PaperPool<'static>> = LazyLock::new(|| {
-    let proofs = Proofs::read(&fs::read(cache().join("proofs-of-cases")).unwrap_or_default());
-    let pool = PaperPool::new(crate::demo::course(), "practical", &proofs, || ())
-        .unwrap_or_else(|error| panic!("{error}"));
-    let file = cache().join(format!("proofs-of-cases-{}", std::process::id()));
-    fs::create_dir_all(cache()).expect("a folder for the cache");
-    fs::write(&file, proofs.to_bytes()).expect("a cache");
-    fs::rename(file, cache().join("proofs-of-cases")).expect("a cache in its place");
-    pool
-});
+static POOL: LazyLock<PaperPool<'static>> = LazyLock::new(|| pool_of("practical"));
 
 #[test]
 fn every_question_of_a_case_is_about_its_client_or_about_nobody() {

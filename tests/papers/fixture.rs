@@ -1,46 +1,25 @@
 //! The demo's papers, made once for all tests, and a small course whose papers never change.
 
 use crate::loading::fixture::Fixture;
+use crate::proofs::{PROOFS, cache, keep};
 use assert_cmd::Command;
 use healedhue::assess::{Key, MarkTables, Paper, PaperPool, Slip};
-use healedhue::exercise::Proofs;
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::sync::{LazyLock, Mutex};
+use std::sync::LazyLock;
 
 /// A blueprint of the demo with engine questions of several forms.
 pub const BLUEPRINT: &str = "module-choosing-for-the-client";
 
 /// Its pool.
-pub static POOL: LazyLock<PaperPool<'static>> = LazyLock::new(|| {
-    let pool = pool_of(BLUEPRINT);
+pub static POOL: LazyLock<PaperPool<'static>> = LazyLock::new(|| pool_of(BLUEPRINT));
+
+/// The pool of a blueprint of the demo; what was proved for it is kept for the program, too.
+pub fn pool_of(blueprint: &str) -> PaperPool<'static> {
+    let pool = PaperPool::new(crate::demo::course(), blueprint, &PROOFS, || ())
+        .unwrap_or_else(|error| panic!("{error}"));
     keep();
     pool
-});
-
-/// Proofs that earlier runs kept, and those of this one.
-static PROOFS: LazyLock<Proofs> =
-    LazyLock::new(|| Proofs::read(&fs::read(cache().join("proofs")).unwrap_or_default()));
-
-/// The pool of a blueprint of the demo, from what is kept.
-pub fn pool_of(blueprint: &str) -> PaperPool<'static> {
-    PaperPool::new(crate::demo::course(), blueprint, &PROOFS, || ()).unwrap_or_else(|error| panic!("{error}"))
-}
-
-/// Keeps what was proved.
-pub fn keep() {
-    static ONE_AT_A_TIME: Mutex<()> = Mutex::new(());
-    let _turn = ONE_AT_A_TIME.lock().expect("nobody panicked while keeping");
-    fs::create_dir_all(cache()).expect("a folder for the cache");
-    // Moved into place whole, as other tests may read it.
-    let file = cache().join(format!("proofs-{}", std::process::id()));
-    fs::write(&file, PROOFS.to_bytes()).expect("a cache");
-    fs::rename(file, cache().join("proofs")).expect("a cache in its place");
-}
-
-/// Where the program run by these tests keeps its proofs.
-pub fn cache() -> PathBuf {
-    Path::new(env!("CARGO_TARGET_TMPDIR")).join("paper-proofs")
 }
 
 /// The program in the demo's folder, with the pool's proofs at hand.

@@ -1,6 +1,7 @@
 //! The README's walk, from an empty folder to the report, run as it stands there.
 
-use super::fixture::{POOL, cache, filled, healedhue, write};
+use super::fixture::{POOL, filled, healedhue, write};
+use crate::proofs::cache;
 use healedhue::assess::{MarkBook, Slip};
 use std::fs;
 use std::path::Path;

@@ -1,5 +1,6 @@
 //! Courses to build sites of: the demo, and a tiny one made by hand whose numbers do not follow the engine.
 
+use crate::proofs::{PROOFS, keep};
 use healedhue::colour::{BANDS, Lab, Light};
 use healedhue::course::{
     Block, Caution, CautionAction, Client, Course, Drill, Family, Foresee, Goal, HealthNote, Judged, Lesson,
@@ -7,7 +8,7 @@ use healedhue::course::{
     SourceKind, Technique, Term, load,
 };
 use healedhue::exercise::{
-    Action, Case, CaseGoal, Choice, Exercise, Form, Mark, OneOf, Placed, Pools, Proof, pools,
+    Action, Case, CaseGoal, Choice, Exercise, Form, Mark, OneOf, Placed, Pools, Proof, pools_from,
 };
 use healedhue::healing::{Appearance, Placement, Reading, Tone, Work};
 use healedhue::language::Language;
@@ -26,7 +27,8 @@ const PLACEMENT: Placement = Placement { depth_mm: 0.15, thickness_mm: 0.3, load
 pub static DEMO: LazyLock<(Course, Pools)> = LazyLock::new(|| {
     let loaded = load(Path::new(env!("CARGO_MANIFEST_DIR")));
     let course = loaded.course.unwrap_or_else(|| panic!("{:?}", loaded.diagnostics));
-    let pools = pools(&course, |_, _| ()).unwrap_or_else(|errors| panic!("{errors:?}"));
+    let pools = pools_from(&course, &PROOFS, |_, _| ()).unwrap_or_else(|errors| panic!("{errors:?}"));
+    keep();
     (course, pools)
 });
 
