@@ -117,8 +117,8 @@ exercise-asks-order = diese Aufgabe verlangt eine Reihenfolge
 exercise-asks-drops = diese Aufgabe verlangt ganze Tropfen aus Flaschen
 exercise-asks-number = diese Aufgabe verlangt eine Zahl
 exercise-no-option = { $count ->
-    [one] eine Möglichkeit { $number } gibt es nicht; es gibt nur 1
-   *[other] eine Möglichkeit { $number } gibt es nicht; es gibt { $count }
+    [one] eine Möglichkeit { $letter } gibt es nicht; es gibt nur 1
+   *[other] eine Möglichkeit { $letter } gibt es nicht; es gibt { $count }
  }
 exercise-not-an-order = { $count ->
     [one] eine Reihenfolge nennt den Schritt einmal

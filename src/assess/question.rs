@@ -4,7 +4,7 @@
 
 use crate::colour::{Lab, Light};
 use crate::course::{Client, Course};
-use crate::exercise::{Action, Case, Exercise, Form};
+use crate::exercise::{Action, Case, Exercise, Form, letter};
 use crate::healing::{Appearance, HEALED_MONTHS, Placement, Reading, Scene};
 use crate::language::Language;
 use crate::pigment::{Bottle, Mix};
@@ -350,11 +350,6 @@ fn seen(label: &str, words: Option<&String>, appearance: &Appearance, light: Lig
 fn rounded(lab: Lab) -> [f64; 3] {
     // Adding zero turns a negative zero into a plain one.
     [lab.l, lab.a, lab.b].map(|value| (value * 10.0).round() / 10.0 + 0.0)
-}
-
-/// The option at this place: A, B, C …
-fn letter(place: usize) -> String {
-    char::from(b'A' + place.min(25) as u8).to_string()
 }
 
 /// A time after a placement: "on the day", "six weeks", "3 years".

@@ -186,14 +186,21 @@ impl NumberOf {
     }
 }
 
+/// The option at this place, from 0: "A", "B", "C"; after "Z" its number.
+pub(crate) fn letter(place: usize) -> String {
+    u8::try_from(place)
+        .ok()
+        .filter(|place| *place < 26)
+        .map_or_else(|| place.saturating_add(1).to_string(), |place| char::from(b'A' + place).to_string())
+}
+
 /// Letters, as on paper: "B", "A C", "C A B".
 impl fmt::Display for Answer {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let letter = |place: &usize| char::from(b'A' + (*place).min(25) as u8).to_string();
         match self {
-            Answer::One(place) => f.write_str(&letter(place)),
+            Answer::One(place) => f.write_str(&letter(*place)),
             Answer::Several(places) | Answer::Order(places) => {
-                f.write_str(&places.iter().map(letter).collect::<Vec<_>>().join(" "))
+                f.write_str(&places.iter().copied().map(letter).collect::<Vec<_>>().join(" "))
             }
             Answer::Drops(mix) => {
                 let drops: Vec<String> = mix.drops().map(|(id, count)| format!("{id} {count}")).collect();

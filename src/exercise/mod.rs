@@ -36,6 +36,8 @@ mod worlds;
 mod written;
 
 pub use foreseen::{Foreseen, foresee};
+#[cfg(feature = "program")]
+pub(crate) use form::letter;
 pub use form::{Answer, DropsOf, Form, NumberOf, OneOf, OrderOf, SeveralOf, Step as OrderStep, WrongNumber};
 pub use generate::{Discard, Finding, GenerateError, MAX_DRAWS, generate};
 pub use grid::mixes;

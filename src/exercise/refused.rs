@@ -1,5 +1,6 @@
 //! Why something is no answer to an exercise: in English for the terminal and for slips, and in the language of a course.
 
+use super::form::letter;
 use crate::language::Language;
 use crate::say;
 use thiserror::Error;
@@ -22,7 +23,7 @@ pub enum AnswerError {
     #[error("this exercise asks for {}", asked(*.0))]
     Form(AskedFor),
     /// There is no such option.
-    #[error("there is no option {}; there are {count}", place.saturating_add(1))]
+    #[error("there is no option {}; there are {count}", letter(*place))]
     NoOption {
         /// Place named, from 0.
         place: usize,
@@ -100,8 +101,7 @@ impl AnswerError {
                 &[],
             ),
             AnswerError::NoOption { place, count } => {
-                let number = place.saturating_add(1).to_string();
-                say!(language, "exercise-no-option", number = number, count = *count)
+                say!(language, "exercise-no-option", letter = letter(*place), count = *count)
             }
             AnswerError::NotAnOrder(count) => say!(language, "exercise-not-an-order", count = *count),
             AnswerError::Limits(limits) => limits.said(language),

@@ -1,5 +1,6 @@
 //! Numbers and names as people read them.
 
+pub(super) use crate::exercise::letter;
 pub(super) use crate::figure::fixed;
 use crate::pigment::Basis;
 
@@ -38,14 +39,6 @@ pub(super) fn colour_index(id: &str) -> String {
         Some(at) if at > 0 => format!("{}\u{a0}{}", &id[..at], &id[at..]),
         _ => id.to_owned(),
     }
-}
-
-/// The option at this place: A, B, C …
-pub(super) fn letter(place: usize) -> String {
-    u8::try_from(place)
-        .ok()
-        .filter(|place| *place < 26)
-        .map_or_else(|| (place + 1).to_string(), |place| char::from(b'A' + place).to_string())
 }
 
 /// The first letter in upper case.
