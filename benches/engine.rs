@@ -74,7 +74,7 @@ fn ranking(c: &mut Criterion) {
         drops: 7,
     };
     let goal = Goal { lab: Lab::new(46.0, 8.0, 13.0), tolerance: 4.0 };
-    let search = Search::new(&course.shelf, goal, &palette).expect("the palette is fine");
+    let search = Search::new(&course.shelf, goal, palette).expect("the palette is fine");
     let scene = Scene::new(&course.shelf, &client.skin, client.site, &[], HEALED_MONTHS);
     let mixes = search.run(&scene, &Placement::default(), Light::D65, Cores::All).ranking.len() as u64;
     let mut group = c.benchmark_group("ranking");

@@ -29,7 +29,7 @@ pub mod course;
 mod desk;
 #[cfg(feature = "practice")]
 pub mod exercise;
-#[cfg(feature = "program")]
+#[cfg(feature = "practice")]
 pub mod figure;
 pub mod foresee;
 #[cfg(feature = "program")]

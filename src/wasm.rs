@@ -13,12 +13,16 @@ use crate::foresee::{
     Task, UnderLight,
 };
 use crate::pigment::Shelf;
+use crate::search::Search;
 use serde::{Deserialize, Serialize};
+use std::sync::{Mutex, PoisonError};
 
 /// What a host talks to: a shelf, and questions about it.
 #[derive(Debug, Default)]
 pub struct Door {
     shelf: Shelf,
+    /// The last search on this shelf: a page asks for many shares of one list of mixes, and for the same list in the next skin.
+    searched: Mutex<Option<Search>>,
 }
 
 /// Why there is no answer.
@@ -46,6 +50,7 @@ impl Door {
             }));
         }
         self.shelf = shelf;
+        self.searched = Mutex::default();
         Ok(self.shelf.bottles.len().to_string())
     }
 
@@ -100,7 +105,10 @@ impl Door {
     pub fn ranking(&self, text: &str) -> Result<String, String> {
         let asked = RankingRequest::from_json(text).map_err(|error| refusal(&error))?;
         let case = Request { worlds: 0, ..asked.case };
-        let task = case.resolve(&self.shelf).map_err(|error| refusal(&error))?;
+        let mut searched = self.searched.lock().unwrap_or_else(PoisonError::into_inner);
+        let task = case.resolve_after(searched.as_ref(), &self.shelf).map_err(|error| refusal(&error))?;
+        searched.clone_from(&task.search);
+        drop(searched);
         match asked.share {
             Some(part) => Share::of(&self.shelf, &task, part).map(|share| written(&share)),
             None => Ranking::of(&self.shelf, &task, asked.shares.as_deref()).map(|ranking| written(&ranking)),

@@ -28,7 +28,7 @@ fn goal(l: f64, a: f64, b: f64) -> Goal {
 }
 
 fn found(scene: &Scene, goal: Goal, palette: &Palette, cores: Cores) -> Found {
-    Search::new(&course().shelf, goal, palette).expect("the search can be made").run(
+    Search::new(&course().shelf, goal, palette.clone()).expect("the search can be made").run(
         scene,
         &Placement::default(),
         Light::D65,
@@ -139,7 +139,7 @@ fn a_goal_that_a_mix_heals_to_is_reached_without_a_miss() {
 fn searches_that_cannot_be_made_are_refused_with_field_value_and_range() {
     let shelf = &course().shelf;
     let refused = |goal: Goal, palette: Palette| {
-        let error = Search::new(shelf, goal, &palette).expect_err("it is refused");
+        let error = Search::new(shelf, goal, palette).expect_err("it is refused");
         format!("{}: {error}", error.field())
     };
     let fine = goal(45.0, 9.0, 12.0);

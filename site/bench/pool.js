@@ -17,12 +17,15 @@ function serveQuestions() {
   };
 }
 
+// Questions a worker has at once: it goes on with the next one while the page is busy with anything else.
+const AHEAD = 2;
+
 class Pool {
   // `here` asks the page's own engine.
   constructor(bytes, shelf, here) {
     this.here = here;
     this.waiting = [];
-    this.idle = [];
+    this.ready = [];
     this.size = Math.min(4, Math.max(2, navigator.hardwareConcurrency ?? 2));
     this.failed = false;
     try {
@@ -35,19 +38,20 @@ class Pool {
   }
 
   start(worker, bytes, shelf) {
+    worker.jobs = [];
     worker.onmessage = ({ data }) => {
-      const job = worker.job;
-      worker.job = null;
-      if (data.ready || job) this.idle.push(worker);
-      if (job && data.why !== undefined) job.refuse(new Error(data.why));
-      else if (job) job.fulfil(data.answer);
-      else if (!data.ready) this.failed = true;
+      // A worker answers in the order in which it was asked.
+      const job = worker.jobs.shift();
+      if (data.ready) this.ready.push(worker);
+      else if (!job) this.failed = true;
+      else if (data.why !== undefined) job.refuse(new Error(data.why));
+      else job.fulfil(data.answer);
       this.next();
     };
     worker.onerror = () => {
       this.failed = true;
-      worker.job?.refuse(new Error(message("bench-worker-failed")));
-      worker.job = null;
+      this.ready = this.ready.filter((other) => other !== worker);
+      for (const job of worker.jobs.splice(0)) job.refuse(new Error(message("bench-worker-failed")));
       this.next();
     };
     worker.postMessage({ bytes, shelf });
@@ -67,12 +71,15 @@ class Pool {
   }
 
   next() {
-    while (this.idle.length > 0 && this.waiting.length > 0) {
-      const worker = this.idle.pop();
-      const { what, question } = (worker.job = this.waiting.shift());
-      worker.postMessage({ what, question });
+    while (this.waiting.length > 0) {
+      const least = Math.min(...this.ready.map(({ jobs }) => jobs.length));
+      if (least >= AHEAD) break;
+      const worker = this.ready.find(({ jobs }) => jobs.length === least);
+      const job = this.waiting.shift();
+      worker.jobs.push(job);
+      worker.postMessage({ what: job.what, question: job.question });
     }
-    if (this.failed && this.idle.length === 0 && this.waiting.length > 0 && !this.slicing) {
+    if (this.failed && this.ready.length === 0 && this.waiting.length > 0 && !this.slicing) {
       this.slicing = setTimeout(() => {
         this.slicing = null;
         const job = this.waiting.shift();

@@ -1,8 +1,8 @@
 // "What would be best": every mix tried by all engines together, and the first of them to be taken over.
 
-// Asks the pool in so many shares that no engine is busy for long when the case changes meanwhile.
+// Asks the pool in so many shares that no engine is busy for long when the case changes meanwhile, and that all end together.
 async function rank(pool, request) {
-  const of = pool.size * (request.search.bottles > 2 ? 8 : 2);
+  const of = pool.size * (request.search.bottles > 2 ? 64 : 16);
   const share = (_, place) => pool.ask("ranking", { case: request, share: { place, of } });
   const shares = await Promise.all(Array.from({ length: of }, share));
   return pool.ask("ranking", { case: request, shares });

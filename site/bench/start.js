@@ -1,13 +1,17 @@
-// The bench itself. Each change is answered by the page's own engine in the next frame; when the controls rest, the region of likely
-// outcomes and the ranking are asked for beside the page, the reading is said, and the address is written.
+// The bench itself. Each change is answered by the page's own engine in the next frame, after which the region of likely outcomes and
+// the ranking are asked for beside the page; while changes follow each other, as when a slider is drawn, only once they pause. When the
+// controls rest, the reading is said and the address is written.
 
-// Milliseconds without a change after which the controls count as resting, and after which the reading is read out.
-const REST = 60;
+// Milliseconds after which a further change is no longer of the same movement, without a change after which a movement pauses, after
+// which the address is written (browsers refuse to write it hundreds of times in a few seconds), and after which the reading is read out.
+const MOVING = 150;
+const PAUSE = 24;
+const WRITE = 200;
 const SPEAK = 500;
 
 class Bench {
   constructor(ask, pool) {
-    Object.assign(this, { ask, pool, region: null, turn: 0 });
+    Object.assign(this, { ask, pool, region: null, turn: 0, changed: -Infinity });
     this.swatches = new Map();
     this.planes = PLANES.map((plane) => new Plane(plane));
     byId("planes").replaceChildren(...this.planes.map((plane) => plane.figure));
@@ -36,15 +40,24 @@ class Bench {
     this.region = null;
     this.turn += 1;
     this.pool.clear();
+    const now = performance.now();
+    this.moving = now - this.changed < MOVING;
+    this.changed = now;
     if (!this.frame) this.frame = requestAnimationFrame(() => this.paint());
-    clearTimeout(this.resting);
-    clearTimeout(this.speaking);
-    this.resting = setTimeout(() => this.rest(), REST);
+    for (const timer of [this.pausing, this.writing, this.speaking]) clearTimeout(timer);
+    this.pausing = this.moving ? setTimeout(() => this.look(), PAUSE) : null;
+    this.writing = setTimeout(() => this.showAddress(), WRITE);
     this.speaking = setTimeout(() => this.speak(), SPEAK);
   }
 
+  // What is shown at once; after a single change the rest is asked for in the same frame.
   paint() {
     this.frame = null;
+    this.show();
+    if (!this.moving) this.look();
+  }
+
+  show() {
     performance.mark("bench-asked");
     try {
       this.survey = this.ask("survey", surveyRequestOf(this.state));
@@ -152,14 +165,17 @@ class Bench {
     );
   }
 
-  async rest() {
+  // Asks for what takes longer, beside the page.
+  async look() {
     const { turn, state } = this;
-    performance.mark("bench-rested");
-    this.showAddress();
+    performance.mark("bench-changed", { startTime: this.changed });
     byId("planes").setAttribute("aria-busy", "true");
     const results = document.querySelectorAll("#likely, #best_words, #best");
     for (const result of results) result.classList.add("is-old");
     const current = () => turn === this.turn;
+    this.written = writeAddress(state);
+    byId("link").value = `${location.href.split("#")[0]}${this.written}`;
+    say(byId("request"), JSON.stringify(requestOf(state), null, 1));
     const job = async (promise, into, show) => {
       const slow = setTimeout(() => current() && say(byId(into), message("bench-working")), 600);
       try {
@@ -176,11 +192,11 @@ class Bench {
         say(byId("likely"), likelyInWords(state, region.outcome));
         byId("likely").dataset.outcome = JSON.stringify(region.outcome);
         this.showPlanes();
-        performance.measure("bench-likely", "bench-rested");
+        performance.measure("bench-likely", "bench-changed");
       }),
       job(rank(this.pool, searchRequestOf(state)), "best_words", (ranking) => {
         showRanking(state, ranking, (mix) => this.take(mix));
-        performance.measure("bench-ranked", "bench-rested");
+        performance.measure("bench-ranked", "bench-changed");
       }),
     ]);
     if (!current()) return;
@@ -208,8 +224,6 @@ class Bench {
       }
     }
     this.began = true;
-    byId("link").value = `${location.href.split("#")[0]}${this.written}`;
-    say(byId("request"), JSON.stringify(requestOf(this.state), null, 1));
   }
 
   async copyLink() {

@@ -81,7 +81,7 @@ exercise-drops = { $count ->
    *[other] { $count } Tropfen
  } { $bottle }
 exercise-row = { $first } und { $last }
-exercise-goal = „{ $name }“ (L* { $l }; a* { $a }; b* { $b })
+exercise-goal = „{ $name }“ (L*{"\u00A0"}{ $l }; a*{"\u00A0"}{ $a }; b*{"\u00A0"}{ $b })
 
 ## Wozu eine Antwort führt
 
@@ -99,7 +99,7 @@ exercise-too-grey = zu grau
 exercise-too-strong = zu bunt
 exercise-holds-restricted = Enthält { $colourant }, beschränkt ({ $place }, seit { $since }): { $rule } ({ $source }).
 exercise-restricted = { $colourant }, { $place }, seit { $since }: { $rule } ({ $source })
-exercise-colour = { $reading } (L* { $l }; a* { $a }; b* { $b })
+exercise-colour = { $reading } (L*{"\u00A0"}{ $l }; a*{"\u00A0"}{ $a }; b*{"\u00A0"}{ $b })
 exercise-several-right = Genau die, die zutreffen.
 exercise-several-amiss = „{ $statement }“: { $why }
 exercise-order-right = Die richtige Reihenfolge.
@@ -195,7 +195,7 @@ exercise-skin-golden = Sie ist gelb, und sie hat das Rot, das olivfarbener Haut 
 exercise-skin-flush = So sieht sie nach einem schnellen Gang aus; nach zehn Minuten noch einmal beurteilen.
 exercise-skin-light = Helligkeit ist L*; kühl ist Haut, der Gelb fehlt, und diese Haut hat ihr Gelb.
 exercise-skin-leans = Sie neigt zu einer Seite: a* und b* mit denen neutraler, ebenso heller Haut vergleichen.
-exercise-angle-ask = Ein Messgerät zeigt auf der bloßen Haut von { $client } L* { $l } und b* { $b } an. Wie groß ist der individuelle typologische Winkel, in Grad?
+exercise-angle-ask = Ein Messgerät zeigt auf der bloßen Haut von { $client } L*{"\u00A0"}{ $l } und b*{"\u00A0"}{ $b } an. Wie groß ist der individuelle typologische Winkel, in Grad?
 exercise-angle-name = individueller typologischer Winkel
 exercise-angle-why = ITA = arctan((L* - 50) / b*) = arctan({ $above } / { $b }).
 exercise-angle-upside-down = Der Bruch steht auf dem Kopf: L* minus 50 gehört über b*.
@@ -528,6 +528,10 @@ clients-lead = Alle hier sind erfunden. Ähnelt ihnen jemand aus Ihrer Kundschaf
 clients-angle = Der Fototyp betrifft die Sonne, der Typologiewinkel die Farbe
 clients-angle-about = Der Fototyp (Fitzpatrick I bis VI) hält fest, wie Haut auf Sonne reagiert. Der individuelle Typologiewinkel, ITA, wird aus L* und b* der unbehandelten Haut berechnet; je größer er ist, desto heller die Haut. Wo Menschen gemessen wurden, hängen beide nur schwach zusammen; keiner ersetzt also den anderen. Die Tabelle geht von der hellsten Haut zur tiefsten, und die Fototypen folgen dem nicht ganz. Auch das untertreibt, wie weit beide auseinandergehen: Die Haut dieser Personen wurde aus Fototyp, Unterton und Rötung geschätzt, was beide näher beieinander erscheinen lässt, als sie sind.
 clients-angle-table = Fototyp und Typologiewinkel aller Personen
+clients-find = Person finden
+clients-of-phototype = Fototyp { $phototype }
+clients-by-residual = Altpigmentierungen, nach dem, was von ihnen bleibt
+clients-by-site = Andere Stellen als die Braue
 clients-client = Person
 clients-phototype = Fototyp
 clients-ita-class = ITA-Klasse
@@ -1332,7 +1336,7 @@ paper-sheet-how = { $minutes ->
  }, { $count ->
     [one] 1 Frage
    *[other] { $count } Fragen
- }; bestanden ist ab { $mark } % der ganzen Wertung, und was leer bleibt, zählt nichts. Alle Antworten hier eintragen: einen Buchstaben ankreuzen, oder so viele, wie zutreffen; in leere Felder Buchstaben der Reihe nach, Tropfen oder eine Zahl schreiben. Nur diese Seite wird bewertet.
+ }; bestanden ist ab { $mark } % der ganzen Wertung, und was leer bleibt, zählt nichts. Alle Antworten hier eintragen: einen Buchstaben ankreuzen, oder so viele, wie zutreffen; in leere Felder Buchstaben der Reihe nach, Tropfen oder eine Zahl schreiben. Nur was hier eingetragen ist, wird bewertet.
 paper-sheet-foot = Bogen { $digest }, Startwert { $seed }; Fassung des Kurses { $version }. Die Vorhersagen dienen dem Unterricht und versprechen nie ein Ergebnis an einem Menschen. Nichts hier ist ärztlicher Rat. Die Wörter und Zahlen unter einem Farbmuster sagen alles, was seine Farbe sagt.
 paper-bottle-colour = Die Farbe ist die in der Flasche, ohne Haut.
 paper-head-bottle = Flasche

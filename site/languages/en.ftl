@@ -76,7 +76,7 @@ exercise-drops = { $count ->
    *[other] { $count } drops
  } { $bottle }
 exercise-row = { $first } and { $last }
-exercise-goal = { LOWER($name) } (L* { $l }, a* { $a }, b* { $b })
+exercise-goal = { LOWER($name) } (L*{"\u00A0"}{ $l }, a*{"\u00A0"}{ $a }, b*{"\u00A0"}{ $b })
 
 ## What an answer comes to
 
@@ -94,7 +94,7 @@ exercise-too-grey = too grey
 exercise-too-strong = too strong in colour
 exercise-holds-restricted = Holds { $colourant }, restricted in the { $place } since { $since }: { $rule } ({ $source }).
 exercise-restricted = { $colourant } in { $place } since { $since }: { $rule } ({ $source })
-exercise-colour = { $reading } (L* { $l }, a* { $a }, b* { $b })
+exercise-colour = { $reading } (L*{"\u00A0"}{ $l }, a*{"\u00A0"}{ $a }, b*{"\u00A0"}{ $b })
 exercise-several-right = Exactly those that hold.
 exercise-several-amiss = { $statement }: { $why }
 exercise-order-right = The right order.
@@ -181,7 +181,7 @@ exercise-skin-golden = It is yellow, and it has the red that olive skin lacks.
 exercise-skin-flush = That is how it looks after a quick walk; judge it again after ten minutes.
 exercise-skin-light = Lightness is L*; what makes skin cool is a lack of yellow, and this skin has its yellow.
 exercise-skin-leans = It leans: compare a* and b* with those of neutral skin as light as this.
-exercise-angle-ask = A device reads L* { $l } and b* { $b } on { $client }'s bare skin. What is the individual typology angle, in degrees?
+exercise-angle-ask = A device reads L*{"\u00A0"}{ $l } and b*{"\u00A0"}{ $b } on { $client }'s bare skin. What is the individual typology angle, in degrees?
 exercise-angle-name = individual typology angle
 exercise-angle-why = ITA = atan((L* - 50) / b*) = atan({ $above } / { $b }).
 exercise-angle-upside-down = The fraction stands upside down: L* minus 50 goes above b*.
@@ -514,6 +514,10 @@ clients-lead = Everybody here is invented. If a client of yours resembles one of
 clients-angle = Phototype is about sun, the typology angle about colour
 clients-angle-about = The phototype (Fitzpatrick I to VI) records how skin answers to sun. The individual typology angle, ITA, is worked out from L* and b* of bare skin; the larger it is, the lighter the skin. Where people were measured, the two correlate poorly, so neither stands in for the other. The table goes from the lightest skin to the deepest, and phototypes do not quite follow. Even so it understates how far the two part: the skin of these clients was estimated from phototype, undertone and redness, which makes the two look closer than they are.
 clients-angle-table = Phototype and typology angle of every client
+clients-find = Find a client
+clients-of-phototype = Phototype { $phototype }
+clients-by-residual = Old work, by what is left of it
+clients-by-site = Other sites than the brow
 clients-client = Client
 clients-phototype = Phototype
 clients-ita-class = Class of ITA
@@ -1318,7 +1322,7 @@ paper-sheet-how = { $minutes ->
  }, { $count ->
     [one] 1 question
    *[other] { $count } questions
- }; { $mark }% of the whole mark passes, and what is left empty earns nothing. Write all answers here: cross one letter, or as many as hold; write letters in order, drops or a number where there are empty boxes. Only this page is marked.
+ }; { $mark }% of the whole mark passes, and what is left empty earns nothing. Write all answers here: cross one letter, or as many as hold; write letters in order, drops or a number where there are empty boxes. Only what is written here is marked.
 paper-sheet-foot = Paper { $digest }, seed { $seed }; course version { $version }. Predictions are for teaching, never a promise of a result on a person. Nothing here is medical advice. The words and numbers below a swatch say all that its colour says.
 paper-bottle-colour = The colour is that in the bottle, without skin.
 paper-head-bottle = Bottle

@@ -1,6 +1,6 @@
 //! What a search found, for the terminal.
 
-use super::terminal::{Painter, lab_in_words, wrapped};
+use super::terminal::{Painter, axes, lab_in_words, wrapped};
 use crate::foresee::{SearchAnswer, Task};
 use crate::healing::Appearance;
 use crate::pigment::Shelf;
@@ -26,11 +26,9 @@ pub(super) fn ranking(shelf: &Shelf, task: &Task, found: &Found, painter: Painte
     };
     let goal = found.goal;
     let mut text = format!(
-        "{} L* {}  a* {}  b* {} within ΔE00 {}\n",
+        "{} {} within ΔE00 {}\n",
         painter.strong("searched for"),
-        goal.lab.l,
-        goal.lab.a,
-        goal.lab.b,
+        axes(goal.lab).join("  "),
         goal.tolerance
     );
     text += &line("best", found.best());

@@ -3,6 +3,7 @@
 use super::problem::Problem;
 use super::table::Table;
 use crate::colour::{Lab, Spectrum, spectrum_of};
+use crate::figure::fixed;
 use crate::skin::{Fit, ItaClass, Prior, Site, fit_spectrum, ita_degrees};
 use rayon::prelude::*;
 use serde::Serialize;
@@ -63,10 +64,10 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         "name"
     )?;
     for one in &found {
-        let [l, a, b] = one.lab_measured;
+        let [l, a, b] = one.lab_measured.map(|value| fixed(value, 1));
         writeln!(
             out,
-            "{:16} {:6.1}%  {:5.2}%  {:6.0}%  {:8.2}  {:7.2}  {l:5.1} {a:5.1} {b:5.1}  {:3.0}°  {:.2}  {}",
+            "{:16} {:6.1}%  {:5.2}%  {:6.0}%  {:8.2}  {:7.2}  {l:>5} {a:>5} {b:>5}  {:3.0}°  {:.2}  {}",
             one.name,
             one.melanin * 100.0,
             one.blood * 100.0,

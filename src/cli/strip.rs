@@ -3,7 +3,9 @@
 //! Entry points: [`timeline`] and [`lights`]. From 72 columns on each moment is a line of a table; a narrower terminal gets a short
 //! paragraph each.
 
-use super::terminal::{Painter, width, wrapped};
+use super::terminal::{Painter, axes, width, wrapped};
+use crate::colour::Lab;
+use crate::figure::fixed;
 use crate::foresee::{Moment, UnderLight};
 use crate::healing::Reading;
 
@@ -110,11 +112,11 @@ fn table(what: &str, rows: &[Row], painter: Painter) -> String {
     let mut text =
         format!("  {what:longest$}{:swatch$} {:>5} {:>5} {:>5}  against the skin\n", "", "L*", "a*", "b*");
     for row in rows {
-        let [l, a, b] = row.lab;
+        let [l, a, b] = row.lab.map(|value| fixed(value, 1));
         let swatch = painter.band(&[(row.skin, 1), (row.work, 5), (row.skin, 1)]);
         let swatch = if swatch.is_empty() { swatch } else { format!(" {swatch}") };
         let words = wrapped(&short(row), indent);
-        let numbers = format!("{:longest$}{swatch} {l:5.1} {a:5.1} {b:5.1}", label(row));
+        let numbers = format!("{:longest$}{swatch} {l:>5} {a:>5} {b:>5}", label(row));
         text += &format!("  {numbers}  {}\n", words.trim_start());
         if !row.remark.is_empty() {
             text += &wrapped(&row.remark, 4);
@@ -128,12 +130,10 @@ fn paragraphs(rows: &[Row], painter: Painter) -> String {
     let mut text = String::new();
     for row in rows {
         let [l, a, b] = row.lab;
+        let numbers = axes(Lab::new(l, a, b)).join("  ");
         let swatch = painter.band(&[(row.skin, 2), (row.work, 6), (row.skin, 2)]);
         let swatch = if swatch.is_empty() { swatch } else { format!("{swatch}  ") };
-        text += &format!(
-            "{}\n  {swatch}L* {l:.1}  a* {a:.1}  b* {b:.1}\n",
-            painter.strong(&wrapped(row.label, 0))
-        );
+        text += &format!("{}\n  {swatch}{numbers}\n", painter.strong(&wrapped(row.label, 0)));
         text += &wrapped(&format!("{}{}", row.reading.words, beyond(row)), 2);
         text += "\n";
         if !row.remark.is_empty() {

@@ -1,6 +1,7 @@
 //! What the terminal can show, and swatches in it.
 
 use crate::colour::{Lab, Srgb};
+use crate::figure::fixed;
 use crate::healing::Appearance;
 use std::io::IsTerminal;
 
@@ -106,9 +107,14 @@ pub(super) fn lab_in_words(appearance: &Appearance) -> String {
 
 /// The same in pieces that belong together.
 pub(super) fn lab_in_pieces(appearance: &Appearance) -> Vec<String> {
-    let Lab { l, a, b } = appearance.lab;
     let gamut = if appearance.srgb.in_gamut { "" } else { " (beyond sRGB)" };
-    vec![format!("L* {l:.1}"), format!("a* {a:.1}"), format!("b* {b:.1}{gamut}")]
+    let [l, a, b] = axes(appearance.lab);
+    vec![l, a, b + gamut]
+}
+
+/// L*, a* and b*, each by its name: with one decimal and a true minus sign, as on every other face.
+pub(super) fn axes(Lab { l, a, b }: Lab) -> [String; 3] {
+    [("L*", l), ("a*", a), ("b*", b)].map(|(name, value)| format!("{name} {}", fixed(value, 1)))
 }
 
 /// Columns of the terminal; those of the environment's COLUMNS where there is no terminal, and 80 where nobody says.

@@ -64,6 +64,6 @@ pub(super) fn least_excess(options: &[Choice], best: f64) -> f64 {
 
 /// A goal in words: "soft brown (L* 47, a* 8, b* 14)".
 pub(super) fn goal_in_words(language: &Language, goal: &Goal) -> String {
-    let [l, a, b] = [goal.lab.l, goal.lab.a, goal.lab.b].map(|value| language.number(value));
+    let [l, a, b] = language.lab(goal.lab);
     say!(language, "exercise-goal", name = &goal.name, l = l, a = a, b = b)
 }

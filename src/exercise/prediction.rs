@@ -166,6 +166,6 @@ fn named(course: &Course, label: String, lab: Lab, bare: Lab) -> String {
         return label;
     }
     let language = &course.language;
-    let [l, a, b] = language.lab(lab, 1);
+    let [l, a, b] = language.lab(lab);
     say!(language, "exercise-colour", reading = Reading::of(lab, bare).said(language), l = l, a = a, b = b)
 }

@@ -1,14 +1,16 @@
 //! A search whose work can be shared out among several engines, and where the task's own mix stands in it.
 //!
 //! Entry points: [`RankingRequest`]; [`Share::of`] tries one share of all mixes; [`Ranking::of`] ranks them all, tried elsewhere or
-//! here. However the work was shared out, the answer is the same.
+//! here. However the work was shared out, the answer is the same: a share keeps what the first mixes of all, the near-ties and the gap
+//! behind them can be read from, since its own best is no nearer to the goal than the best of all.
 
 use super::search::SearchAnswer;
 use super::{Request, RequestError, Task, TriedAnswer};
 use crate::Cores;
-use crate::colour::{Lab, difference};
+use crate::colour::{JUST_VISIBLE, Lab, difference};
+use crate::healing::Trial;
 use crate::pigment::Shelf;
-use crate::search::Search;
+use crate::search::{Placed, Search};
 use serde::{Deserialize, Serialize};
 
 /// What is asked.
@@ -35,10 +37,18 @@ pub struct Part {
     pub of: usize,
 }
 
-/// L*, a*, b* that a share's mixes heal to.
+/// What a share of all mixes came to.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(transparent)]
-pub struct Share(pub Vec<[f64; 3]>);
+#[serde(deny_unknown_fields)]
+pub struct Share {
+    /// Mixes tried.
+    pub mixes: usize,
+    /// The nearest to the goal: places among all mixes, with the L*, a*, b* they heal to. The first twelve, all that an eye
+    /// cannot rank below the share's best, and one more.
+    pub nearest: Vec<(usize, [f64; 3])>,
+    /// How many come nearer to the goal than the task's own mix; 0 without one.
+    pub nearer: usize,
+}
 
 /// Every mix ranked.
 #[derive(Debug, Clone, Serialize)]
@@ -60,7 +70,7 @@ pub struct Own {
     pub nearer: usize,
 }
 
-/// Mixes told one by one.
+/// Mixes told one by one; a [`Share`] says how many.
 const FIRST: usize = 12;
 
 impl RankingRequest {
@@ -85,8 +95,19 @@ impl Share {
             return Err(RequestError::new("share", why));
         }
         let scene = task.scene(shelf, task.months, &task.upkeep);
-        let healed = search.healed(&scene, &task.placement, task.light, Cores::All, part.place, part.of);
-        Ok(Share(healed.into_iter().map(|lab| [lab.l, lab.a, lab.b]).collect()))
+        let trial = scene.trial(&task.placement);
+        let tried = search.share(&trial, task.light, Cores::All, part.place, part.of);
+        let error = own_error(task, search, &trial);
+        let most = tried.first().map_or(0.0, |best| best.error + JUST_VISIBLE);
+        let kept = FIRST.max(tried.partition_point(|placed| placed.error <= most)) + 1;
+        let nearest = tried.iter().take(kept);
+        Ok(Share {
+            mixes: tried.len(),
+            nearest: nearest
+                .map(|Placed { place, healed, .. }| (*place, [healed.l, healed.a, healed.b]))
+                .collect(),
+            nearer: error.map_or(0, |error| tried.partition_point(|placed| placed.error < error)),
+        })
     }
 }
 
@@ -101,20 +122,21 @@ impl Ranking {
         let found = match shares {
             None => search.run(&scene, &task.placement, task.light, Cores::All),
             Some(shares) => {
-                let Some(healed) = dealt(shares, search.mixes()) else {
+                let Some(nearest) = dealt(shares, search.mixes()) else {
                     return Err(RequestError::new("shares", "these are not the shares of this search"));
                 };
-                search.found(healed, task.light.lab_of(&scene.existing()))
+                search.found(nearest, task.light.lab_of(&scene.existing()))
             }
+        };
+        let nearer = |error: f64| match shares {
+            None => found.ranking.partition_point(|tried| tried.error < error),
+            Some(shares) => shares.iter().map(|share| share.nearer).sum(),
         };
         let best = found.best().healed;
         let first = found.ranking.iter().take(FIRST);
         let first = first.map(|tried| TriedAnswer::of(tried, difference(tried.healed, best))).collect();
-        let own = (task.mix.total() > 0).then(|| {
-            let seen = task.light.lab_of(&scene.with(&task.paint, &task.placement));
-            let error = difference(seen, found.goal.lab);
-            Own { delta_e_2000: error, nearer: found.ranking.partition_point(|tried| tried.error < error) }
-        });
+        let own = own_error(task, search, &scene.trial(&task.placement))
+            .map(|error| Own { delta_e_2000: error, nearer: nearer(error) });
         Ok(Ranking { search: SearchAnswer::of(shelf, &found), first, own })
     }
 }
@@ -123,12 +145,25 @@ fn search_of(task: &Task) -> Result<&Search, RequestError> {
     task.search.as_ref().ok_or_else(|| RequestError::new("case", "a `search` is needed"))
 }
 
-/// The colours of all mixes in their order; `None` where these are not shares of so many.
-fn dealt(shares: &[Share], mixes: usize) -> Option<Vec<Lab>> {
+/// ΔE00 between what the task's own mix heals to and the goal, where it has one.
+fn own_error(task: &Task, search: &Search, trial: &Trial) -> Option<f64> {
+    let seen = || task.light.lab_of(&trial.with(&task.paint));
+    (task.mix.total() > 0).then(|| difference(seen(), search.goal().lab))
+}
+
+/// The nearest mixes of all shares by their places; `None` where these are not shares of so many mixes.
+fn dealt(shares: &[Share], mixes: usize) -> Option<Vec<(usize, Lab)>> {
     let of = shares.len();
-    let fits = |(place, share): (usize, &Share)| share.0.len() == (mixes + of - 1 - place) / of;
+    let fits = |(at, share): (usize, &Share)| {
+        let own = |&(place, _): &(usize, [f64; 3])| place % of == at && place < mixes;
+        share.mixes == (mixes + of - 1 - at) / of
+            && share.nearest.is_empty() == (share.mixes == 0)
+            && share.nearer <= share.mixes
+            && share.nearest.iter().all(own)
+    };
     if of == 0 || !shares.iter().enumerate().all(fits) {
         return None;
     }
-    Some((0..mixes).map(|i| shares[i % of].0[i / of]).map(|[l, a, b]| Lab::new(l, a, b)).collect())
+    let nearest = shares.iter().flat_map(|share| &share.nearest);
+    Some(nearest.map(|&(place, [l, a, b])| (place, Lab::new(l, a, b))).collect())
 }

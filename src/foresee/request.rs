@@ -9,7 +9,7 @@ use crate::healing::{
 use crate::json;
 use crate::pigment::{Mix, Paint, Shelf};
 use crate::quantity::Quantity;
-use crate::search::{BOTTLES, DROPS, TOLERANCE};
+use crate::search::{BOTTLES, DROPS, Search, TOLERANCE};
 use crate::skin::{BACKGROUND, BLOOD, MELANIN, OXYGENATION, SCATTERING, Site, VESSEL_RADIUS};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -137,6 +137,14 @@ impl Request {
     /// # Errors
     /// [`RequestError`] names the first field that holds an unknown name, a number outside its bounds or too many works.
     pub fn resolve(&self, shelf: &Shelf) -> Result<Task, RequestError> {
+        self.resolve_after(None, shelf)
+    }
+
+    /// The same after another search on this shelf, whose list of mixes is kept where it can be.
+    ///
+    /// # Errors
+    /// As [`Request::resolve`].
+    pub fn resolve_after(&self, before: Option<&Search>, shelf: &Shelf) -> Result<Task, RequestError> {
         let (works, touch_ups) = (self.existing.len(), self.touch_ups.len());
         if works > MOST_WORKS {
             let why = format!("{works} works are more than the {MOST_WORKS} that can be solved");
@@ -170,7 +178,11 @@ impl Request {
         Ok(Task {
             worlds: self.worlds,
             spread: self.skin.spread(),
-            search: self.search.as_ref().map(|search| search.resolve(shelf, self.site)).transpose()?,
+            search: self
+                .search
+                .as_ref()
+                .map(|search| search.resolve_after(before, shelf, self.site))
+                .transpose()?,
             skin: self.skin.resolve(self.site)?,
             site: self.site,
             light: self.light,

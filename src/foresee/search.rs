@@ -91,6 +91,16 @@ impl SearchRequest {
     /// [`RequestError`] names the first field that holds an unknown bottle, one named twice or none, a number outside its bounds, or
     /// limits that allow too many mixes.
     pub fn resolve(&self, shelf: &Shelf, site: Site) -> Result<Search, RequestError> {
+        self.resolve_after(None, shelf, site)
+    }
+
+    /// The same after another search on this shelf, whose grid is kept where it can be.
+    pub(super) fn resolve_after(
+        &self,
+        before: Option<&Search>,
+        shelf: &Shelf,
+        site: Site,
+    ) -> Result<Search, RequestError> {
         let [l, a, b] = self.goal;
         let goal = Goal { lab: Lab::new(l, a, b), tolerance: self.tolerance };
         let plain = || {
@@ -104,7 +114,7 @@ impl SearchRequest {
             most_bottles: self.bottles,
             drops: self.drops,
         };
-        Search::new(shelf, goal, &palette).map_err(|error| {
+        Search::after(before, shelf, goal, palette).map_err(|error| {
             let field = format!("search.{}", error.field());
             match error {
                 SearchError::UnknownBottle { bottle, .. } => {
@@ -143,7 +153,7 @@ impl SearchAnswer {
         let tried = TriedAnswer::of;
         let goal = found.goal.lab;
         SearchAnswer {
-            mixes: found.ranking.len(),
+            mixes: found.mixes,
             possible: found.possible,
             goal: [goal.l, goal.a, goal.b],
             tolerance: found.goal.tolerance,
@@ -179,21 +189,11 @@ fn words(shelf: &Shelf, found: &Found) -> String {
     let best = found.best();
     let name = shelf.mix_in_words(&best.mix);
     let reach = match found.miss() {
-        None => format!(
-            "the best of {} mixes is {name}, ΔE00 {:.1} from the goal",
-            found.ranking.len(),
-            best.error
-        ),
+        None => format!("the best of {} mixes is {name}, ΔE00 {:.1} from the goal", found.mixes, best.error),
         Some(miss) => format!(
             "none of {} mixes reaches the goal: the best, {name}, is ΔE00 {:.1} from it, {:.1} more than the tolerance, {} (ΔL* {:+.1}, \
              Δa* {:+.1}, Δb* {:+.1})",
-            found.ranking.len(),
-            best.error,
-            miss.beyond,
-            miss.words,
-            miss.shift.l,
-            miss.shift.a,
-            miss.shift.b
+            found.mixes, best.error, miss.beyond, miss.words, miss.shift.l, miss.shift.a, miss.shift.b
         ),
     };
     let ties = match found.near_ties().len() {

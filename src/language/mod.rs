@@ -8,6 +8,7 @@
 mod messages;
 mod said;
 
+use crate::figure::fixed;
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use serde::de::Error as _;
@@ -98,9 +99,9 @@ impl Language {
         if faults.is_empty() { said } else { format!("⟨{id}: {said}⟩") }
     }
 
-    /// A number with this many decimals, with the language's decimal mark.
+    /// A number with this many decimals, with a true minus sign and the language's decimal mark.
     pub fn decimal(&self, number: f64, decimals: usize) -> String {
-        self.marked(format!("{number:.decimals$}"))
+        self.marked(fixed(number, decimals))
     }
 
     /// A number as short as it can be written, with the language's decimal mark.

@@ -102,9 +102,9 @@ impl Language {
         }
     }
 
-    /// L*, a* and b* with so many decimals, for a message that names the three.
-    pub fn lab(&self, lab: Lab, decimals: usize) -> [String; 3] {
-        [lab.l, lab.a, lab.b].map(|value| self.decimal(value, decimals))
+    /// L*, a* and b* as people read them, in words and beside swatches alike: with one decimal.
+    pub fn lab(&self, lab: Lab) -> [String; 3] {
+        [lab.l, lab.a, lab.b].map(|value| self.decimal(value, 1))
     }
 
     /// A number that decides about singular and plural where it is whole, and is written with its decimals where it is not.

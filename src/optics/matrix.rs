@@ -84,21 +84,22 @@ impl<const N: usize, const W: usize> Symmetric<N, W> {
     /// No pivoting: the matrices here are positive definite, whose pivots stay above zero.
     #[inline(always)]
     pub fn split(&self) -> Split<N, W> {
+        // Each entry is summed up at once, in as few registers as can be; `scaled` is L·D.
         let mut lower = self.0;
+        let mut scaled = self.0;
         let mut inverse_pivots = [Lanes::ZERO; N];
-        for k in 0..N {
-            let inverse = Lanes::ONE / lower[k][k];
-            inverse_pivots[k] = inverse;
-            // Below the pivot stand its products with L until the row above is done with them.
-            let mut column = [Lanes::ZERO; N];
-            for i in k + 1..N {
-                column[i] = lower[i][k];
-                lower[i][k] = lower[i][k] * inverse;
-            }
-            for i in k + 1..N {
-                for j in k + 1..=i {
-                    let product = lower[i][k] * column[j];
-                    lower[i][j] -= product;
+        for j in 0..N {
+            for i in j..N {
+                let mut entry = self.0[i][j];
+                for k in 0..j {
+                    let product = lower[i][k] * scaled[j][k];
+                    entry -= product;
+                }
+                scaled[i][j] = entry;
+                if i == j {
+                    inverse_pivots[j] = Lanes::ONE / entry;
+                } else {
+                    lower[i][j] = entry * inverse_pivots[j];
                 }
             }
         }
@@ -118,29 +119,32 @@ impl<const N: usize, const W: usize> Split<N, W> {
     /// `outer · M⁻¹ · outer · factor`, which is symmetric again.
     #[inline(always)]
     pub fn between(&self, outer: &Symmetric<N, W>, factor: f64) -> Symmetric<N, W> {
-        // With Y = L⁻¹·outer it is Yᵀ·D⁻¹·Y, and row k of Y is done with once it is added up.
+        // With Y = L⁻¹·outer it is Yᵀ·D⁻¹·Y; `y[j]` is column j of Y. Entry after entry, each summed up at once: all entries side by side
+        // are more than there are registers.
         let mut y = [[Lanes::ZERO; N]; N];
-        let mut out = Symmetric::ZERO;
-        for k in 0..N {
-            for j in 0..N {
+        for j in 0..N {
+            for k in 0..N {
                 let mut entry = outer.at(k, j);
                 for i in 0..k {
-                    let product = self.lower[k][i] * y[i][j];
+                    let product = self.lower[k][i] * y[j][i];
                     entry -= product;
                 }
-                y[k][j] = entry;
+                y[j][k] = entry;
             }
-            let weight = self.inverse_pivots[k] * factor;
-            for i in 0..N {
-                let left = y[k][i] * weight;
-                for j in 0..=i {
-                    let product = left * y[k][j];
-                    if k == 0 {
-                        out.0[i][j] = product;
-                    } else {
-                        out.0[i][j] += product;
-                    }
+        }
+        let mut out = Symmetric::ZERO;
+        for i in 0..N {
+            let mut left = [Lanes::ZERO; N];
+            for k in 0..N {
+                left[k] = y[i][k] * (self.inverse_pivots[k] * factor);
+            }
+            for j in 0..=i {
+                let mut sum = left[0] * y[j][0];
+                for k in 1..N {
+                    let product = left[k] * y[j][k];
+                    sum += product;
                 }
+                out.0[i][j] = sum;
             }
         }
         out

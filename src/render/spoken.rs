@@ -12,16 +12,12 @@ use crate::skin::{ItaClass, Redness, Site, Undertone};
 impl Language {
     /// A number with so many decimals, with a true minus sign.
     pub(super) fn fixed(&self, value: f64, decimals: usize) -> String {
-        self.with_mark(figures::fixed(value, decimals))
+        self.decimal(value, decimals)
     }
 
     /// A number with at most two decimals, none of them a closing zero.
     pub(super) fn short(&self, value: f64) -> String {
-        self.with_mark(figures::short(value))
-    }
-
-    fn with_mark(&self, number: String) -> String {
-        number.replace('.', &say!(self, "decimal-mark"))
+        self.marked(figures::short(value))
     }
 
     /// A share between 0 and 1 in whole percent.

@@ -109,12 +109,13 @@ impl Swatch {
         light: Light,
         svg: String,
     ) -> Self {
+        let [l, a, b] = language.lab(lab);
         Swatch {
             label: label.to_owned(),
             words,
-            l: language.fixed(lab.l, 1),
-            a: language.fixed(lab.a, 1),
-            b: language.fixed(lab.b, 1),
+            l,
+            a,
+            b,
             light: (light != Light::D65).then(|| language.in_light(light)),
             in_gamut: srgb.in_gamut,
             note: None,

@@ -9,7 +9,10 @@ use serde::Serialize;
 pub struct Found {
     /// The goal.
     pub goal: Goal,
-    /// Every mix, nearest to the goal first; at least one.
+    /// Mixes tried: all there are.
+    pub mixes: usize,
+    /// Every mix, nearest to the goal first; at least one. Put together from shares, it ends with the first mix that is farther
+    /// than the near-ties, or later.
     pub ranking: Vec<Tried>,
     /// Mixes within the limits, equal ratios counted apart.
     pub possible: u64,

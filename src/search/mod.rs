@@ -18,8 +18,8 @@ pub use grid::{BOTTLES, DROPS, Grid, MOST_MIXES, Palette};
 pub use rank::{Tried, healed_colours, rank};
 
 use crate::Cores;
-use crate::colour::{BLUE_YELLOW, GREEN_RED, LIGHTNESS, Lab, Light};
-use crate::healing::{Placement, Scene};
+use crate::colour::{BLUE_YELLOW, GREEN_RED, LIGHTNESS, Lab, Light, difference};
+use crate::healing::{Placement, Scene, Trial};
 use crate::pigment::Shelf;
 use crate::quantity::Quantity;
 use std::sync::Arc;
@@ -40,8 +40,20 @@ pub struct Goal {
 #[derive(Debug, Clone)]
 pub struct Search {
     goal: Goal,
+    palette: Palette,
     /// Shared, since a grid is large and requests are copied.
     grid: Arc<Grid>,
+}
+
+/// A mix by its place in the grid, as one of several shares of a search came to it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Placed {
+    /// The place, from 0.
+    pub place: usize,
+    /// The colour it heals to.
+    pub healed: Lab,
+    /// ΔE00 between that colour and the goal.
+    pub error: f64,
 }
 
 impl Search {
@@ -50,8 +62,26 @@ impl Search {
     /// # Errors
     /// [`SearchError`] when the goal or a limit is outside its bounds, a bottle is unknown or named twice, the palette is empty, or
     /// the grid is larger than [`MOST_MIXES`].
-    pub fn new(shelf: &Shelf, goal: Goal, palette: &Palette) -> Result<Self, SearchError> {
-        Ok(Search { goal: goal.checked()?, grid: Arc::new(Grid::of_palette(shelf, palette)?) })
+    pub fn new(shelf: &Shelf, goal: Goal, palette: Palette) -> Result<Self, SearchError> {
+        Search::after(None, shelf, goal, palette)
+    }
+
+    /// The same after another search on the same shelf, whose grid is kept where the palette is the same.
+    ///
+    /// # Errors
+    /// As [`Search::new`].
+    pub fn after(
+        before: Option<&Search>,
+        shelf: &Shelf,
+        goal: Goal,
+        palette: Palette,
+    ) -> Result<Self, SearchError> {
+        let goal = goal.checked()?;
+        let grid = match before {
+            Some(before) if before.palette == palette => Arc::clone(&before.grid),
+            _ => Arc::new(Grid::of_palette(shelf, &palette)?),
+        };
+        Ok(Search { goal, palette, grid })
     }
 
     /// Tries every mix in this scene, whose shelf is the one the search was made for. The result does not depend on the cores.
@@ -62,8 +92,13 @@ impl Search {
         light: Light,
         cores: Cores,
     ) -> Found {
-        let healed = self.healed(scene, placement, light, cores, 0, 1);
-        self.found(healed, light.lab_of(&scene.existing()))
+        let healed = self.healed(&scene.trial(placement), light, cores, 0, 1);
+        self.found(healed.into_iter().enumerate(), light.lab_of(&scene.existing()))
+    }
+
+    /// The goal.
+    pub fn goal(&self) -> Goal {
+        self.goal
     }
 
     /// Different paints to try.
@@ -71,11 +106,31 @@ impl Search {
         self.grid.mixes().len()
     }
 
-    /// The colours that every `of`-th mix heals to, from `place` on: one of `of` shares of the work, which must not be none.
-    pub fn healed<const N: usize>(
+    /// Tries every `of`-th mix, from `place` on: one of `of` shares of the work, which must not be none. Nearest to the goal first,
+    /// in the order of [`Found::ranking`].
+    pub fn share<const N: usize>(
         &self,
-        scene: &Scene<N>,
-        placement: &Placement,
+        trial: &Trial<N>,
+        light: Light,
+        cores: Cores,
+        place: usize,
+        of: usize,
+    ) -> Vec<Placed> {
+        let healed = self.healed(trial, light, cores, place, of);
+        let placed = |(at, healed)| Placed {
+            place: place + at * of,
+            healed,
+            error: difference(healed, self.goal.lab),
+        };
+        let mut tried: Vec<Placed> = healed.into_iter().enumerate().map(placed).collect();
+        let mix = |placed: &Placed| &self.grid.mixes()[placed.place].0;
+        tried.sort_by(|one, other| one.error.total_cmp(&other.error).then_with(|| mix(one).cmp(mix(other))));
+        tried
+    }
+
+    fn healed<const N: usize>(
+        &self,
+        trial: &Trial<N>,
         light: Light,
         cores: Cores,
         place: usize,
@@ -83,15 +138,16 @@ impl Search {
     ) -> Vec<Lab> {
         let mixes = self.grid.mixes().iter().skip(place).step_by(of.max(1));
         let paints: Vec<_> = mixes.map(|(_, paint)| paint).collect();
-        healed_colours(&scene.trial(placement), &paints, light, cores)
+        healed_colours(trial, &paints, light, cores)
     }
 
-    /// What is found when all mixes, in their order, heal to these colours, as many as [`Search::mixes`]; `untouched` is the colour
-    /// without any new work.
-    pub fn found(&self, healed: Vec<Lab>, untouched: Lab) -> Found {
+    /// What is found when all mixes were tried and the nearest to the goal, by their places in the grid, heal to these colours; at
+    /// least one, and places there are. `untouched` is the colour without any new work.
+    pub fn found(&self, nearest: impl IntoIterator<Item = (usize, Lab)>, untouched: Lab) -> Found {
         Found {
             goal: self.goal,
-            ranking: rank::ranked(&self.grid, healed, self.goal.lab),
+            mixes: self.mixes(),
+            ranking: rank::ranked(&self.grid, nearest, self.goal.lab),
             possible: self.grid.possible(),
             untouched,
         }

@@ -38,20 +38,16 @@ pub fn rank<const N: usize>(
     cores: Cores,
 ) -> Vec<Tried> {
     let paints: Vec<&Paint> = grid.mixes().iter().map(|(_, paint)| paint).collect();
-    ranked(grid, healed_colours(trial, &paints, light, cores), goal)
+    ranked(grid, healed_colours(trial, &paints, light, cores).into_iter().enumerate(), goal)
 }
 
-/// The same when the colours that the grid's mixes heal to, in its order, are known.
-pub(super) fn ranked(grid: &Grid, healed: Vec<Lab>, goal: Lab) -> Vec<Tried> {
-    let mut tried: Vec<Tried> = grid
-        .mixes()
-        .iter()
-        .zip(healed)
-        .map(|((mix, paint), healed)| Tried {
-            mix: mix.clone(),
-            paint: paint.clone(),
-            healed,
-            error: difference(healed, goal),
+/// The same of mixes by their places in the grid, when the colours that they heal to are known.
+pub(super) fn ranked(grid: &Grid, healed: impl IntoIterator<Item = (usize, Lab)>, goal: Lab) -> Vec<Tried> {
+    let mut tried: Vec<Tried> = healed
+        .into_iter()
+        .map(|(place, healed)| {
+            let (mix, paint) = grid.mixes()[place].clone();
+            Tried { mix, paint, healed, error: difference(healed, goal) }
         })
         .collect();
     tried.sort_by(|one, other| one.error.total_cmp(&other.error).then_with(|| one.mix.cmp(&other.mix)));

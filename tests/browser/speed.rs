@@ -79,8 +79,8 @@ fn how_long_people_wait() {
         tab.wait_until(&format!("performance.getEntriesByName('bench-ranked').length > {turn}"));
         tab.wait_until(&format!("performance.getEntriesByName('bench-likely').length > {turn}"));
     }
-    told("bench, from rest to the 90% region", measured(&mut tab, "bench-likely"));
-    told("bench, from rest to the ranking", measured(&mut tab, "bench-ranked"));
+    told("bench, from the last change to the 90% region", measured(&mut tab, "bench-likely"));
+    told("bench, from the last change to the ranking", measured(&mut tab, "bench-ranked"));
     let mut tab = chromium.fresh_tab();
     let mut made = Vec::new();
     for _ in 0..5 {

@@ -446,9 +446,10 @@ fn read(told: &Told) -> Result<Held, String> {
 fn angle(exercise: &Exercise, number: &NumberOf) -> Result<(), String> {
     let after = |mark: &str| -> Result<f64, String> {
         let rest = exercise.ask.split(mark).nth(1).ok_or("a number is missing")?;
-        rest.split(' ').next().unwrap_or_default().parse().map_err(|_| "not a number".to_owned())
+        let number = rest.split(' ').next().unwrap_or_default().replace('\u{2212}', "-");
+        number.parse().map_err(|_| "not a number".to_owned())
     };
-    let ita = f64::atan2(after("L* ")? - 50.0, after("b* ")?) * 180.0 / std::f64::consts::PI;
+    let ita = f64::atan2(after("L*\u{a0}")? - 50.0, after("b*\u{a0}")?) * 180.0 / std::f64::consts::PI;
     require((ita - number.key).abs() < 1e-9, || format!("{} should be {ita}", number.key))?;
     for wrong in &number.tempting {
         let away = (wrong.value - ita).abs();

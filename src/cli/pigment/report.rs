@@ -1,5 +1,6 @@
 //! How sure the found values are, in words and as JSON.
 
+use super::super::terminal::axes;
 use super::Subject;
 use super::entry::Written;
 use crate::colour::{BANDS, Lab, Light, Spectrum, Srgb, wavelength_nm};
@@ -107,13 +108,7 @@ impl Json {
 pub(super) fn in_words(subject: &Subject, written: &Written) -> String {
     let lab = masstone(subject);
     let mut text = format!("{}: {}\n", written.id, written.note());
-    text += &format!(
-        "  masstone: L* {:.1}  a* {:.1}  b* {:.1}  {}\n",
-        lab.l,
-        lab.a,
-        lab.b,
-        Srgb::from_lab(lab).hex()
-    );
+    text += &format!("  masstone: {}  {}\n", axes(lab).join("  "), Srgb::from_lab(lab).hex());
     if let Some(found) = &subject.found {
         text += &format!(
             "  residual: {:.4} rms, worst {:.4} in `{}` at {:.0} nm; readings taken to be off by {:.2}%\n",

@@ -230,7 +230,7 @@ fn letters(language: &Language, from: usize, count: usize) -> String {
 
 /// L*, a* and b*, each by its name.
 fn axes(language: &Language, lab: Lab) -> [String; 3] {
-    let [l, a, b] = language.lab(lab, 1);
+    let [l, a, b] = language.lab(lab);
     [format!("L* {l}"), format!("a* {a}"), format!("b* {b}")]
 }
 

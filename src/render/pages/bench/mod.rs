@@ -12,7 +12,6 @@ use crate::quantity::Quantity;
 use crate::render::RenderError;
 use crate::render::drawing::Manner;
 use crate::render::engine::{data_script, engine_script};
-use crate::render::figures::fixed;
 use crate::render::frame::{Frame, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan::{self, href};
@@ -140,7 +139,7 @@ impl Pages<'_> {
                 .goals
                 .iter()
                 .map(|goal| {
-                    let [l, a, b] = [goal.lab.l, goal.lab.a, goal.lab.b].map(|number| fixed(number, 0));
+                    let [l, a, b] = course.language.lab(goal.lab);
                     GoalChoice { id: goal.id.clone(), name: goal.name.clone(), l, a, b }
                 })
                 .collect(),
