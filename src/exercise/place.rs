@@ -237,7 +237,7 @@ mod tests {
         }
     }
 
-    /// Of three colours the middle one is nearest to the mean, or no place fits.
+    /// A colour has so many darker ones beside it, and just the place that says so fits.
     #[test]
     fn one_place_in_lightness_fits() {
         let fits = |key: f64, wrong: &[f64]| -> Vec<usize> {
