@@ -80,6 +80,8 @@ exercise-drops = { $count ->
     [one] 1 Tropfen
    *[other] { $count } Tropfen
  } { $bottle }
+# Von einer Flasche allein gesagt: länger als jede Flasche mit Tropfen eines Korrektors
+exercise-mix-alone = { $mix }, und kein Tropfen Korrektor
 exercise-row = { $first } und { $last }
 exercise-goal = „{ $name }“ (L*{"\u00A0"}{ $l }; a*{"\u00A0"}{ $a }; b*{"\u00A0"}{ $b })
 
@@ -169,14 +171,19 @@ exercise-hindsight-blue = Die blaueste Farbe in der Flasche hinterlässt nicht u
 exercise-hindsight-fresh = So sah es am Tag selbst aus; was in der Epidermis lag, wurde binnen Wochen abgestoßen. Übrig bliebe: { $reading }.
 exercise-hindsight-textbook = In der ruhigen, neutralen Haut aus dem Lehrbuch bliebe das, was zu sehen ist; diese Person hat eine andere Haut. Hier bliebe übrig: { $reading }.
 
-## Alte Arbeit korrigieren
+## Alte Arbeit korrigieren. Die zwei Antworten ohne Farbe sind in der Hälfte ihrer Fassungen länger als jede Mischung, sonst kürzer; "Erst aufhellen" liegt in der
+## Länge zwischen den kurzen Fassungen des Nichtstuns, der ganze Satz zwischen den ganzen
 
 exercise-remedy-ask = { $client } kommt mit alter Arbeit und wünscht sich { $goal }. Was tun Sie?
 exercise-remedy-lighten = Noch keine Farbe einbringen: die alte Arbeit zuerst aufhellen oder entfernen lassen, von jemandem mit Zulassung dafür
+exercise-remedy-lighten-briefly = Erst aufhellen
 exercise-remedy-lighten-right = Keine Ihrer Mischungen erreicht das Ziel über dieser Arbeit; durchscheinende Farbe kann nicht aufhellen. Über der Arbeit, auf etwa ein Zehntel aufgehellt, käme die beste Mischung dem Ziel bis auf ΔE00 { $distance } nahe. Eisenoxid und Titanweiß können unter dem Laser nachdunkeln: zuerst eine Probestelle, durch jemanden mit Zulassung, nach den Vorschriften an Ihrem Ort.
 exercise-remedy-lighten-needless = Hier erreicht Farbe allein das Ziel. Das Aufhellen würde der Haut eine Behandlung zumuten, die sie nicht braucht, und Eisenoxid oder Titanweiß können unter dem Laser nachdunkeln.
 exercise-remedy-lighten-unsafe = Nicht, bevor dies geklärt ist: { $caution }. { $say }
 exercise-remedy-refrain = Heute nichts an der Haut tun: erklären, warum, und weiterverweisen oder warten, bis es geklärt ist
+exercise-remedy-refrain-fully = Heute nichts an der Haut tun: erklären, warum, es aufschreiben, und weiterverweisen oder warten, bis es ganz geklärt ist
+exercise-remedy-refrain-briefly = Warten, abklären
+exercise-remedy-refrain-in-a-word = Heute nicht
 exercise-remedy-wait = Warten: { $caution }. { $say } Wer zu fragen ist: { $who }. Farbe kommt danach. Quelle: { $source }.
 exercise-remedy-refer = Weiterverweisen: { $caution }. { $say } Wer zu fragen ist: { $who }. Farbe kommt danach. Quelle: { $source }.
 exercise-remedy-refrain-needless = Nichts in den Angaben zur Gesundheit verlangt das. Es schadet nicht, aber die Person geht ohne die Hilfe, die möglich wäre.

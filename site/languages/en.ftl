@@ -75,6 +75,8 @@ exercise-drops = { $count ->
     [one] 1 drop
    *[other] { $count } drops
  } { $bottle }
+# Said of a bottle alone: longer than any bottle with drops of one modifier
+exercise-mix-alone = { $mix }, and no drop of a modifier
 exercise-row = { $first } and { $last }
 exercise-goal = { LOWER($name) } (L*{"\u00A0"}{ $l }, a*{"\u00A0"}{ $a }, b*{"\u00A0"}{ $b })
 
@@ -155,14 +157,19 @@ exercise-hindsight-blue = The bluest colour in the bottle need not leave the blu
 exercise-hindsight-fresh = It looked like this on the day; what lay in the epidermis was shed within weeks. It would leave: { $reading }.
 exercise-hindsight-textbook = In the calm, neutral skin of a textbook it would leave what you see; this client has another skin. Here it would leave: { $reading }.
 
-## Correcting old work
+## Correcting old work. Of the ways to say the two options without colour, two are longer than any mix, and two shorter: "Lighten first" stands
+## between the brief ones of doing nothing in length, as the whole sentence does between the whole ones
 
 exercise-remedy-ask = { $client } comes with old work and wishes for { $goal }. What do you do?
 exercise-remedy-lighten = Place no colour yet: have the old work lightened or removed first, by somebody licensed for it
+exercise-remedy-lighten-briefly = Lighten first
 exercise-remedy-lighten-right = No mix you have reaches the goal over this work; transparent colour cannot lighten. Over work lightened to about a tenth, the best mix would come within ΔE00 { $distance }. Iron oxide and titanium white can darken under a laser: a test spot first, by a licensed practitioner, under your local code.
 exercise-remedy-lighten-needless = Colour alone reaches the goal here. Lightening would put the skin through a treatment it does not need, and iron oxide or titanium white can darken under a laser.
 exercise-remedy-lighten-unsafe = Not before this is settled: { LOWER($caution) }. { $say }
 exercise-remedy-refrain = Do nothing to the skin today: explain why, and refer or wait until it is cleared
+exercise-remedy-refrain-fully = Do nothing to the skin today: explain why, write it down, and refer or wait until it has been cleared
+exercise-remedy-refrain-briefly = Refer, or wait
+exercise-remedy-refrain-in-a-word = Not today
 exercise-remedy-wait = Wait: { LOWER($caution) }. { $say } Who to ask: { $who }. Colour comes after that. Source: { $source }.
 exercise-remedy-refer = Refer: { LOWER($caution) }. { $say } Who to ask: { $who }. Colour comes after that. Source: { $source }.
 exercise-remedy-refrain-needless = Nothing in the answers on health calls for it. No harm is done, but the client goes away without help that could be given.

@@ -8,8 +8,9 @@ use super::draw::{Setting, ranked};
 use super::generate::{Attempt, Discard};
 use super::grid::{grid_of, sensible_best};
 use super::judge::Judge;
+use super::place::Shown;
 use super::rules::Tempter;
-use super::tempt::{Lengths, Temptation, best_in, is_wrong, temptations};
+use super::tempt::{Fit, Temptation, Tempting, Wording, best_in, is_wrong, temptations};
 use super::worlds::{WORLDS, try_worlds};
 use super::{Choice, Proof, marking};
 use crate::course::{Course, Drill, Family, Lesson};
@@ -23,6 +24,7 @@ pub(super) struct Contest<'c> {
     pub ranking: Vec<Tried>,
     scene: Scene<'c>,
     wrong: Vec<Temptation>,
+    wording: Wording,
     worlds: u32,
     held: u32,
 }
@@ -48,11 +50,13 @@ impl<'c> Contest<'c> {
         }
         let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
         let acceptable = |place| is_wrong(drill, shelf, &setting, &ranking, place);
-        let place = draw.place(drill, wrong + 1);
-        let lengths = Lengths::new(course, &ranking);
         // Where mixes are counted out, none is shown.
-        let fit = |wrong: &[usize]| drill.family != Family::Bottle || lengths.fit(&place, wrong);
-        let wrong = temptations(course, drill, &tempter, draw, wrong, acceptable, fit)?;
+        let fit = match drill.family {
+            Family::Bottle => Fit::Beside(draw.place(drill, wrong + 1, Shown::Mixes)),
+            _ => Fit::Any,
+        };
+        let Tempting { wrong, wording } =
+            temptations(course, drill, &tempter, draw, wrong, acceptable, &fit)?;
         let (worlds, held) = try_worlds(&setting, &draw.words(drill), |world| {
             let scene = world.scene(shelf, &setting.existing, setting.months);
             best_in(&scene.trial(&world.placement), &setting, &ranking, &wrong).is_some()
@@ -60,7 +64,7 @@ impl<'c> Contest<'c> {
         if worlds < WORLDS {
             return Err(Discard::Unstable);
         }
-        Ok(Contest { setting, ranking, scene, wrong, worlds, held })
+        Ok(Contest { setting, ranking, scene, wrong, wording, worlds, held })
     }
 
     /// The best mix.
@@ -78,6 +82,7 @@ impl<'c> Contest<'c> {
             scene: &self.scene,
             trial: self.scene.trial(&self.setting.placement),
             best_error: self.best().error,
+            wording: self.wording,
         }
     }
 

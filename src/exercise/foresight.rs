@@ -81,7 +81,8 @@ pub(super) fn attempt<'c>(
         misconception: None,
     };
     let prediction = Prediction::draw(course, drill, &mut draw, bare, key, |rule| {
-        expect(rule).map(|(seen, because)| (seen, String::new(), language.say(because, &[])))
+        let expected = expect(rule).map(|(seen, because)| (seen, String::new(), language.say(because, &[])));
+        expected.into_iter().collect()
     })?;
     let (worlds, held) = prediction.hold(&setting, &draw.words(drill), |world| {
         let scene = world.scene(shelf, &setting.existing, setting.months);

@@ -2,8 +2,8 @@
 //!
 //! Entry point: [`generate`]. A draw that cannot be proved is thrown away and the next one tried, up to [`MAX_DRAWS`].
 
-use super::place::{Place, order_of};
-use super::seed::{shuffle, stream};
+use super::place::{Place, Shown, order_of};
+use super::seed::{below, shuffle, stream};
 use super::worlds::{Melanin, Named};
 use super::{Case, Choice, Exercise, Form, OneOf, Proof};
 use super::{bank, bottle, drops, foresight, hindsight, light, remedy, skin, triage};
@@ -26,9 +26,13 @@ pub(super) fn engine(course: &Course) -> String {
 /// those fails again and again.
 const DRAWS_PER_CLIENT: u32 = 4;
 
-/// The same for a drill: of a skin that is to be read nothing is drawn but whose it is.
+/// The same for a drill: of a skin that is to be read nothing is drawn but whose it is, and of what is left of old work many causes are tried
+/// in one draw.
 fn draws_per_client(drill: &Drill) -> u32 {
-    if drill.family == Family::Skin { 1 } else { DRAWS_PER_CLIENT }
+    match drill.family {
+        Family::Skin | Family::Hindsight => 1,
+        _ => DRAWS_PER_CLIENT,
+    }
 }
 
 /// Why a draw was thrown away.
@@ -148,9 +152,14 @@ impl Attempt<'_> {
         Named { words, melanin: Melanin::Varies, round: self.round, held: self.held }
     }
 
-    /// Where the key shall stand among so many options of which something tells them apart.
-    pub fn place(&self, drill: &Drill, options: usize) -> Place {
-        Place::of_exercise(self.seed, &drill.id, &self.exercise, options, self.number)
+    /// Where the key shall stand among so many options of which this is shown.
+    pub fn place(&self, drill: &Drill, options: usize, shown: Shown) -> Place {
+        Place::of_exercise(self.seed, &drill.id, &self.exercise, (options, shown), self.number)
+    }
+
+    /// In which of so many wordings, all meaning the same, the exercise speaks of something.
+    pub fn wording(&self, drill: &Drill, of: &str, wordings: usize) -> usize {
+        below(&mut stream(self.seed, &["wording", of, &drill.id, &self.exercise]), wordings)
     }
 
     /// Options in random order. The right option is given first.

@@ -8,7 +8,7 @@ use super::draw::Setting;
 use super::generate::{Attempt, Discard, engine};
 use super::grid::sensible_grid_of;
 use super::prediction::{Expected, Prediction};
-use super::seed::below;
+use super::seed::shuffle;
 use super::{Exercise, Exhibit, Proof};
 use crate::colour::{Lab, difference};
 use crate::course::{Course, Drill, Lesson, Rule};
@@ -16,9 +16,14 @@ use crate::healing::{Appearance, HEALED_MONTHS, Reading, Scene, masstone};
 use crate::pigment::{Mix, Paint};
 use crate::say;
 use crate::skin::{Redness, Skin, Undertone};
+use std::cell::OnceCell;
 
 /// Least ΔE00 between skin and a residual that is asked about: it must be plain to see.
 const VISIBLE: f64 = 3.0;
+/// Causes tried for a key in one draw.
+const KEYS: usize = 12;
+/// Difference, in units of L*a*b*, within which two mixes look as likely to be blamed (representative).
+const ALIKE: f64 = 2.0;
 
 /// A mix and how long ago it was placed.
 struct Cause<'g> {
@@ -27,25 +32,71 @@ struct Cause<'g> {
     months: f64,
 }
 
-/// A skin at all times that are asked about: few times, each with many causes.
-struct Years<'a> {
+/// All causes in one skin, as they look when they are asked about, and on the way there; each is seen when it is first asked for.
+struct Seen<'a> {
+    course: &'a Course,
     setting: &'a Setting<'a>,
-    scenes: Vec<(f64, Scene<'a>)>,
+    skin: Skin,
+    causes: &'a [Cause<'a>],
+    /// Causes in a row that differ in their ages alone.
+    ages: usize,
+    now: OnceCell<Vec<Appearance>>,
+    healed: OnceCell<Vec<Lab>>,
+    fresh: OnceCell<Vec<Lab>>,
 }
 
-impl<'a> Years<'a> {
-    fn of(course: &'a Course, drill: &Drill, setting: &'a Setting<'a>, skin: &Skin) -> Self {
-        let times = drill.ages_months.iter().chain([&0.0, &HEALED_MONTHS]);
-        let scene = |months| Scene::new(&course.shelf, skin, setting.client.site, &[], months);
-        Years { setting, scenes: times.map(|&months| (months, scene(months))).collect() }
+impl<'a> Seen<'a> {
+    fn of(
+        course: &'a Course,
+        setting: &'a Setting<'a>,
+        skin: Skin,
+        causes: &'a [Cause<'a>],
+        ages: usize,
+    ) -> Self {
+        let (now, healed, fresh) = Default::default();
+        Seen { course, setting, skin, causes, ages, now, healed, fresh }
     }
 
-    /// How work with this paint looks then.
-    fn after(&self, paint: &Paint, months: f64) -> Appearance {
-        let (_, scene) =
-            &self.scenes[self.scenes.iter().position(|(known, _)| *known == months).unwrap_or(0)];
-        Appearance::of(scene.with(paint, &self.setting.placement), self.setting.light)
+    fn scene(&self, months: f64) -> Scene<'a> {
+        Scene::new(&self.course.shelf, &self.skin, self.setting.client.site, &[], months)
     }
+
+    /// What each cause has left.
+    fn now(&self) -> &[Appearance] {
+        let look = || {
+            let ages: Vec<f64> = self.causes[..self.ages].iter().map(|cause| cause.months).collect();
+            let scenes: Vec<Scene> = ages.iter().map(|&months| self.scene(months)).collect();
+            let seen = |(at, cause): (usize, &Cause)| {
+                let reflectance = scenes[at % self.ages].with(cause.paint, &self.setting.placement);
+                Appearance::of(reflectance, self.setting.light)
+            };
+            self.causes.iter().enumerate().map(seen).collect()
+        };
+        self.now.get_or_init(look)
+    }
+
+    /// How each mix looked so many months after it was placed.
+    fn mixes_after(&self, months: f64) -> Vec<Lab> {
+        let scene = self.scene(months);
+        let seen =
+            |cause: &Cause| self.setting.light.lab_of(&scene.with(cause.paint, &self.setting.placement));
+        self.causes.iter().step_by(self.ages).map(seen).collect()
+    }
+
+    fn healed(&self) -> &[Lab] {
+        self.healed.get_or_init(|| self.mixes_after(HEALED_MONTHS))
+    }
+
+    fn fresh(&self) -> &[Lab] {
+        self.fresh.get_or_init(|| self.mixes_after(0.0))
+    }
+}
+
+/// The places of the least of these values and of those that are hardly greater.
+fn about_least(values: impl Iterator<Item = f64>) -> Vec<usize> {
+    let values: Vec<f64> = values.collect();
+    let least = values.iter().copied().fold(f64::INFINITY, f64::min);
+    (0..values.len()).filter(|&at| values[at] <= least + ALIKE).collect()
 }
 
 /// One attempt at an exercise.
@@ -63,67 +114,76 @@ pub(super) fn attempt(
         .iter()
         .flat_map(|(mix, paint)| drill.ages_months.iter().map(move |&months| Cause { mix, paint, months }))
         .collect();
-    let client = setting.client;
-    let own = Years::of(course, drill, &setting, &client.skin);
-    let after = |paint: &Paint, months: f64| own.after(paint, months);
-    let key = &causes[below(&mut draw.rng, causes.len())];
-    let shown = after(key.paint, key.months);
+    if causes.is_empty() {
+        return Err(Discard::Unresolved);
+    }
+    let (client, ages) = (setting.client, drill.ages_months.len());
     let bare = setting.light.lab_of(&Scene::today(shelf, &client.skin, client.site, &[]).bare());
-    if difference(shown.lab, bare) < VISIBLE {
+    let own = Seen::of(course, &setting, client.skin, &causes, ages);
+    let textbook =
+        client.site.skin_of(Skin::from_evidence(client.phototype, Undertone::Neutral, Redness::Calm));
+    let textbook = Seen::of(course, &setting, textbook, &causes, ages);
+    let labels: Vec<Lab> = causes.iter().step_by(ages).map(|cause| masstone(shelf, cause.paint)).collect();
+    let is_visible = |seen: &Appearance| difference(seen.lab, bare) >= VISIBLE;
+    if !own.now().iter().any(is_visible) {
         return Err(Discard::NothingToSee);
     }
-    // Somebody of a rule blames the cause that is least by this measure.
-    let blamed = |measure: &dyn Fn(&Cause) -> f64| {
-        let measured = causes.iter().map(|cause| (measure(cause), cause));
-        measured.min_by(|one, other| one.0.total_cmp(&other.0)).map(|(_, cause)| cause)
-    };
-    // The same where it matters only what was placed: the first of its ages stands for all.
-    let of_each_age = drill.ages_months.len().max(1);
-    let mixed = |measure: &dyn Fn(&Paint) -> f64| {
-        let measured = causes.iter().step_by(of_each_age).map(|cause| (measure(cause.paint), cause));
-        measured.min_by(|one, other| one.0.total_cmp(&other.0)).map(|(_, cause)| cause)
-    };
-    let lean = |lab: Lab| {
-        let (a, b) = (lab.a - shown.lab.a, lab.b - shown.lab.b);
-        a * a + b * b
-    };
-    let expect = |rule: Rule| {
-        let (cause, because) = match rule {
-            Rule::MatchLabel => (mixed(&|paint| lean(masstone(shelf, paint)))?, "exercise-hindsight-label"),
-            Rule::AllFadeAlike => {
-                (mixed(&|paint| lean(after(paint, HEALED_MONTHS).lab))?, "exercise-hindsight-healed")
-            }
-            Rule::BlueMeansBlue => (mixed(&|paint| masstone(shelf, paint).b)?, "exercise-hindsight-blue"),
-            Rule::FreshIsFinal => (mixed(&|paint| lean(after(paint, 0.0).lab))?, "exercise-hindsight-fresh"),
-            Rule::OneForPhototype => {
-                let textbook = client.site.skin_of(Skin::from_evidence(
-                    client.phototype,
-                    Undertone::Neutral,
-                    Redness::Calm,
-                ));
-                let there = Years::of(course, drill, &setting, &textbook);
-                (
-                    blamed(&|cause| difference(there.after(cause.paint, cause.months).lab, shown.lab))?,
-                    "exercise-hindsight-textbook",
-                )
-            }
-            _ => return None,
+    // What all causes look like is known: so several of them are tried for a key that has its place among what is blamed.
+    let mut found = Err(Discard::NothingToSee);
+    let mut keys: Vec<usize> = (0..causes.len()).collect();
+    shuffle(&mut draw.rng, &mut keys);
+    for at in keys.into_iter().take(KEYS) {
+        let shown = own.now()[at];
+        if !is_visible(&shown) {
+            continue;
+        }
+        let lean = |lab: &Lab| libm::hypot(lab.a - shown.lab.a, lab.b - shown.lab.b);
+        // Somebody of a rule blames a mix, whatever its age, or one cause.
+        let expect = |rule: Rule| -> Vec<(Appearance, String, String)> {
+            let by_lean = |labs: &[Lab]| about_least(labs.iter().map(lean));
+            let (mixes, because) = match rule {
+                Rule::MatchLabel => (by_lean(&labels), "exercise-hindsight-label"),
+                Rule::AllFadeAlike => (by_lean(own.healed()), "exercise-hindsight-healed"),
+                Rule::BlueMeansBlue => {
+                    (about_least(labels.iter().map(|lab| lab.b)), "exercise-hindsight-blue")
+                }
+                Rule::FreshIsFinal => (by_lean(own.fresh()), "exercise-hindsight-fresh"),
+                Rule::OneForPhototype => {
+                    let distances = textbook.now().iter().map(|seen| difference(seen.lab, shown.lab));
+                    (about_least(distances), "exercise-hindsight-textbook")
+                }
+                _ => (Vec::new(), ""),
+            };
+            let of_each_age = |mix: usize| mix * ages..(mix + 1) * ages;
+            let blamed: Vec<usize> = match rule {
+                Rule::OneForPhototype => mixes,
+                _ => mixes.into_iter().flat_map(of_each_age).collect(),
+            };
+            let said = |at: usize| {
+                let seen = own.now()[at];
+                let reading = Reading::of(seen.lab, bare).said(language);
+                (seen, said(course, &causes[at]), say!(language, because, reading = reading))
+            };
+            blamed.into_iter().map(said).collect()
         };
-        let seen = after(cause.paint, cause.months);
-        let reading = Reading::of(seen.lab, bare).said(language);
-        Some((seen, said(course, cause), say!(language, because, reading = reading)))
-    };
-    let expected = Expected {
-        seen: shown,
-        label: said(course, key),
-        because: say!(
-            language,
-            "exercise-hindsight-right",
-            reading = Reading::of(shown.lab, bare).said(language)
-        ),
-        misconception: None,
-    };
-    let prediction = Prediction::draw(course, drill, &mut draw, bare, expected, expect)?;
+        let expected = Expected {
+            seen: shown,
+            label: said(course, &causes[at]),
+            because: say!(
+                language,
+                "exercise-hindsight-right",
+                reading = Reading::of(shown.lab, bare).said(language)
+            ),
+            misconception: None,
+        };
+        found = Prediction::draw(course, drill, &mut draw, bare, expected, expect)
+            .map(|prediction| (&causes[at], prediction));
+        if found.is_ok() {
+            break;
+        }
+    }
+    let (key, prediction) = found?;
+    let shown = prediction.options[0].seen;
     let (worlds, held) = prediction.hold(&setting, &draw.words(drill), |world| {
         let scene = world.scene(shelf, &[], key.months);
         setting.light.lab_of(&scene.with(key.paint, &world.placement))

@@ -1,6 +1,7 @@
 //! Options and their marks: what each answer of a setting would heal to, in numbers and in words.
 
 use super::draw::Setting;
+use super::tempt::Wording;
 use super::{Action, Choice, Mark, marking};
 use crate::course::{Course, Lesson};
 use crate::healing::{Appearance, Reading, Scene, Trial};
@@ -18,6 +19,8 @@ pub(super) struct Judge<'a, 's> {
     pub trial: Trial<'s, 'a>,
     /// Least ΔE00 from the goal that was possible.
     pub best_error: f64,
+    /// How mixes are worded.
+    pub wording: Wording,
 }
 
 impl Judge<'_, '_> {
@@ -54,7 +57,7 @@ impl Judge<'_, '_> {
             consequence += &language.restriction("exercise-holds-restricted", colourant, rule);
         }
         Choice {
-            label: language.mix(shelf, &tried.mix),
+            label: self.wording.mix(self.course, &tried.mix),
             action: Action::Place(tried.mix.clone()),
             healed: Some(healed),
             reading: Some(reading),

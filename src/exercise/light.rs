@@ -54,7 +54,8 @@ pub(super) fn attempt<'c>(
         misconception: None,
     };
     let prediction = Prediction::draw(course, drill, &mut draw, bare, key, |rule| {
-        expect(rule).map(|(seen, because)| (seen, String::new(), language.say(because, &[])))
+        let expected = expect(rule).map(|(seen, because)| (seen, String::new(), language.say(because, &[])));
+        expected.into_iter().collect()
     })?;
     // In another world the work looks different by day, too; what is asked for is how the lamp turns what was shown.
     let (worlds, held) = prediction.hold(&setting, &draw.words(drill), |world| {

@@ -89,13 +89,13 @@ pub struct Exercise {
 impl Exercise {
     /// What two exercises have in common when they are the same to whoever answers them: what is asked of which client, with what
     /// to choose from. The order of the options does not matter, nor do the options of a written question. Nor does it matter how
-    /// deep, how densely or over how much of the area the work lies, or whether colours that are shown differ by what that changes: a
+    /// deep, how densely or over how much of the area the work lies, how mixes are worded, or whether colours that are shown differ by what that changes: a
     /// reader takes such a question for the one that was there before.
     pub fn question(&self) -> String {
         let Some(case) = &self.case else { return self.ask.clone() };
-        let options: std::collections::BTreeSet<&str> = match &self.form {
+        let options: std::collections::BTreeSet<String> = match &self.form {
             Form::One(one) if one.pictured => std::collections::BTreeSet::new(),
-            form => form.options().iter().map(|option| option.label.as_str()).collect(),
+            form => form.options().iter().map(|option| format!("{:?}", option.action)).collect(),
         };
         let exhibits: Vec<_> =
             case.exhibits.iter().map(|exhibit| (&exhibit.label, &exhibit.reading.words)).collect();

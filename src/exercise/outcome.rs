@@ -6,6 +6,7 @@
 use super::draw::Setting;
 use super::form::{DropsOf, NumberOf, OrderOf, SeveralOf};
 use super::judge::Judge;
+use super::tempt::Wording;
 use super::{Action, Answer, AnswerError, Choice, Exercise, Form, LimitsError, Mark, marking};
 use crate::colour::difference;
 use crate::course::Course;
@@ -126,6 +127,7 @@ fn of_drops(course: &Course, exercise: &Exercise, drops: &DropsOf, mix: &Mix) ->
         scene: &scene,
         trial: scene.trial(&setting.placement),
         best_error: drops.best_error,
+        wording: Wording::Plain,
     };
     let tried = judge.tried(mix.clone());
     let seen = judge.place(&tried, None);

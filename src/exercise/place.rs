@@ -15,12 +15,28 @@ pub(super) fn order_of(seed: u64, drill: &str, exercise: &str, options: usize) -
     order
 }
 
-/// Draws after which a place that few of a drill's draws allow is asked for less strictly, and those after which any place will do: better one
-/// exercise in a hundred that leans than none.
-const PATIENT_DRAWS: [u32; 2] = [60, 120];
+/// What of its options an exercise shows before one is chosen.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Shown {
+    /// Their texts and their colours.
+    Colours,
+    /// Their texts; of what they lead to little is known before.
+    Texts,
+    /// Mixes. Most wrong ones come out darker than the best, whatever is chosen among them.
+    Mixes,
+}
 
-/// The same of mixes, of which it is the length of their texts that few draws allow: a draw costs the whole grid.
-const LENGTH_DRAWS: [u32; 3] = [8, 16, 40];
+impl Shown {
+    /// Draws after which only what is shown has its place, and those after which any place will do: better one exercise in a hundred that leans
+    /// than none. Of causes and skins little differs from draw to draw, and of mixes a draw costs the whole grid.
+    fn patience(self) -> [u32; 2] {
+        match self {
+            Shown::Colours => [60, 120],
+            Shown::Texts => [30, 60],
+            Shown::Mixes => [24, 60],
+        }
+    }
+}
 
 /// What is seen of an option before it is chosen.
 #[derive(Debug, Clone, Copy)]
@@ -35,95 +51,106 @@ pub(super) struct Looks {
 /// often; draws are thrown away that do not allow it.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Place {
-    /// How many wrong colours are darker; or how many are lighter, if it comes to that.
+    /// How many wrong colours are darker.
     darker: usize,
     /// How many wrong texts are shorter.
     shorter: usize,
+    shown: Shown,
     /// Draws thrown away before.
     draw: u32,
 }
 
 impl Place {
     /// The place in an exercise with so many options: each equally often.
-    pub fn of_exercise(seed: u64, drill: &str, exercise: &str, options: usize, draw: u32) -> Self {
+    pub fn of_exercise(
+        seed: u64,
+        drill: &str,
+        exercise: &str,
+        (options, shown): (usize, Shown),
+        draw: u32,
+    ) -> Self {
         let mut rng = stream(seed, &["place", drill, exercise]);
         let darker = below(&mut rng, options.max(1));
-        Place { darker, shorter: below(&mut rng, options.max(1)), draw }
+        Place { darker, shorter: below(&mut rng, options.max(1)), shown, draw }
     }
 
-    /// Whether so many draws were thrown away that any place will do.
-    fn is_anywhere(&self) -> bool {
-        self.draw >= PATIENT_DRAWS[1]
+    /// Whether the key has its place among these wrong answers, as far as that is still asked for.
+    pub fn is_had_by(&self, key: Looks, wrong: &[Looks]) -> bool {
+        let exactly = || self.is_lightness(key, wrong) && self.is_mean(key, wrong);
+        self.is_had(key, wrong, exactly)
     }
 
-    /// Whether so many draws were thrown away that less will do.
-    fn is_patient(&self) -> bool {
-        self.draw < PATIENT_DRAWS[0]
+    /// The same, where it is enough that the key is between the wrong colours or the lightest, as it shall be; the darkest, which few draws allow,
+    /// may be any.
+    pub fn is_about_had_by(&self, key: Looks, wrong: &[Looks]) -> bool {
+        let is_between = |darker: usize| darker > 0 && darker < wrong.len();
+        self.is_had(key, wrong, || {
+            self.darker == 0 || is_between(self.darker) == is_between(darker_than(key, wrong))
+        })
     }
 
-    /// Whether the key's text has its place among wrong ones of these lengths: the shortest, the longest, or neither of them. One text
-    /// is always the shortest and one the longest: texts of the same length at an end would tell that all of them are wrong, or not. After some draws
-    /// the key may share its end with others, and after some more it is enough that it is not alone at an end where it shall not be.
-    pub fn is_length(&self, key: usize, wrong: &[usize]) -> bool {
-        let [strict, shared, careful] = LENGTH_DRAWS.map(|draws| self.draw < draws);
-        if strict {
-            return self.is_longest(key, wrong) && self.is_shortest(key, wrong);
+    fn is_had(&self, key: Looks, wrong: &[Looks], lightness: impl Fn() -> bool) -> bool {
+        let [both, one] = self.shown.patience();
+        match (self.draw, self.shown) {
+            (draw, _) if draw < both => self.is_length(key, wrong) && lightness(),
+            (draw, Shown::Colours) if draw < one => self.is_lightness(key, wrong),
+            (draw, _) if draw < one => self.is_length(key, wrong),
+            _ => true,
         }
-        let all = |holds: fn(&usize, &usize) -> bool| wrong.iter().all(|length| holds(length, &key));
-        let (shortest, longest) = (self.shorter == 0, self.shorter == wrong.len());
-        if shared && (shortest || longest) {
-            return if shortest { all(usize::ge) } else { all(usize::le) };
-        }
-        !careful || wrong.is_empty() || (longest || !all(usize::lt)) && (shortest || !all(usize::gt))
     }
 
-    /// Whether the key's text is alone the longest, or alone a wrong one is, as it shall be.
-    fn is_longest(&self, key: usize, wrong: &[usize]) -> bool {
-        let longest = wrong.iter().copied().max().unwrap_or(0);
-        let as_long = wrong.iter().filter(|length| **length == longest).count();
-        wrong.is_empty()
-            || if self.shorter == wrong.len() { longest < key } else { longest > key && as_long == 1 }
+    /// Whether the key's text is alone the shortest, alone the longest, or neither. One text is always the shortest and one the longest: texts of
+    /// the same length at an end would tell that all of them are wrong, or not.
+    fn is_length(&self, key: Looks, wrong: &[Looks]) -> bool {
+        let lengths = || wrong.iter().map(|wrong| wrong.length);
+        let (Some(shortest), Some(longest)) = (lengths().min(), lengths().max()) else { return true };
+        let is_alone = |end: usize| lengths().filter(|length| *length == end).count() == 1;
+        let longest_fits = if self.shorter == wrong.len() {
+            longest < key.length
+        } else {
+            longest > key.length && is_alone(longest)
+        };
+        let shortest_fits = if self.shorter == 0 {
+            shortest > key.length
+        } else {
+            shortest < key.length && is_alone(shortest)
+        };
+        longest_fits && shortest_fits
     }
 
-    /// The same of the shortest.
-    fn is_shortest(&self, key: usize, wrong: &[usize]) -> bool {
-        let shortest = wrong.iter().copied().min().unwrap_or(0);
-        let as_short = wrong.iter().filter(|length| **length == shortest).count();
-        wrong.is_empty() || if self.shorter == 0 { shortest > key } else { shortest < key && as_short == 1 }
+    /// Whether so many wrong colours are darker as shall be.
+    fn is_lightness(&self, key: Looks, wrong: &[Looks]) -> bool {
+        darker_than(key, wrong) == self.darker
     }
 
-    /// Whether the key has its place in length and, of colours, in lightness. `shown` are colours to choose from: then the key is also nearest to
-    /// the mean of all just where its place is the middle. `strictly` asks for the shortest text as for the longest.
-    pub fn is_had_by(&self, key: Looks, wrong: &[Looks], shown: bool, strictly: bool) -> bool {
-        if self.is_anywhere() {
-            return true;
-        }
-        let lengths: Vec<usize> = wrong.iter().map(|wrong| wrong.length).collect();
-        self.is_longest(key.length, &lengths)
-            && (!strictly || self.is_shortest(key.length, &lengths))
-            && self.is_lightness(key.lab, &wrong.iter().map(|wrong| wrong.lab).collect::<Vec<_>>(), shown)
-    }
-
-    fn is_lightness(&self, key: Lab, wrong: &[Lab], shown: bool) -> bool {
-        if !shown && !self.is_patient() {
-            return true;
-        }
-        let darker = wrong.iter().filter(|wrong| wrong.l < key.l).count();
-        let either_way = !(shown && self.is_patient());
-        (darker == self.darker || either_way && wrong.len() - darker == self.darker)
-            && (!shown
-                || wrong.len() < 2
-                || is_nearest_to_mean(key, wrong) == (self.darker == wrong.len() / 2))
+    /// Whether the key's colour is nearest to the mean of all just where its place is the middle, by CIEDE2000 and by plain distance in L*a*b*.
+    fn is_mean(&self, key: Looks, wrong: &[Looks]) -> bool {
+        let is_middle = self.darker == wrong.len() / 2;
+        self.shown == Shown::Mixes
+            || wrong.len() < 2
+            || [difference as fn(Lab, Lab) -> f64, distance]
+                .iter()
+                .all(|apart| is_nearest_to_mean(key, wrong, apart) == is_middle)
     }
 }
 
+/// Plain distance in L*a*b*.
+fn distance(one: Lab, other: Lab) -> f64 {
+    libm::hypot(one.l - other.l, libm::hypot(one.a - other.a, one.b - other.b))
+}
+
+/// How many wrong colours are darker than the key's.
+fn darker_than(key: Looks, wrong: &[Looks]) -> usize {
+    wrong.iter().filter(|wrong| wrong.lab.l < key.lab.l).count()
+}
+
 /// Whether the key's colour is nearer to the mean of all options than any other.
-fn is_nearest_to_mean(key: Lab, wrong: &[Lab]) -> bool {
-    let labs = || wrong.iter().copied().chain([key]);
+fn is_nearest_to_mean(key: Looks, wrong: &[Looks], apart: &fn(Lab, Lab) -> f64) -> bool {
+    let labs = || wrong.iter().map(|wrong| wrong.lab).chain([key.lab]);
     let mean = |of: fn(Lab) -> f64| labs().map(of).sum::<f64>() / (wrong.len() + 1) as f64;
     let mean = Lab::new(mean(|lab| lab.l), mean(|lab| lab.a), mean(|lab| lab.b));
-    let away = difference(key, mean);
-    wrong.iter().all(|wrong| difference(*wrong, mean) > away)
+    let away = apart(key.lab, mean);
+    wrong.iter().all(|wrong| apart(wrong.lab, mean) > away)
 }
 
 #[cfg(test)]
@@ -172,45 +199,89 @@ mod tests {
         assert!(is_uniform(&counts.values().copied().collect::<Vec<_>>()), "{counts:?}");
     }
 
-    fn place(shorter: usize, draw: u32) -> Place {
-        Place { darker: 0, shorter, draw }
+    fn place(darker: usize, shorter: usize, draw: u32) -> Place {
+        Place { darker, shorter, shown: Shown::Texts, draw }
+    }
+
+    fn long(length: usize) -> Looks {
+        Looks { lab: Lab::new(50.0, 0.0, 0.0), length }
+    }
+
+    fn light(l: f64) -> Looks {
+        Looks { lab: Lab::new(l, 8.0, 12.0), length: 10 }
+    }
+
+    /// Places in length that the key has among wrong texts.
+    fn lengths(key: usize, wrong: &[usize]) -> Vec<usize> {
+        let looks: Vec<Looks> = wrong.iter().copied().map(long).collect();
+        (0..=wrong.len()).filter(|&shorter| place(0, shorter, 0).is_length(long(key), &looks)).collect()
     }
 
     /// Where all lengths differ, a text is the shortest, the longest or neither, and just the place that says so fits.
     #[test]
     fn of_different_lengths_one_place_fits() {
-        let fits = |key, wrong: &[usize]| -> Vec<usize> {
-            (0..=wrong.len()).filter(|&shorter| place(shorter, 0).is_length(key, wrong)).collect()
-        };
-        assert_eq!(fits(10, &[12, 14]), [0]);
-        assert_eq!(fits(13, &[12, 14]), [1]);
-        assert_eq!(fits(15, &[12, 14]), [2]);
-        assert_eq!(fits(13, &[12, 14, 15]), [1, 2], "neither the shortest nor the longest");
-        assert_eq!(fits(10, &[12]), [0]);
-        assert_eq!(fits(14, &[12]), [1]);
-        assert_eq!(fits(9, &[]), [0]);
+        assert_eq!(lengths(10, &[12, 14]), [0]);
+        assert_eq!(lengths(13, &[12, 14]), [1]);
+        assert_eq!(lengths(15, &[12, 14]), [2]);
+        assert_eq!(lengths(13, &[12, 14, 15]), [1, 2], "neither the shortest nor the longest");
+        assert_eq!(lengths(10, &[12]), [0]);
+        assert_eq!(lengths(14, &[12]), [1]);
+        assert_eq!(lengths(9, &[]), [0]);
     }
 
     /// Equal texts at an end would let somebody guess between fewer.
     #[test]
     fn equal_lengths_at_an_end_fit_no_place() {
         for wrong in [&[10, 14][..], &[12, 12], &[10, 10], &[10]] {
-            assert!((0..=wrong.len()).all(|shorter| !place(shorter, 0).is_length(10, wrong)), "{wrong:?}");
+            assert!(lengths(10, wrong).is_empty(), "{wrong:?}");
         }
+    }
+
+    /// A colour has so many darker ones beside it, and just the place that says so fits.
+    #[test]
+    fn one_place_in_lightness_fits() {
+        let fits = |key: f64, wrong: &[f64]| -> Vec<usize> {
+            let looks: Vec<Looks> = wrong.iter().copied().map(light).collect();
+            (0..=wrong.len()).filter(|&darker| place(darker, 0, 0).is_lightness(light(key), &looks)).collect()
+        };
+        assert_eq!(fits(30.0, &[40.0, 52.0]), [0]);
+        assert_eq!(fits(40.0, &[30.0, 52.0]), [1]);
+        assert_eq!(fits(52.0, &[30.0, 40.0]), [2]);
+        assert_eq!(fits(30.0, &[40.0]), [0]);
+        assert_eq!(fits(40.0, &[30.0]), [1]);
     }
 
     #[test]
     fn less_is_asked_for_the_more_draws_were_thrown_away() {
-        let [strict, shared, careful] = LENGTH_DRAWS;
-        // Alone the longest, and two that are equally short.
-        assert!(!place(2, strict - 1).is_length(14, &[12, 12]));
-        assert!(place(2, strict).is_length(14, &[12, 12]));
-        assert!(!place(0, strict).is_length(14, &[12, 12]) && !place(1, strict).is_length(14, &[12, 12]));
-        // Equally short as another.
-        assert!(place(0, strict).is_length(12, &[12, 14]) && place(1, strict).is_length(12, &[12, 14]));
-        assert!(!place(2, strict).is_length(12, &[12, 14]) && place(2, shared).is_length(12, &[12, 14]));
-        assert!(place(2, strict).is_length(14, &[12, 14]));
-        assert!(!place(1, careful - 1).is_length(10, &[12, 14]));
-        assert!(place(1, careful).is_length(10, &[12, 14]));
+        let look = |l: f64, length: usize| Looks { length, ..light(l) };
+        let wrong = [look(40.0, 12), look(52.0, 14)];
+        // The key is the darkest, and of middle length.
+        let key = look(30.0, 13);
+        for shown in [Shown::Colours, Shown::Texts, Shown::Mixes] {
+            let [both, one] = shown.patience();
+            let has = |place: Place| Place { shown, ..place }.is_had_by(key, &wrong);
+            assert!(has(place(0, 1, 0)) && !has(place(1, 1, both - 1)) && !has(place(0, 0, both - 1)));
+            // What is shown is asked for longer.
+            let by_colour = shown == Shown::Colours;
+            assert_eq!(has(place(0, 0, both)), by_colour);
+            assert_eq!(has(place(1, 1, both)), !by_colour);
+            assert!(!has(place(1, 0, one - 1)) && has(place(1, 0, one)));
+        }
+    }
+
+    /// Where it is enough to be between others or the lightest, the darkest may stand for the lightest, and any for the darkest.
+    #[test]
+    fn about_may_be_enough() {
+        let look = |l: f64, length: usize| Looks { length, ..light(l) };
+        let wrong = [look(40.0, 12), look(52.0, 14)];
+        let about = |l: f64| {
+            [0, 1, 2].map(|darker| {
+                let place = Place { shown: Shown::Mixes, ..place(darker, 0, 0) };
+                (place.is_had_by(look(l, 10), &wrong), place.is_about_had_by(look(l, 10), &wrong))
+            })
+        };
+        assert_eq!(about(30.0), [(true, true), (false, false), (false, true)]);
+        assert_eq!(about(45.0), [(false, true), (true, true), (false, false)]);
+        assert_eq!(about(60.0), [(false, true), (false, false), (true, true)]);
     }
 }

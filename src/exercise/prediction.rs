@@ -5,7 +5,7 @@
 
 use super::draw::Setting;
 use super::generate::{Attempt, Discard};
-use super::place::Looks;
+use super::place::{Looks, Shown};
 use super::seed::shuffle;
 use super::worlds::{Named, Sample, WORLDS, try_worlds};
 use super::{Action, Choice, Mark, marking};
@@ -52,33 +52,38 @@ impl Prediction {
         draw: &mut Attempt,
         bare: Lab,
         mut key: Expected,
-        expect: impl Fn(Rule) -> Option<(Appearance, String, String)>,
+        expect: impl Fn(Rule) -> Vec<(Appearance, String, String)>,
     ) -> Result<Self, Discard> {
         key.label = named(course, key.label, key.seen.lab, bare);
         let mut ways: Vec<&String> = drill.tempts.iter().collect();
         shuffle(&mut draw.rng, &mut ways);
-        let wrong: Vec<Expected> = ways
-            .into_iter()
-            .filter_map(|id| {
-                let (seen, label, because) = expect(course.misconception(id)?.rule)?;
+        let mut wrong: Vec<Expected> = Vec::new();
+        for id in ways {
+            let Some(misconception) = course.misconception(id) else { continue };
+            let mut expected = expect(misconception.rule);
+            // What is as good to one way of thinking comes in any order.
+            shuffle(&mut draw.rng, &mut expected);
+            wrong.extend(expected.into_iter().filter_map(|(seen, label, because)| {
                 let label = named(course, label, seen.lab, bare);
                 let wrong = Expected { seen, label, because, misconception: Some(id.clone()) };
                 (difference(seen.lab, key.seen.lab) >= drill.margin).then_some(wrong)
-            })
-            .collect();
+            }));
+        }
         let sets = apart(&wrong, drill.options.saturating_sub(1));
         if sets.is_empty() {
             return Err(Discard::TooFewTemptations);
         }
-        let place = draw.place(drill, drill.options);
-        let shown = matches!(drill.family, Family::Foresight | Family::Light);
-        let fitting = |strictly: bool| {
-            sets.iter().find(|set| {
-                let wrong: Vec<Looks> = set.iter().map(|&at| wrong[at].looks()).collect();
-                place.is_had_by(key.looks(), &wrong, shown, strictly)
-            })
+        let shown = match drill.family {
+            Family::Foresight | Family::Light => Shown::Colours,
+            _ => Shown::Texts,
         };
-        let chosen = fitting(true).or_else(|| fitting(false)).ok_or(Discard::OneSided)?;
+        let place = draw.place(drill, drill.options, shown);
+        let looks: Vec<Looks> = wrong.iter().map(Expected::looks).collect();
+        let fits = |set: &&Vec<usize>| {
+            let wrong: Vec<Looks> = set.iter().map(|&at| looks[at]).collect();
+            place.is_had_by(key.looks(), &wrong)
+        };
+        let chosen = sets.iter().find(fits).ok_or(Discard::OneSided)?;
         let mut wrong: Vec<Option<Expected>> = wrong.into_iter().map(Some).collect();
         let mut options = vec![key];
         options.extend(chosen.iter().filter_map(|&at| wrong[at].take()));
@@ -139,7 +144,7 @@ impl Prediction {
     }
 }
 
-/// Every choice of so many expectations that all look different, by their places; earlier places first.
+/// Every choice of so many expectations that all look different, each of another way of thinking, by their places; earlier places first.
 fn apart(expected: &[Expected], count: usize) -> Vec<Vec<usize>> {
     let mut sets = vec![Vec::new()];
     for _ in 0..count {
@@ -148,8 +153,11 @@ fn apart(expected: &[Expected], count: usize) -> Vec<Vec<usize>> {
             .flat_map(|set: &Vec<usize>| {
                 let from = set.last().map_or(0, |last| last + 1);
                 let differs = |at: &usize| {
-                    let lab = expected[*at].seen.lab;
-                    set.iter().all(|&other| difference(lab, expected[other].seen.lab) >= LEAST_APART)
+                    let Expected { seen, misconception, .. } = &expected[*at];
+                    set.iter().map(|&other| &expected[other]).all(|other| {
+                        other.misconception != *misconception
+                            && difference(seen.lab, other.seen.lab) >= LEAST_APART
+                    })
                 };
                 let longer = |at| set.iter().copied().chain([at]).collect();
                 (from..expected.len()).filter(differs).map(longer).collect::<Vec<Vec<usize>>>()

@@ -8,8 +8,9 @@ use super::draw::{Setting, ranked};
 use super::generate::{Attempt, Discard, engine};
 use super::grid::{grid_of, sensible_best};
 use super::judge::Judge;
+use super::place::Shown;
 use super::rules::Tempter;
-use super::tempt::{Lengths, Temptation, best_in, is_wrong, temptations};
+use super::tempt::{Fit, Temptation, Tempting, best_in, is_wrong, temptations};
 use super::worlds::{Sample, WORLDS, try_worlds};
 use super::{Action, Choice, Exercise, Proof, marking};
 use crate::course::words::CautionAction;
@@ -22,6 +23,28 @@ use crate::search::{Grid, Tried};
 
 /// Share of the old work that lightening leaves (representative: after several sessions by somebody licensed).
 const LIGHTENED: f64 = 0.1;
+
+/// Draws after which the texts of wrong mixes may be as long as each other.
+const APART_DRAWS: u32 = 16;
+
+/// In which of their wordings the two options without colour are offered. Which one it is hangs on nothing but the exercise: both are longer
+/// than any mix or both shorter, and either of them the longer of the two.
+#[derive(Debug, Clone, Copy)]
+struct WithoutColour {
+    lighten: &'static str,
+    refrain: &'static str,
+}
+
+/// Each as often as the others.
+const WITHOUT_COLOUR: [WithoutColour; 4] = [
+    WithoutColour { lighten: "exercise-remedy-lighten", refrain: "exercise-remedy-refrain" },
+    WithoutColour { lighten: "exercise-remedy-lighten", refrain: "exercise-remedy-refrain-fully" },
+    WithoutColour { lighten: "exercise-remedy-lighten-briefly", refrain: "exercise-remedy-refrain-briefly" },
+    WithoutColour {
+        lighten: "exercise-remedy-lighten-briefly",
+        refrain: "exercise-remedy-refrain-in-a-word",
+    },
+];
 
 /// What is right for a client.
 enum Verdict<'c> {
@@ -58,23 +81,21 @@ pub(super) fn attempt(
     // Two options are always there: to have the work lightened, and to do nothing today.
     let colours = drill.options.saturating_sub(2).max(1);
     let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
-    let wrong = match &verdict {
+    let Tempting { wrong, wording } = match &verdict {
         Verdict::Colour => {
             let acceptable = |place| is_wrong(drill, shelf, &setting, &ranking, place);
-            // What is said of doing nothing is always longer: among the mixes the length tells nothing.
-            let place = draw.place(drill, colours);
-            let lengths = Lengths::new(course, &ranking);
-            let fit = |wrong: &[usize]| lengths.fit(&place, wrong);
-            temptations(course, drill, &tempter, &mut draw, colours - 1, acceptable, fit)?
+            let fit = Fit::Beside(draw.place(drill, colours, Shown::Mixes));
+            temptations(course, drill, &tempter, &mut draw, colours - 1, acceptable, &fit)?
         }
         // Where no mix is right, the best one is the first temptation, and the others need only be others.
         Verdict::Lighten { .. } | Verdict::Refrain(_) => {
             let colour_always =
                 by_rule(course, drill, Rule::ColourAlways).ok_or(Discard::TooFewTemptations)?;
-            let mut wrong = vec![Temptation { place: 0, misconception: colour_always.to_owned() }];
+            let best = Temptation { place: 0, misconception: colour_always.to_owned() };
             let acceptable = |place: usize| place != 0 && !shelf.is_at_odds(&ranking[place].mix);
-            wrong.extend(temptations(course, drill, &tempter, &mut draw, colours - 1, acceptable, |_| true)?);
-            wrong
+            let fit = if draw.number < APART_DRAWS { Fit::Apart } else { Fit::Any };
+            let others = temptations(course, drill, &tempter, &mut draw, colours - 1, acceptable, &fit)?;
+            Tempting { wrong: [best].into_iter().chain(others.wrong).collect(), ..others }
         }
     };
     let doubt = Doubt {
@@ -106,14 +127,16 @@ pub(super) fn attempt(
             Verdict::Lighten { afterwards, .. } => *afterwards,
             _ => best_error,
         },
+        wording,
     };
     let mut options = Vec::new();
     if matches!(verdict, Verdict::Colour) {
         options.push(judge.place(&ranking[0], None));
     }
     options.extend(wrong.iter().map(|wrong| judge.place(&ranking[wrong.place], Some(&wrong.misconception))));
-    options.push(lighten(&judge, drill, &verdict)?);
-    options.push(refrain(&judge, drill, &verdict)?);
+    let said = WITHOUT_COLOUR[draw.wording(drill, "without colour", WITHOUT_COLOUR.len())];
+    options.push(lighten(&judge, drill, &verdict, said)?);
+    options.push(refrain(&judge, drill, &verdict, said)?);
     if let Verdict::Refrain(caution) = &verdict {
         forbid_colour(&course.language, &mut options, caution);
     }
@@ -253,9 +276,9 @@ fn by_rule<'d>(course: &Course, drill: &'d Drill, rule: Rule) -> Option<&'d str>
 }
 
 /// The option to have the old work lightened.
-fn lighten(judge: &Judge, drill: &Drill, verdict: &Verdict) -> Result<Choice, Discard> {
+fn lighten(judge: &Judge, drill: &Drill, verdict: &Verdict, said: WithoutColour) -> Result<Choice, Discard> {
     let language = &judge.course.language;
-    let label = language.say("exercise-remedy-lighten", &[]);
+    let label = language.say(said.lighten, &[]);
     let (credit, consequence, misconception) = match verdict {
         Verdict::Lighten { afterwards, .. } => (
             1.0,
@@ -277,9 +300,9 @@ fn lighten(judge: &Judge, drill: &Drill, verdict: &Verdict) -> Result<Choice, Di
 }
 
 /// The option to do nothing today.
-fn refrain(judge: &Judge, drill: &Drill, verdict: &Verdict) -> Result<Choice, Discard> {
+fn refrain(judge: &Judge, drill: &Drill, verdict: &Verdict, said: WithoutColour) -> Result<Choice, Discard> {
     let language = &judge.course.language;
-    let label = language.say("exercise-remedy-refrain", &[]);
+    let label = language.say(said.refrain, &[]);
     let (credit, consequence, misconception) = match verdict {
         Verdict::Refrain(caution) => {
             let what = match caution.action {

@@ -9,13 +9,16 @@ use crate::colour::{JUST_VISIBLE, Lab};
 use crate::course::Limits;
 use crate::course::Rule;
 use crate::healing::{HEALED_MONTHS, Placement, Scene, Work};
-use crate::pigment::{Mix, Modifier, Paint, Shelf};
+use crate::pigment::{Modifier, Paint, Shelf};
 use crate::search::{Tried, healed_colours};
 use crate::skin::{Redness, Site, Skin, Undertone};
 use std::cell::OnceCell;
 
 /// Most mixes that one way of thinking is taken to come to.
-const MOST_THOUGHTS: usize = 8;
+const MOST_THOUGHTS: usize = 48;
+
+/// Difference in lean, in units of a* and b*, within which a colour in the bottle is taken for one that matches (representative).
+const ALIKE_IN_LEAN: f64 = 3.0;
 
 /// One setting seen through wrong ways of thinking.
 pub(super) struct Tempter<'a, 'c> {
@@ -68,7 +71,7 @@ impl<'a, 'c> Tempter<'a, 'c> {
         let existing = &self.setting.existing;
         match rule {
             // In the bottle everything looks dark: it is the lean that is matched.
-            Rule::MatchLabel => self.nearest(|i| {
+            Rule::MatchLabel => self.within(ALIKE_IN_LEAN, |i| {
                 let label = self.label(i);
                 let (a, b) = (label.a - goal.a, label.b - goal.b);
                 libm::hypot(a, b)
@@ -99,6 +102,11 @@ impl<'a, 'c> Tempter<'a, 'c> {
     /// Places in the ranking of the mix with the least value, in units of L*a*b*: of all, of bottles alone, and of those with modifiers; then of
     /// what is as good as the least to whoever goes by that value.
     fn nearest(&self, value: impl Fn(usize) -> f64) -> Vec<usize> {
+        self.within(f64::NEG_INFINITY, value)
+    }
+
+    /// The same, where whatever has at most so great a value will do.
+    fn within(&self, will_do: f64, value: impl Fn(usize) -> f64) -> Vec<usize> {
         let values: Vec<f64> = (0..self.ranked.len()).map(value).collect();
         let least = |among: &dyn Fn(usize) -> bool| {
             let places = (0..values.len()).filter(|&place| among(place));
@@ -109,8 +117,9 @@ impl<'a, 'c> Tempter<'a, 'c> {
         let mut found: Vec<usize> = Vec::new();
         let second = |place: usize| !is_alone(place) && !self.shelf.is_at_odds(mix(place));
         let best = [least(&|_| true), least(&is_alone), least(&second)];
-        let most = best[0].map_or(f64::NEG_INFINITY, |best| values[best] + JUST_VISIBLE);
-        let alike = (0..values.len()).filter(|&place| values[place] <= most);
+        let most = best[0].map_or(will_do, |best| will_do.max(values[best] + JUST_VISIBLE));
+        let mut alike: Vec<usize> = (0..values.len()).filter(|&place| values[place] <= most).collect();
+        alike.sort_by(|&one, &other| values[one].total_cmp(&values[other]));
         for place in best.into_iter().flatten().chain(alike) {
             if found.len() < MOST_THOUGHTS && !found.contains(&place) {
                 found.push(place);
@@ -128,7 +137,8 @@ impl<'a, 'c> Tempter<'a, 'c> {
         let paints: Vec<&Paint> = self.ranked.iter().map(|tried| &tried.paint).collect();
         let healed = healed_colours(&trial, &paints, self.setting.light, Cores::One);
         let errors: Vec<f64> = healed.into_iter().map(|lab| self.setting.error(lab)).collect();
-        self.nearest(|i| errors[i])
+        // Somebody who thinks so takes whatever reaches the goal for right.
+        self.within(self.setting.goal.tolerance, |i| errors[i])
     }
 
     /// The drill's modifier of a kind.
@@ -141,17 +151,32 @@ impl<'a, 'c> Tempter<'a, 'c> {
         self.modifier(kind).is_some() && self.limits.most_modifier_drops() > 0
     }
 
-    /// The best mix's bottle with as many drops of a modifier as the drill allows, then with one less, down to one.
+    /// The best mix's bottle with as many drops of a modifier as the drill allows, then with one less, down to one; then the same of the other
+    /// bottles, nearest to the goal first.
     fn modified(&self, kind: Modifier) -> Vec<usize> {
+        let Some(modifier) = self.modifier(kind) else { return Vec::new() };
         let is_bottle = |id: &str| self.limits.bottles.iter().any(|bottle| bottle == id);
-        let bottle = self.ranked.first().and_then(|best| best.mix.drops().find(|(id, _)| is_bottle(id)));
-        let (Some(modifier), Some((bottle, _))) = (self.modifier(kind), bottle) else { return Vec::new() };
-        let with = |drops: u32| {
-            let mix =
-                Mix::new([(bottle.to_owned(), self.limits.drops - drops), (modifier.to_owned(), drops)]);
-            self.ranked.iter().position(|tried| tried.mix == mix)
+        let mut bottles: Vec<&str> = Vec::new();
+        for (bottle, _) in self.ranked.iter().flat_map(|tried| tried.mix.drops()) {
+            if is_bottle(bottle) && !bottles.contains(&bottle) {
+                bottles.push(bottle);
+            }
+        }
+        let drops = |at: usize| {
+            let mix = &self.ranked[at].mix;
+            mix.drops().find(|(id, _)| *id == modifier).map(|(_, drops)| drops)
         };
-        (1..=self.limits.most_modifier_drops()).rev().filter_map(with).collect()
+        // A bottle and the modifier, nothing else.
+        let mut found: Vec<(usize, std::cmp::Reverse<u32>, usize)> = (0..self.ranked.len())
+            .filter(|&at| self.ranked[at].mix.drops().count() == 2)
+            .filter_map(|at| {
+                let (bottle, _) = self.ranked[at].mix.drops().find(|(id, _)| is_bottle(id))?;
+                let bottle = bottles.iter().position(|known| *known == bottle)?;
+                Some((bottle, std::cmp::Reverse(drops(at)?), at))
+            })
+            .collect();
+        found.sort();
+        found.into_iter().map(|(_, _, at)| at).collect()
     }
 
     /// The mixes whose colour in the bottle lies most strongly opposite, in hue, to what the old work adds to the skin.

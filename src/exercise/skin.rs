@@ -92,9 +92,10 @@ fn reading(
         misconception: None,
     };
     let prediction = Prediction::draw(course, drill, &mut draw, own.lab, key, |rule| {
-        confusion(rule).map(|((undertone, redness), because)| {
+        let expected = confusion(rule).map(|((undertone, redness), because)| {
             (seen(undertone, redness), words(undertone, redness), language.say(because, &[]))
-        })
+        });
+        expected.into_iter().collect()
     })?;
     // What may vary is how the client looks today; how dark the skin is, is seen.
     let words = Named { melanin: Melanin::Seen, ..draw.words(drill) };

@@ -2,15 +2,40 @@
 
 use super::draw::Setting;
 use super::generate::{Attempt, Discard};
-use super::place::Place;
+use super::place::{Looks, Place};
 use super::rules::Tempter;
 use super::seed::shuffle;
 use crate::course::{Course, Drill, Rule};
 use crate::healing::Trial;
-use crate::pigment::{Paint, Shelf};
+use crate::pigment::{Mix, Paint, Shelf};
+use crate::say;
 use crate::search::Tried;
 use std::cell::RefCell;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
+
+/// How the mixes of an exercise are worded, all of them alike: so that a bottle alone is as often the longer text as the shorter one.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) enum Wording {
+    /// What is in it.
+    Plain,
+    /// Of a bottle alone also that nothing else is, which is longer than any mix with one modifier.
+    Full,
+}
+
+impl Wording {
+    /// A mix in words.
+    pub fn mix(self, course: &Course, mix: &Mix) -> String {
+        let Course { language, shelf, .. } = course;
+        let said = language.mix(shelf, mix);
+        match self {
+            Wording::Full if mix.drops().count() == 1 => say!(language, "exercise-mix-alone", mix = said),
+            _ => said,
+        }
+    }
+}
+
+/// Most mixes that one way of thinking is offered with.
+const MOST_THOUGHTS: usize = 8;
 
 /// A wrong mix: its place in the ranking and the misconception behind it.
 pub(super) struct Temptation {
@@ -18,8 +43,14 @@ pub(super) struct Temptation {
     pub misconception: String,
 }
 
+/// Wrong mixes, and how all mixes of the exercise are worded.
+pub(super) struct Tempting {
+    pub wrong: Vec<Temptation>,
+    pub wording: Wording,
+}
+
 /// `wanted` wrong mixes among the acceptable places of the ranking, each another mix and from another misconception, that together `fit` beside
-/// the best.
+/// the best in one of the wordings.
 ///
 /// # Errors
 /// [`Discard::TooFewTemptations`] where this setting does not yield so many; [`Discard::OneSided`] where no choice of them fits.
@@ -30,10 +61,16 @@ pub(super) fn temptations(
     draw: &mut Attempt,
     wanted: usize,
     acceptable: impl Fn(usize) -> bool,
-    fit: impl Fn(&[usize]) -> bool,
-) -> Result<Vec<Temptation>, Discard> {
+    fit: &Fit,
+) -> Result<Tempting, Discard> {
+    let wordings = match fit {
+        Fit::Any => &[Wording::Plain][..],
+        _ if tempter.limits.most_modifier_drops() == 0 => &[Wording::Plain],
+        _ => &[[Wording::Plain, Wording::Full], [Wording::Full, Wording::Plain]]
+            [draw.wording(drill, "mixes", 2)],
+    };
     if wanted == 0 {
-        return Ok(Vec::new());
+        return Ok(Tempting { wrong: Vec::new(), wording: wordings[0] });
     }
     let mut ways: Vec<&String> = drill.tempts.iter().collect();
     shuffle(&mut draw.rng, &mut ways);
@@ -43,30 +80,41 @@ pub(super) fn temptations(
         .filter_map(|id| Some((id, course.misconception(id)?.rule)))
         .filter(|(_, rule)| tempter.applies(*rule))
         .collect();
+    let looked = Looked::new(course, tempter.ranked);
     let mut known: Vec<(&String, Vec<usize>)> = Vec::new();
-    let mut discard = Discard::TooFewTemptations;
+    // Of the choices with the last of these ways, the first that holds in one of the wordings.
+    let fitting = |known: &[(&String, Vec<usize>)], holds: &dyn Fn(Looks, &[Looks]) -> bool| {
+        choices_with_last(known, wanted).into_iter().find_map(|chosen| {
+            let fits = |wording: &&Wording| {
+                let looks = |at| looked.of(at, **wording);
+                let wrong: Vec<Looks> = chosen.iter().map(|&(_, place)| looks(place)).collect();
+                holds(looks(0), &wrong)
+            };
+            let wording = *wordings.iter().find(fits)?;
+            let made =
+                |&(way, place): &(usize, usize)| Temptation { place, misconception: known[way].0.clone() };
+            Some(Tempting { wrong: chosen.iter().map(made).collect(), wording })
+        })
+    };
     for (at, &(id, rule)) in ways.iter().enumerate() {
         if known.len() + ways.len() - at < wanted {
             break;
         }
-        let places: Vec<usize> =
-            tempter.mixes_by(rule).into_iter().filter(|&place| acceptable(place)).collect();
+        let places = tempter.mixes_by(rule).into_iter().filter(|&place| acceptable(place)).collect();
+        let places = fit.kept(&looked, places);
         if places.is_empty() {
             continue;
         }
         known.push((id, places));
         // Asked after each way of thinking, since the next one may be dear to follow.
-        for chosen in choices_with_last(&known, wanted) {
-            let places: Vec<usize> = chosen.iter().map(|&(_, place)| place).collect();
-            if fit(&places) {
-                let made =
-                    |(way, place): (usize, usize)| Temptation { place, misconception: known[way].0.clone() };
-                return Ok(chosen.into_iter().map(made).collect());
-            }
-            discard = Discard::OneSided;
+        if let Some(found) = fitting(&known, &|looks, wrong| fit.holds(looks, wrong)) {
+            return Ok(found);
         }
     }
-    Err(discard)
+    // None fits wholly; perhaps one nearly does.
+    (wanted..=known.len())
+        .find_map(|ways| fitting(&known[..ways], &|looks, wrong| fit.nearly_holds(looks, wrong)))
+        .ok_or(if known.len() < wanted { Discard::TooFewTemptations } else { Discard::OneSided })
 }
 
 /// Every choice of so many different places, each of another way of thinking and one of the last way's, as (way, place); those that take what
@@ -109,29 +157,71 @@ pub(super) fn is_wrong(
     *error > setting.goal.tolerance && error - ranking[0].error >= drill.margin && !shelf.is_at_odds(mix)
 }
 
-/// How long the texts of a ranking's mixes are; each is made once.
-pub(super) struct Lengths<'a> {
+/// How a ranking's mixes look to whoever chooses from them; each is looked at once.
+pub(super) struct Looked<'a> {
     course: &'a Course,
     ranking: &'a [Tried],
-    known: RefCell<BTreeMap<usize, usize>>,
+    known: RefCell<BTreeMap<(usize, Wording), usize>>,
 }
 
-impl<'a> Lengths<'a> {
+impl<'a> Looked<'a> {
     pub fn new(course: &'a Course, ranking: &'a [Tried]) -> Self {
-        Lengths { course, ranking, known: RefCell::default() }
+        Looked { course, ranking, known: RefCell::default() }
     }
 
-    /// Characters of the text of the mix at this place of the ranking.
-    fn of(&self, at: usize) -> usize {
-        let Course { language, shelf, .. } = self.course;
-        let made = || language.mix(shelf, &self.ranking[at].mix).chars().count();
-        *self.known.borrow_mut().entry(at).or_insert_with(made)
+    /// The looks of the mix at this place of the ranking.
+    fn of(&self, at: usize, wording: Wording) -> Looks {
+        let tried = &self.ranking[at];
+        let made = || wording.mix(self.course, &tried.mix).chars().count();
+        let length = *self.known.borrow_mut().entry((at, wording)).or_insert_with(made);
+        Looks { lab: tried.healed, length }
+    }
+}
+
+/// What is asked of wrong mixes together.
+pub(super) enum Fit {
+    /// Nothing: they are not shown.
+    Any,
+    /// That the best mix has this place among them.
+    Beside(Place),
+    /// That no two texts are as long as each other.
+    Apart,
+}
+
+impl Fit {
+    fn holds(&self, key: Looks, wrong: &[Looks]) -> bool {
+        match self {
+            Fit::Any => true,
+            Fit::Beside(place) => place.is_had_by(key, wrong),
+            Fit::Apart => {
+                let all = wrong.iter().chain([&key]);
+                all.map(|looks| looks.length).collect::<BTreeSet<usize>>().len() == wrong.len() + 1
+            }
+        }
     }
 
-    /// Whether the best mix has this place among these wrong ones.
-    pub fn fit(&self, place: &Place, wrong: &[usize]) -> bool {
-        let wrong: Vec<usize> = wrong.iter().map(|&at| self.of(at)).collect();
-        place.is_length(self.of(0), &wrong)
+    /// Whether as much of it holds as must.
+    fn nearly_holds(&self, key: Looks, wrong: &[Looks]) -> bool {
+        match self {
+            Fit::Beside(place) => place.is_about_had_by(key, wrong),
+            _ => self.holds(key, wrong),
+        }
+    }
+
+    /// Of mixes that one way of thinking comes to, the first of each length among the lighter and among the darker ones.
+    fn kept(&self, looked: &Looked, mut places: Vec<usize>) -> Vec<usize> {
+        if matches!(self, Fit::Any) {
+            places.truncate(MOST_THOUGHTS);
+            return places;
+        }
+        let key = looked.of(0, Wording::Plain);
+        let mut known = [BTreeSet::new(), BTreeSet::new()];
+        places.retain(|&at| {
+            let looks = looked.of(at, Wording::Plain);
+            let alike = &mut known[usize::from(looks.lab.l < key.lab.l)];
+            alike.len() < MOST_THOUGHTS / 2 && alike.insert(looks.length)
+        });
+        places
     }
 }
 
