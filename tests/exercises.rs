@@ -109,7 +109,7 @@ fn what_is_no_answer_is_refused() {
         ("a7", "7 drops are given; the mix has 6"),
         ("a3 b3", "a mix has one bottle and drops of modifiers"),
         ("a2 d4", "4 drops of modifiers are more than 2"),
-        ("z6", "there is no option 26; there are 5"),
+        ("z6", "there is no option Z; there are 5"),
         (
             "nothing 6",
             "there is no bottle `nothing` here; there are dunmere, tolcarn, wexcombe, emberlow, frostwick",
