@@ -2,10 +2,10 @@
 
 use crate::demo::course;
 use crate::telling::MADE;
-use healedhue::course::{Course, Drill, Family, Lesson};
+use healedhue::course::{Band, Course, Drill, Family, Lesson};
 use healedhue::exercise::{
-    Action, Answer, Exercise, Form, GenerateError, NEEDED_SHARE, WORLDS, credit, generate, mark, mixes,
-    outcome, pools,
+    Action, Answer, Exercise, Form, GenerateError, NEEDED_SHARE, WORLDS, credit, engine_difficulty, generate,
+    mark, mixes, outcome, pools,
 };
 use healedhue::healing::{Scene, Work};
 use rayon::prelude::*;
@@ -330,6 +330,48 @@ fn an_impossible_drill_says_which_condition_failed_how_often() {
     insta::assert_snapshot!(error.to_string(), @r#"
 drill `wider-choice` gives no exercise 0: of 240 draws, 240 failed because no mix within the limits reaches the goal
 "#);
+}
+
+#[test]
+fn a_drill_can_ask_for_a_band_of_difficulty() {
+    let of_light = |(_, drill): &(&Lesson, &Drill)| drill.family == Family::Light;
+    let (lesson, drill) = course().drills().find(of_light).expect("the demo has a drill of every family");
+    let made = |difficulty: Option<Band>, number: u32| {
+        generate(course(), lesson, &Drill { difficulty, ..drill.clone() }, number)
+    };
+    let of = |exercise: &Exercise| engine_difficulty(exercise).expect("the engine proves it");
+    let mut any: Vec<f64> =
+        (0..8).map(|number| of(&made(None, number).expect("the drill can be satisfied"))).collect();
+    any.sort_by(f64::total_cmp);
+    assert!(any[0] < any[4] && any[4] < any[7], "{any:?}");
+    for band in [Band { least: 0.0, most: any[4] }, Band { least: any[4], most: 1.0 }] {
+        for number in 0..8 {
+            let exercise = made(Some(band), number).expect("half of all are in the band");
+            assert!(band.holds(of(&exercise)), "{number}: {} outside {band:?}", of(&exercise));
+        }
+    }
+    let error = made(Some(Band { least: 0.99, most: 1.0 }), 0).expect_err("nothing is as hard as that");
+    assert!(
+        error
+            .to_string()
+            .contains("failed because the exercise would be easier or harder than `difficulty` allows"),
+        "{error}"
+    );
+}
+
+/// A question about undertone and redness tells nothing that names them.
+#[test]
+fn what_is_asked_of_the_skin_is_not_told() {
+    let mut seen = 0;
+    for exercise in MADE.iter().filter(|exercise| exercise.family == Family::Skin) {
+        let case = exercise.case.as_ref().expect("it is about a client");
+        let client = course().client(&case.client).expect("the course has its clients");
+        assert!(!case.skin_is_told);
+        let told = client.told(&course().language, case.skin_is_told);
+        assert_eq!(told, format!("{} years old.", client.age));
+        seen += 1;
+    }
+    assert!(seen > 10, "{seen}");
 }
 
 /// What one exercise says, read as a whole.

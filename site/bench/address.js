@@ -128,7 +128,7 @@ const READERS = new Map([
   }]),
   ["old", (state, text) => {
     const works = text === "none" ? [] : text.split(";").map(readOld);
-    const fine = works.length <= 6 && works.every(Boolean);
+    const fine = works.length <= MOST_OLD && works.every(Boolean);
     if (fine) state.existing = works;
     return fine;
   }],

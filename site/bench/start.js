@@ -176,13 +176,14 @@ class Bench {
     this.written = writeAddress(state);
     byId("link").value = `${location.href.split("#")[0]}${this.written}`;
     say(byId("request"), JSON.stringify(requestOf(state), null, 1));
-    const job = async (promise, into, show) => {
+    const why = (error) => message("bench-no-answer", { why: error.message });
+    const job = async (promise, into, show, fail = (error) => say(byId(into), why(error))) => {
       const slow = setTimeout(() => current() && say(byId(into), message("bench-working")), 600);
       try {
         const answer = await promise;
         if (current()) show(answer);
       } catch (error) {
-        if (current() && !(error instanceof Superseded)) say(byId(into), message("bench-no-answer", { why: error.message }));
+        if (current() && !(error instanceof Superseded)) fail(error);
       }
       clearTimeout(slow);
     };
@@ -197,6 +198,10 @@ class Bench {
       job(rank(this.pool, searchRequestOf(state)), "best_words", (ranking) => {
         showRanking(state, ranking, (mix) => this.take(mix));
         performance.measure("bench-ranked", "bench-changed");
+      }, (error) => {
+        // No ranking of another case stays behind. The number of mixes is all that the engine minds of this request and not of the others.
+        byId("best").replaceChildren();
+        say(byId("best_words"), error.message.startsWith("search.drops") ? message("bench-too-many") : why(error));
       }),
     ]);
     if (!current()) return;

@@ -21,7 +21,7 @@ function senses(shift, least) {
 
 // With its sign and one decimal.
 function signed(value) {
-  return `${value < 0 ? "-" : "+"}${fixed(Math.abs(value), 1)}`;
+  return `${value < 0 ? "\u2212" : "+"}${fixed(Math.abs(value), 1)}`;
 }
 
 // How sure a colour is: the region's main axis, said both ways.

@@ -20,6 +20,7 @@ class Sitting {
     const begun = await this.maker.ask("begin", { progress: this.record.text, seed: anySeed(), now: now(), minutes, ...(kind ? { [kind]: id } : {}) });
     say(byId("session_plan"), begun.plan.length > 0 ? message("practice-plan", { skills: begun.plan.map(({ skill, count }) => message("practice-plan-skill", { skill, count })).join("; ") }) : "");
     this.running = true;
+    this.wait();
     byId("session").hidden = false;
     this.prepare();
     await this.show();
@@ -34,6 +35,13 @@ class Sitting {
     performance.mark("exercise-asked");
     this.coming = this.maker.ask("next", { minutes: this.left(), now: now() });
     this.coming.then(() => performance.measure("exercise-made", "exercise-asked"), () => {});
+  }
+
+  // Nothing can be answered until there is a question.
+  wait() {
+    this.open = undefined;
+    byId("question").hidden = true;
+    byId("mark").hidden = true;
   }
 
   async show() {
@@ -75,7 +83,7 @@ class Sitting {
   }
 
   async mark() {
-    if (this.marking || byId("mark").hidden) return;
+    if (this.marking || !this.open || byId("mark").hidden) return;
     const answer = this.open.read();
     if (!answer) {
       say(byId("verdict"), message("practice-choose-first"));

@@ -55,7 +55,7 @@ function showStanding(overview) {
 function skillEntry(skill) {
   const practice = [];
   if (skill.answers > 0) {
-    const date = new Date(skill.last * 1000).toLocaleDateString(document.documentElement.lang, { dateStyle: "long" });
+    const date = new Date(skill.last * 1000).toLocaleDateString(document.documentElement.lang === "en" ? "en-GB" : document.documentElement.lang, { dateStyle: "long" });
     practice.push(message("practice-answers", { count: skill.answers }), message("practice-average", { share: wholePercent(skill.credit) }), message("practice-last-on", { date }));
     if (skill.due_in_days !== null) practice.push(dueInWords(skill.due_in_days));
   }

@@ -340,6 +340,7 @@ fn bank_drill<'c>(course: &'c Course, skill: &str) -> Option<(&'c Lesson, Drill)
         judged: Judged { months: 0.0, light: crate::colour::Light::D65 },
         tempts: Vec::new(),
         margin: 0.0,
+        difficulty: None,
         questions,
         ages_months: Vec::new(),
         skin_asks: crate::course::SkinAsks::Reading,

@@ -248,7 +248,7 @@ fn case_asked(course: &Course, case: &Case, client: &Client) -> CaseAsked {
 fn client_asked(language: &Language, client: &Client, skin_is_told: bool, seen: Vec<Seen>) -> CaseAsked {
     CaseAsked {
         client: client.name.clone(),
-        about: client.about.clone(),
+        about: client.told(language, skin_is_told).into_owned(),
         wish: client.wish.clone(),
         skin: skin_is_told.then(|| {
             let skin = say!(

@@ -1,5 +1,7 @@
 //! Blueprints: recipes of assessments.
 
+use serde::{Deserialize, Serialize};
+
 /// The recipe of an assessment.
 #[derive(Debug, Clone)]
 pub struct Blueprint {
@@ -65,7 +67,7 @@ pub struct Section {
 
 /// Least and most difficulty: the share of its credit that a question is expected to cost a candidate who is just good enough, from 0
 /// (nothing) to 1 (all of it).
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Band {
     /// Least.
     pub least: f64,

@@ -3,9 +3,12 @@
 use super::Technique;
 use crate::colour::Lab;
 use crate::healing::{Placement, Work};
+use crate::language::Language;
 use crate::pigment::Mix;
+use crate::say;
 use crate::skin::{Phototype, Redness, Site, Skin, Undertone};
 use serde::{Deserialize, Serialize};
+use std::borrow::Cow;
 
 /// An invented person who comes to be tattooed.
 #[derive(Debug, Clone, Serialize, Deserialize)]
@@ -57,6 +60,18 @@ impl Client {
     /// What lies in the skin already, as the engine takes it.
     pub fn works(&self) -> Vec<Work> {
         self.existing.iter().map(|old| old.work.clone()).collect()
+    }
+}
+
+impl Client {
+    /// What an exercise tells of the client in a sentence. Most descriptions name undertone and redness: where those are what is asked
+    /// for, there is the age alone.
+    pub fn told(&self, language: &Language, skin_is_told: bool) -> Cow<'_, str> {
+        if skin_is_told {
+            Cow::Borrowed(&self.about)
+        } else {
+            Cow::Owned(say!(language, "question-age", age = self.age))
+        }
     }
 }
 

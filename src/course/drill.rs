@@ -1,5 +1,6 @@
 //! Drills: recipes for randomised exercises.
 
+use super::blueprint::Band;
 use crate::colour::Light;
 use serde::{Deserialize, Serialize};
 
@@ -92,6 +93,9 @@ pub struct Drill {
     pub tempts: Vec<String>,
     /// ΔE00 by which each wrong answer must be worse than the key.
     pub margin: f64,
+    /// Within what the difficulty of each exercise must lie; `None` takes any.
+    #[serde(default)]
+    pub difficulty: Option<Band>,
     /// Question ids (`recall`, `sequence`, `triage`).
     pub questions: Vec<String>,
     /// Ages of the work that residuals may come from, in months (`hindsight`).

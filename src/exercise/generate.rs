@@ -2,6 +2,7 @@
 //!
 //! Entry point: [`generate`]. A draw that cannot be proved is thrown away and the next one tried, up to [`MAX_DRAWS`].
 
+use super::difficulty::engine_difficulty;
 use super::place::{Place, Shown, order_of};
 use super::seed::{below, shuffle, stream};
 use super::worlds::{Melanin, Named};
@@ -57,6 +58,8 @@ pub enum Discard {
     NothingToCorrect,
     /// Hardly anything is left of the work.
     NothingToSee,
+    /// The exercise would be easier or harder than the drill asks for.
+    OtherDifficulty,
     /// The drill names something the course does not have.
     Unresolved,
 }
@@ -76,6 +79,7 @@ impl Discard {
             Discard::AtOdds => "the best mix takes back with one modifier what it does with another",
             Discard::NothingToCorrect => "the client has no existing work",
             Discard::NothingToSee => "hardly anything of the work can be seen",
+            Discard::OtherDifficulty => "the exercise would be easier or harder than `difficulty` allows",
             Discard::Unresolved => "the drill has no clients, mixes or questions",
         }
     }
@@ -315,7 +319,7 @@ fn attempt(
         round: turns / clients.len() as u32,
         held,
     };
-    match drill.family {
+    let made = match drill.family {
         Family::Bottle => bottle::attempt(course, lesson, drill, attempt),
         Family::Drops => drops::attempt(course, lesson, drill, attempt),
         Family::Foresight => foresight::attempt(course, lesson, drill, attempt),
@@ -326,5 +330,8 @@ fn attempt(
         Family::Light => light::attempt(course, lesson, drill, attempt),
         // Their drills have questions.
         Family::Sequence | Family::Recall => Err(Discard::Unresolved),
-    }
+    }?;
+    let asked_for =
+        drill.difficulty.is_none_or(|band| engine_difficulty(&made).is_some_and(|of| band.holds(of)));
+    if asked_for { Ok(made) } else { Err(Discard::OtherDifficulty) }
 }

@@ -6,6 +6,7 @@
 mod bank;
 mod bottle;
 mod contest;
+mod difficulty;
 mod draw;
 mod drops;
 mod foreseen;
@@ -35,6 +36,7 @@ mod triage;
 mod worlds;
 mod written;
 
+pub use difficulty::engine_difficulty;
 pub use foreseen::{Foreseen, foresee};
 #[cfg(feature = "program")]
 pub(crate) use form::letter;

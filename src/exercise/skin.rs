@@ -10,7 +10,7 @@ use super::prediction::{Expected, Prediction};
 use super::seed::below;
 use super::worlds::{Melanin, Named};
 use super::{Exercise, Proof};
-use crate::colour::difference;
+use crate::colour::{Lab, Srgb, difference};
 use crate::course::{Course, Drill, Lesson, Rule, SkinAsks};
 use crate::healing::{Appearance, Scene};
 use crate::say;
@@ -135,7 +135,7 @@ fn angle(
     let rounded = |value: f64| libm::round(value * 10.0) / 10.0;
     let l = rounded(lab.l + READINGS[below(&mut draw.rng, READINGS.len())]);
     let b = rounded(lab.b + READINGS[below(&mut draw.rng, READINGS.len())]);
-    let key = ita_degrees(crate::colour::Lab { l, b, ..lab });
+    let key = ita_degrees(Lab { l, b, ..lab });
     let wrong = |rule: Rule| match rule {
         Rule::AngleUpsideDown => Some((libm::atan2(b, l - 50.0).to_degrees(), "exercise-angle-upside-down")),
         Rule::AngleWithoutFifty => Some((libm::atan2(l, b).to_degrees(), "exercise-angle-without-fifty")),
@@ -157,6 +157,13 @@ fn angle(
         return Err(Discard::TooFewTemptations);
     }
     case.skin_is_told = false;
+    // What is shown is what was read.
+    let was_bare = case.now.reflectance == case.bare.reflectance;
+    case.bare.lab = Lab { l, b, ..lab };
+    case.bare.srgb = Srgb::from_lab(case.bare.lab);
+    if was_bare {
+        case.now = case.bare;
+    }
     let [above, l, b] = [l - 50.0, l, b].map(|value| language.decimal(value, 1));
     let ask = say!(language, "exercise-angle-ask", client = &client.name, l = l, b = &b);
     let form = Form::Number(NumberOf {

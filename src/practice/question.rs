@@ -11,6 +11,7 @@ use crate::healing::{Appearance, Placement, Reading};
 use crate::pigment::Mix;
 use crate::skin::{Phototype, Redness, Site, Undertone};
 use serde::Serialize;
+use std::borrow::Cow;
 
 /// A question without its answer.
 #[derive(Debug, Clone, Serialize)]
@@ -43,7 +44,7 @@ pub struct CaseView<'a> {
     /// Age in years.
     pub age: u32,
     /// About the person.
-    pub about: &'a str,
+    pub about: Cow<'a, str>,
     /// The wish, in the client's voice.
     pub wish: &'a str,
     /// Hair, in words.
@@ -176,7 +177,7 @@ impl<'a> CaseView<'a> {
             client: &client.id,
             name: &client.name,
             age: client.age,
-            about: &client.about,
+            about: client.told(&course.language, case.skin_is_told),
             wish: &client.wish,
             hair: &client.hair,
             skin: case.skin_is_told.then_some((client.phototype, client.undertone, client.redness)),

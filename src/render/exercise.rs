@@ -282,7 +282,7 @@ fn case_view(course: &Course, case: &Case, client: &Client, path: &str) -> CaseV
     }
     CaseView {
         client: Link::new(&client.name, href_to(path, plan::CLIENTS, &client.id)),
-        about: client.about.clone(),
+        about: client.told(language, case.skin_is_told).into_owned(),
         wish: client.wish.clone(),
         facts,
         health: health_views(course, client, path),

@@ -16,7 +16,7 @@ fn an_unknown_key() {
         19 |     tempt: [label-is-result, day-one]
            |     ^^^^^
            |
-           = help: did you mean `tempts`? The keys here are `id`, `family`, `skill`, `exercises`, `options`, `clients`, `light`, `tempts`, `margin`, `bottles`, `modifiers`, `drops`, `modifier_drops`, `months`, `goals`, `questions`, `ages_months`, `asks`
+           = help: did you mean `tempts`? The keys here are `id`, `family`, `skill`, `exercises`, `options`, `clients`, `light`, `tempts`, `margin`, `difficulty`, `bottles`, `modifiers`, `drops`, `modifier_drops`, `months`, `goals`, `questions`, `ages_months`, `asks`
 
         1 error, 0 warnings
     ");

@@ -99,6 +99,7 @@ fn bounds_of_drills() {
             write `2` or `3`
     ");
     assert_snapshot!(drill("margin: 3.0", "margin: 0.5"), @"lessons/first-steps/choosing.yaml:20:13: `margin` is 0.5, outside 1.5 to 20 ΔE00");
+    assert_snapshot!(drill("margin: 3.0", "difficulty: {least: 0.6, most: 0.3}"), @"lessons/first-steps/choosing.yaml:20:17: `least` is 0.6, and `most` is 0.3: nothing lies between them");
     assert_snapshot!(drill("margin: 3.0", "margin: 21"), @"lessons/first-steps/choosing.yaml:20:13: `margin` is 21, outside 1.5 to 20 ΔE00");
     assert_snapshot!(drill("modifier_drops: 2", "modifier_drops: 6"), @r"
         lessons/first-steps/choosing.yaml:16:21: `modifier_drops` is 6, and the whole mix has 6 drops

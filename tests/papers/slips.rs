@@ -48,6 +48,23 @@ fn marked(text: &str) -> Value {
     value["marked"].clone()
 }
 
+/// Whoever writes into a pipe may never come.
+#[cfg(unix)]
+#[test]
+fn a_pipe_among_the_slips_keeps_nobody_waiting() {
+    let sitting = Sitting::new();
+    let pipe = sitting.path("slip.json");
+    let made =
+        std::process::Command::new("mkfifo").arg(&pipe).status().expect("mkfifo is part of every Unix");
+    assert!(made.success());
+    let mut command = run(&["mark"]);
+    let output = command.arg(&pipe).args(&sitting.slips).assert().code(1).get_output().clone();
+    let (marked, refused) =
+        (String::from_utf8_lossy(&output.stdout), String::from_utf8_lossy(&output.stderr));
+    assert!(marked.contains("4 marked, 1 refused"), "{marked}");
+    assert!(refused.contains("this is no file: save the slip as one"), "{refused}");
+}
+
 #[test]
 fn marks_are_the_same_with_the_kept_key_and_without() {
     let sitting = Sitting::new();

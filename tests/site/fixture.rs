@@ -165,6 +165,7 @@ fn module(say: &dyn Fn(&str) -> String) -> Module {
         judged: Judged { months: 1.5, light: Light::D65 },
         tempts: vec!["darker-hides-it".into()],
         margin: 3.0,
+        difficulty: None,
         ages_months: vec![],
         skin_asks: SkinAsks::Reading,
         questions: Vec::new(),

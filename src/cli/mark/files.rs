@@ -46,11 +46,16 @@ pub(super) fn slip(path: &Path) -> Result<Slip, String> {
         std::io::ErrorKind::NotFound => "there is no such file".to_owned(),
         _ => error.to_string(),
     };
-    let file = std::fs::File::open(path).map_err(cause)?;
-    let length = file.metadata().map_err(cause)?.len();
+    // Looked at before it is opened: a pipe would keep the others waiting for whoever writes into it.
+    let about = std::fs::metadata(path).map_err(cause)?;
+    if !about.is_file() {
+        return Err("this is no file: save the slip as one".to_owned());
+    }
+    let length = about.len();
     if length > MOST_BYTES {
         return Err(format!("{length} bytes are more than those of any slip"));
     }
+    let file = std::fs::File::open(path).map_err(cause)?;
     let mut bytes = Vec::new();
     // A file may grow while it is read, and some have no length.
     file.take(MOST_BYTES).read_to_end(&mut bytes).map_err(cause)?;

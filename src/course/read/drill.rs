@@ -8,6 +8,7 @@ use super::fields::Fields;
 use super::mix::warn_of_restrictions;
 use super::names::Thing;
 use super::node::Node;
+use super::paper::read_band;
 use super::suggest::{counted, quoted};
 use crate::colour::Light;
 use crate::course::shared::Shared;
@@ -20,7 +21,7 @@ use crate::skin::Site;
 /// Keys of every drill.
 const COMMON_KEYS: [&str; 5] = ["id", "family", "skill", "exercises", "options"];
 /// Keys of drills about clients.
-const CASE_KEYS: [&str; 4] = ["clients", "light", "tempts", "margin"];
+const CASE_KEYS: [&str; 5] = ["clients", "light", "tempts", "margin", "difficulty"];
 /// Keys of drills about mixes.
 const MIX_KEYS: [&str; 6] = ["bottles", "modifiers", "drops", "modifier_drops", "months", "goals"];
 /// Keys of single families.
@@ -61,6 +62,7 @@ pub(crate) fn read_drill(node: &Node, shared: &Shared, reader: &mut Reader) -> O
         judged: Judged { months: HEALED_MONTHS, light: Light::D65 },
         tempts: Vec::new(),
         margin: 3.0,
+        difficulty: None,
         questions: Vec::new(),
         ages_months: Vec::new(),
         skin_asks: SkinAsks::Reading,
@@ -299,6 +301,7 @@ fn read_cases(fields: &mut Fields<'_, '_>, shared: &Shared, drill: &mut Drill) {
             .error(&place, "a light drill asks about another `light` than D65, by which the work is shown");
     }
     drill.margin = fields.number_or(&bounds::MARGIN, 3.0);
+    drill.difficulty = fields.node("difficulty").map(|node| read_band(node, fields.reader));
     if drill.family == Family::Hindsight {
         let ages = fields.some("ages_months");
         drill.ages_months = ages.iter().map(|node| fields.reader.number(node, &MONTHS)).collect();

@@ -80,7 +80,7 @@ pub(crate) fn read_blueprint(root: &Node, stem: &str, reader: &mut Reader) -> Op
 /// Any difficulty.
 const ANY: Band = Band { least: 0.0, most: 1.0 };
 
-fn read_band(node: &Node, reader: &mut Reader) -> Band {
+pub(super) fn read_band(node: &Node, reader: &mut Reader) -> Band {
     let Some(mut fields) = Fields::of(node, "a band of difficulty", &["least", "most"], reader) else {
         return ANY;
     };
