@@ -70,7 +70,7 @@ impl Client {
         if skin_is_told {
             Cow::Borrowed(&self.about)
         } else {
-            Cow::Owned(say!(language, "question-age", age = self.age))
+            Cow::Owned(say!(language, "exercise-case-age", age = self.age))
         }
     }
 }
