@@ -28,7 +28,7 @@ function caseOf(view) {
     swatches.append(swatchOf(message("screen-goal", { name: goal.name }), seen, site, { notes: [message("screen-within", { tolerance: fixed(goal.tolerance, 1) })] }));
   }
   const wish = view.wish ? [made("p", "case-wish", made("q", "", view.wish))] : [];
-  return made("div", "case", made("p", "case-about", made("strong", "", link, "."), ` ${view.about}`), ...wish, facts, swatches);
+  return made("div", "case", made("p", "case-about", made("strong", "", link, "."), view.skin ? ` ${view.about}` : ""), ...wish, facts, swatches);
 }
 
 function skinInWords([phototype, undertone, redness]) {
