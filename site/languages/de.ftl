@@ -1335,7 +1335,7 @@ paper-back = Zurück zu den Fragen
 paper-send = Senden Sie eines von beiden Ihrer Lehrkraft: die Datei oder diesen Code.
 paper-code = Code des Zettels
 paper-no-advice = Nichts hier ist ärztlicher Rat. Es entscheiden die örtlichen Vorschriften und zugelassene Fachleute.
-paper-version = Bogen { $digest }, Startwert { $seed }; { $course }, Fassung { $version }
+paper-version = Bogen { $digest }; { $course }, Fassung { $version }
 paper-name = Name
 paper-id = Kennung
 paper-date = Datum
@@ -1346,7 +1346,7 @@ paper-sheet-how = { $minutes ->
     [one] 1 Frage
    *[other] { $count } Fragen
  }; bestanden ist ab { $mark } % der ganzen Wertung, und was leer bleibt, zählt nichts. Alle Antworten hier eintragen: einen Buchstaben ankreuzen, oder so viele, wie zutreffen; in leere Felder Buchstaben der Reihe nach, Tropfen oder eine Zahl schreiben. Nur was hier eingetragen ist, wird bewertet.
-paper-sheet-foot = Bogen { $digest }, Startwert { $seed }; Fassung des Kurses { $version }. Die Vorhersagen dienen dem Unterricht und versprechen nie ein Ergebnis an einem Menschen. Nichts hier ist ärztlicher Rat. Die Wörter und Zahlen unter einem Farbmuster sagen alles, was seine Farbe sagt.
+paper-sheet-foot = Bogen { $digest }; Fassung des Kurses { $version }. Die Vorhersagen dienen dem Unterricht und versprechen nie ein Ergebnis an einem Menschen. Nichts hier ist ärztlicher Rat. Die Wörter und Zahlen unter einem Farbmuster sagen alles, was seine Farbe sagt.
 paper-bottle-colour = Die Farbe ist die in der Flasche, ohne Haut.
 paper-head-bottle = Flasche
 paper-head-in-bottle = In der Flasche
@@ -1768,8 +1768,14 @@ terminal-exercises = { $count ->
     [one] eine Aufgabe
    *[other] { $count } Aufgaben
  }
-terminal-at-most = { $exercises }, höchstens { $minutes } Minuten
-terminal-minutes = { $minutes } Minuten
+terminal-at-most = { $minutes ->
+    [one] { $exercises }, höchstens eine Minute
+   *[other] { $exercises }, höchstens { $minutes } Minuten
+ }
+terminal-minutes = { $minutes ->
+    [one] eine Minute
+   *[other] { $minutes } Minuten
+ }
 terminal-greeting = { $course }: Üben, { $extent }. Geben Sie Ihre Antwort ein und drücken Sie die Eingabetaste; q beendet die Sitzung.
 terminal-promise = Farben sind Vorhersagen zum Lernen, nie das Versprechen eines Ergebnisses an einem Menschen.
 terminal-kept = Ihr Lernstand liegt in

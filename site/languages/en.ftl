@@ -1321,7 +1321,7 @@ paper-back = Back to the questions
 paper-send = Send one of the two to your instructor: the file, or this code.
 paper-code = Code of the slip
 paper-no-advice = Nothing here is medical advice. Your local code and licensed practitioners decide.
-paper-version = Paper { $digest }, seed { $seed }; { $course }, version { $version }
+paper-version = Paper { $digest }; { $course }, version { $version }
 paper-name = Name
 paper-id = Id
 paper-date = Date
@@ -1332,7 +1332,7 @@ paper-sheet-how = { $minutes ->
     [one] 1 question
    *[other] { $count } questions
  }; { $mark }% of the whole mark passes, and what is left empty earns nothing. Write all answers here: cross one letter, or as many as hold; write letters in order, drops or a number where there are empty boxes. Only what is written here is marked.
-paper-sheet-foot = Paper { $digest }, seed { $seed }; course version { $version }. Predictions are for teaching, never a promise of a result on a person. Nothing here is medical advice. The words and numbers below a swatch say all that its colour says.
+paper-sheet-foot = Paper { $digest }; course version { $version }. Predictions are for teaching, never a promise of a result on a person. Nothing here is medical advice. The words and numbers below a swatch say all that its colour says.
 paper-bottle-colour = The colour is that in the bottle, without skin.
 paper-head-bottle = Bottle
 paper-head-in-bottle = In the bottle
@@ -1754,8 +1754,14 @@ terminal-exercises = { $count ->
     [one] one exercise
    *[other] { $count } exercises
  }
-terminal-at-most = { $exercises }, at most { $minutes } minutes
-terminal-minutes = { $minutes } minutes
+terminal-at-most = { $minutes ->
+    [one] { $exercises }, at most one minute
+   *[other] { $exercises }, at most { $minutes } minutes
+ }
+terminal-minutes = { $minutes ->
+    [one] one minute
+   *[other] { $minutes } minutes
+ }
 terminal-greeting = { $course }: practice, { $extent }. Type your answer and press Enter; q ends the session.
 terminal-promise = Colours are predictions for teaching, never a promise of a result on a person.
 terminal-kept = Your progress is kept in
