@@ -94,7 +94,7 @@ impl Reader {
         if !id.value.is_empty() && !has_form(thing, &id.value) {
             let problem = self
                 .problems
-                .error(&id.place, format!("{} is not the id of a {}", quoted(&id.value), thing.word()));
+                .error(&id.place, format!("{} is not the id of {}", quoted(&id.value), thing.with_article()));
             match thing {
                 Thing::Colourant => problem.help(match meant_ci_name(&id.value) {
                     Some(name) => format!("write {}", quoted(&name)),

@@ -29,6 +29,13 @@ pub(crate) enum Thing {
 }
 
 impl Thing {
+    /// Its word with an article before it.
+    pub fn with_article(self) -> String {
+        let word = self.word();
+        let article = if word.starts_with(['a', 'e', 'i', 'o', 'u']) { "an" } else { "a" };
+        format!("{article} {word}")
+    }
+
     /// Its word.
     pub fn word(self) -> &'static str {
         match self {
@@ -169,10 +176,10 @@ impl Names {
             .kinds
             .iter()
             .find(|(other, kind)| *other != thing && kind.known.contains_key(&id.value))
-            .map(|(other, _)| other.word());
+            .map(|(other, _)| other.with_article());
         let help = match (nearest(&id.value, known.iter().copied()), elsewhere) {
             (Some(near), _) => format!("did you mean {}?", quoted(near)),
-            (None, Some(other)) => format!("{} is a {other}", quoted(&id.value)),
+            (None, Some(other)) => format!("{} is {other}", quoted(&id.value)),
             (None, None) if known.is_empty() && kind.is_none_or(|kind| kind.perhaps.is_empty()) => {
                 format!("there are no {word}s yet; they are named in {}", thing.home())
             }
