@@ -37,6 +37,18 @@ pub(crate) fn read<T: DeserializeOwned>(text: &str, bounds: &[Quantity]) -> Resu
     Ok(found)
 }
 
+/// Reads something out of JSON that was read already: what is said names no line, since there is none any more.
+#[cfg(feature = "program")]
+pub(crate) fn of_value<T: DeserializeOwned>(value: serde_json::Value) -> Result<T, Wrong> {
+    serde_path_to_error::deserialize(value)
+        .map_err(|error| Wrong { why: in_words(error.inner(), "", None), path: Some(error.path().clone()) })
+}
+
+/// What the parser says about a text, in words.
+pub(crate) fn said(error: &serde_json::Error, text: &str) -> String {
+    in_words(error, text, None)
+}
+
 /// The last line, from 1, of a text that ends before it is whole.
 #[cfg(feature = "program")]
 pub(crate) fn ends_early(text: &str) -> Option<usize> {

@@ -446,6 +446,67 @@ fn endless_input_is_read_up_to_a_bound() {
     assert!(!Path::new(out).exists());
 }
 
+/// Whoever reads the first line and goes away ends every command, and none of them by a panic.
+#[test]
+fn nobody_reading_ends_every_command_quietly() {
+    use std::process::{Command, Stdio};
+    let folder = tempfile::tempdir().expect("a temporary folder");
+    let (people, out) = (folder.path().join("people.csv"), folder.path().join("out"));
+    std::fs::write(&people, "id,name\nq1,Orrin Vell\n").expect("a register");
+    let fixture = crate::papers::small_course();
+    let (course, people) = (fixture.path(""), people.to_str().expect("UTF-8").to_owned());
+    let (course, out) = (course.to_str().expect("UTF-8"), out.to_str().expect("UTF-8"));
+    let small = ["paper", "small", "--seed", "5", "--course", course];
+    let slip = format!("{out}/blank-slips/q1.json");
+    let book = folder.path().join("book.sqlite");
+    let book = book.to_str().expect("UTF-8");
+    let report = folder.path().join("report");
+    let with =
+        |more: &[&str]| [&small[..], more].concat().iter().map(ToString::to_string).collect::<Vec<_>>();
+    let words = |words: &[&str]| words.iter().map(ToString::to_string).collect::<Vec<_>>();
+    for arguments in [
+        with(&[]),
+        with(&["--json"]),
+        with(&["--key"]),
+        with(&["--survey", "20"]),
+        with(&["--register", &people, "--out", out]),
+        words(&["mark", &slip, "--keys", out, "--course", course, "--book", book]),
+        words(&["mark", &slip, "--course", course]),
+        words(&["mark", &slip, &slip, "missing.json", "--json", "--course", course]),
+        words(&["report", "--marks", "docs/examples/marks.json", "--out", report.to_str().expect("UTF-8")]),
+        words(&["report", "--marks", "docs/examples/marks.json", "--json"]),
+        words(&["practise", "--no-progress", "--lesson", "eye-safety", "--count", "1", "--seed", "1"]),
+        words(&["layers", "tests/data/layered-media.json", "--json"]),
+        words(&["foresee", "docs/examples/red-skin.json"]),
+        words(&["paper", "--help"]),
+    ] {
+        for closed in ["output", "both"] {
+            let (reader, writer) = std::io::pipe().expect("a pipe");
+            drop(reader);
+            let mut command = Command::new(healedhue().get_program());
+            command.current_dir(env!("CARGO_MANIFEST_DIR")).env("NO_COLOR", "1").args(&arguments);
+            command.args(if arguments.iter().any(|word| word == "--register") {
+                &["--replace"][..]
+            } else {
+                &[]
+            });
+            command.stdin(Stdio::null()).stderr(Stdio::piped());
+            if closed == "both" {
+                command.stderr(writer.try_clone().expect("a pipe"));
+            }
+            let run = command.stdout(writer).output().expect("the program runs");
+            let told = String::from_utf8_lossy(&run.stderr);
+            assert!(matches!(run.status.code(), Some(0 | 1)), "{arguments:?}: {:?}\n{told}", run.status);
+            assert!(!told.contains("panicked") && !told.contains("pipe"), "{arguments:?}: {told}");
+        }
+    }
+    // What was to be recorded is, though nobody reads of it.
+    assert_eq!(
+        healedhue::assess::MarkBook::open(Path::new(book)).expect("a book").results().expect("results"),
+        1
+    );
+}
+
 /// A drill that turns out impossible when it is proved is shown where it stands, whichever command finds it.
 #[test]
 fn an_impossible_drill_is_shown_with_its_line() {

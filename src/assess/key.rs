@@ -1,13 +1,18 @@
 //! Keys: which questions a paper asks, and what every answer to them is worth.
 //!
 //! Entry points: [`Key::new`] for one paper, [`MarkTables`] for the questions of any number of papers, each once. Both are kept in JSON
-//! and read back, so that a paper is marked as it was set whatever becomes of the course.
+//! and read back, so that a paper is marked as it was set whatever becomes of the course. [`digest_of_kept`] is kept apart from such files,
+//! so that one that was changed by accident is noticed; where the blueprint is at hand, [`Key::differs_from`] compares what it says.
 
 use super::paper::{Paper, PaperId};
 use super::pool::{PaperPool, PoolQuestion};
 use super::table::MarkTable;
-use crate::course::Course;
+use crate::course::{Blueprint, Course};
+use crate::handed::text_of;
+use crate::json;
+use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
+use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 use thiserror::Error;
 
@@ -20,8 +25,11 @@ const TABLES_FORM: &str = "healedhue-marks-1";
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
 pub enum KeyError {
     /// It cannot be read.
-    #[error("this is no key of healedhue, or a damaged one: {0}")]
+    #[error("this is no file that healedhue kept with papers, or a damaged one: {0}")]
     Unreadable(String),
+    /// Its text ends too early, in this line.
+    #[error("it ends early, at line {0}; perhaps it was not copied whole")]
+    EndsEarly(usize),
     /// It is of another form.
     #[error("this is a key of the form `{0}`, which this version of healedhue does not read")]
     Form(String),
@@ -75,7 +83,8 @@ impl Key {
                 id: section.id.clone(),
                 title: section.title.clone(),
                 weight: section.weight,
-                estimate: blueprint.estimate(place),
+                // Without the last digits of a mean of decimals.
+                estimate: libm::round(blueprint.estimate(place) * 1e12) / 1e12,
                 questions: paper
                     .questions
                     .iter()
@@ -101,15 +110,67 @@ impl Key {
     /// # Errors
     /// [`KeyError`] where it is none.
     pub fn read(bytes: &[u8]) -> Result<Self, KeyError> {
-        let key: Key =
-            serde_json::from_slice(bytes).map_err(|error| KeyError::Unreadable(error.to_string()))?;
+        let key: Key = read_kept(bytes)?;
         if key.form == KEY_FORM { Ok(key) } else { Err(KeyError::Form(key.form)) }
+    }
+
+    /// What in this key is not as the blueprint has it that its paper was made from; `None` where all is. Which questions were picked is not
+    /// looked at: that takes their pool.
+    pub fn differs_from(&self, blueprint: &Blueprint) -> Option<&'static str> {
+        // Below a billionth of a percent it is rounding.
+        let far = |one: f64, other: f64| (one - other).abs() > 1e-9;
+        let error = (self.pass_mark_error.unwrap_or(0.0), blueprint.pass_mark_error().unwrap_or(0.0));
+        if far(self.pass_mark, blueprint.pass_mark()) {
+            return Some("pass_mark");
+        }
+        if far(error.0, error.1) {
+            return Some("pass_mark_error");
+        }
+        if far(self.standard_error, standard_error(&self.sections)) {
+            return Some("standard_error");
+        }
+        let same = |(place, kept): (usize, &KeySection)| {
+            blueprint.sections.get(place).is_some_and(|section| {
+                kept.id == section.id
+                    && !far(kept.weight, section.weight)
+                    && !far(kept.estimate, blueprint.estimate(place))
+                    && kept.questions.len() == section.questions as usize
+            })
+        };
+        let all_same =
+            self.sections.len() == blueprint.sections.len() && self.sections.iter().enumerate().all(same);
+        (!all_same).then_some("sections")
     }
 
     /// Names of all questions, in the order asked.
     pub fn questions(&self) -> impl Iterator<Item = &str> {
         self.sections.iter().flat_map(|section| &section.questions).map(String::as_str)
     }
+}
+
+/// Reads a file kept with papers.
+///
+/// # Errors
+/// [`KeyError`] where it cannot be read, in words.
+pub(crate) fn read_kept<T: DeserializeOwned>(bytes: &[u8]) -> Result<T, KeyError> {
+    serde_json::from_slice(bytes).or_else(|_| {
+        // Once more, slower, to say what is wrong.
+        let text = text_of(bytes).map_err(|error| KeyError::Unreadable(error.to_string()))?;
+        if let Some(line) = json::ends_early(&text) {
+            return Err(KeyError::EndsEarly(line));
+        }
+        json::read(&text, &[]).map_err(|wrong| {
+            let at = wrong.field().map_or_else(String::new, |field| format!("{field}: "));
+            KeyError::Unreadable(format!("{at}{}", wrong.why))
+        })
+    })
+}
+
+/// SHA-256 of a file kept with papers, its first 32 figures. Line ends are counted alike however a system writes them.
+pub(crate) fn digest_of_kept(bytes: &[u8]) -> String {
+    let mut hash = Sha256::new();
+    bytes.split(|byte| *byte == b'\r').for_each(|part| hash.update(part));
+    hash.finalize().iter().take(16).map(|byte| format!("{byte:02x}")).collect()
 }
 
 /// Standard error, in percent of the whole mark, of the mark of a candidate whose true mark is the pass mark: the binomial error of
@@ -148,8 +209,7 @@ impl MarkTables {
     /// # Errors
     /// [`KeyError`] where these are none.
     pub fn read(bytes: &[u8]) -> Result<Self, KeyError> {
-        let tables: MarkTables =
-            serde_json::from_slice(bytes).map_err(|error| KeyError::Unreadable(error.to_string()))?;
+        let tables: MarkTables = read_kept(bytes)?;
         if tables.form == TABLES_FORM { Ok(tables) } else { Err(KeyError::Form(tables.form)) }
     }
 }

@@ -3,6 +3,7 @@
 //! Entry point: [`mark_slip`]. Nothing is taken from the slip but its raw answers; what they are worth stands in the key and the mark
 //! tables, which were made with the paper or are made again from its identity: the marks are the same either way.
 
+use super::counted::counted;
 use super::key::Key;
 use super::paper::PaperId;
 use super::put::QuestionPut;
@@ -20,7 +21,7 @@ use thiserror::Error;
 #[derive(Debug, Clone, PartialEq, Error)]
 pub enum MarkingError {
     /// It has too few or too many answers.
-    #[error("the slip has {found} answers; the paper has {asked} questions")]
+    #[error("the slip has {}; the paper has {}", counted(*found, "answer"), counted(*asked, "question"))]
     Answers {
         /// Answers on the slip.
         found: usize,
@@ -111,6 +112,12 @@ pub struct AnswerMarks {
     /// How long it took, as the slip tells: whole seconds.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub seconds: Option<u32>,
+    /// The answer for people: of drops by the names of their bottles.
+    #[serde(skip)]
+    pub answer_said: String,
+    /// The answer with full credit, likewise.
+    #[serde(skip)]
+    pub key_said: String,
     /// The question as it was put.
     #[serde(skip)]
     pub put: Arc<QuestionPut>,
@@ -149,12 +156,19 @@ pub fn mark_slip<'t>(
                 why,
             })?;
             let put = Arc::clone(table.put());
-            let chosen = Answer::read(&table.exercise.form, raw).ok().and_then(|answer| put.chosen(&answer));
+            let read = |text: &str| Answer::read(&table.exercise.form, text).ok();
+            let said = |text: &str| match read(text) {
+                Some(Answer::Drops(mix)) => course.shelf.mix_in_words(&mix),
+                _ => text.to_owned(),
+            };
+            let chosen = read(raw).and_then(|answer| put.chosen(&answer));
             answers.push(AnswerMarks {
                 number,
                 section: section.id.clone(),
                 question: question.clone(),
                 skill: table.skill().to_owned(),
+                answer_said: said(&answer),
+                key_said: said(table.key()),
                 answer,
                 key: table.key().to_owned(),
                 credit: mark.credit,

@@ -17,9 +17,13 @@ mod book;
 mod carriers;
 pub mod cohort;
 #[cfg(feature = "program")]
+mod counted;
+#[cfg(feature = "program")]
 mod difficulty;
 #[cfg(feature = "program")]
 mod given;
+#[cfg(feature = "program")]
+mod idle;
 #[cfg(feature = "program")]
 pub mod items;
 #[cfg(feature = "program")]
@@ -50,13 +54,19 @@ pub mod standard;
 mod survey;
 #[cfg(feature = "program")]
 mod table;
+#[cfg(feature = "program")]
+mod visible;
 
 #[cfg(feature = "program")]
 pub use book::{BookError, BookReader, MarkBook, Recorded, ResultKind, Selection, SittingKept};
 #[cfg(feature = "program")]
 pub use difficulty::{engine_difficulty, written_difficulty};
 #[cfg(feature = "program")]
+pub use idle::{IdleDrill, Outside};
+#[cfg(feature = "program")]
 pub use key::{Key, KeyError, KeySection, MarkTables};
+#[cfg(feature = "program")]
+pub(crate) use key::{digest_of_kept, read_kept};
 #[cfg(feature = "program")]
 pub use marking::{AnswerMarks, MarkingError, SectionMarks, SlipMarks, mark_slip, mark_table};
 #[cfg(feature = "program")]
@@ -77,6 +87,8 @@ pub(crate) use spreadsheet::guarded;
 pub use survey::{Survey, survey};
 #[cfg(feature = "program")]
 pub use table::MarkTable;
+#[cfg(feature = "program")]
+pub(crate) use visible::visible;
 
 use crate::quantity::Quantity;
 

@@ -2,10 +2,12 @@
 //!
 //! Entry point: [`PaperPool::new`]. Steps: find the drills each section draws on; make the exercises of their pools, proofs kept from
 //! before being used; leave out what asks the same; give each question its difficulty, and leave out what lies outside the section's
-//! band.
+//! band. A drill of which nothing is left is no error while others fill the section; it is kept among [`PaperPool::idle`].
 
 use super::carriers::{Carrier, carriers_of};
+use super::counted::counted;
 use super::difficulty::{engine_difficulty, written_difficulty};
+use super::idle::IdleDrill;
 use super::question::{BottleTold, CaseTold, QuestionAsked, bottles_of};
 use crate::course::{Blueprint, Course, Drill, Family, Judged, Lesson, Limits};
 use crate::exercise::{Exercise, GenerateError, Proofs};
@@ -28,8 +30,9 @@ pub enum PoolError {
     NoBlueprint(String, String),
     /// A section has fewer questions than it is to ask.
     #[error(
-        "{stands_at}: the section `{section}` asks {wanted} questions, and its drills give {found}{}; name more `skills` or `drills`, \
+        "{stands_at}: the section `{section}` asks {}, and its drills give {found}{}; name more `skills` or `drills`, \
          draw on the `bank`, widen its `difficulty`, or raise `pool`",
+        counted(*wanted as usize, "question"),
         hints(failed)
     )]
     TooFew {
@@ -142,6 +145,8 @@ pub struct PaperPool<'c> {
     pub blueprint: &'c Blueprint,
     /// Every question once.
     pub questions: Vec<PoolQuestion>,
+    /// Drills that give a section nothing, each once.
+    pub idle: Vec<IdleDrill>,
     /// Those of each section.
     pub(super) sections: Vec<Vec<Candidate>>,
     /// Who can carry each case.
@@ -187,6 +192,7 @@ impl<'c> PaperPool<'c> {
             course,
             blueprint,
             questions: Vec::new(),
+            idle: Vec::new(),
             sections: Vec::new(),
             cases: Vec::new(),
             bottles: bottles_json(course),
@@ -202,33 +208,8 @@ impl<'c> PaperPool<'c> {
             }
             places.insert(name, place);
         }
-        for (at, (section, drills)) in blueprint.sections.iter().zip(&sources).enumerate() {
-            let mut candidates: Vec<Candidate> = Vec::new();
-            let mut seen = BTreeSet::new();
-            let mut failed = Vec::new();
-            for (drill_place, (_, drill)) in drills.iter().enumerate() {
-                for number in numbers_of(drill, blueprint.pool) {
-                    let name = (drill.id.as_str(), number);
-                    if let Some(Err(error)) = made.get(&name) {
-                        failed.push(error.clone());
-                    }
-                    let Some(&question) = places.get(&name) else { continue };
-                    let difficulty = engine_difficulty(&pool.questions[question].exercise)
-                        .unwrap_or_else(|| written_difficulty(blueprint, at));
-                    if section.difficulty.holds(difficulty) && seen.insert(question) {
-                        candidates.push(Candidate { question, difficulty, drill: drill_place });
-                    }
-                }
-            }
-            if candidates.len() < section.questions as usize {
-                return Err(PoolError::TooFew {
-                    stands_at: blueprint.stands_at.clone(),
-                    section: section.id.clone(),
-                    wanted: section.questions,
-                    found: candidates.len(),
-                    failed,
-                });
-            }
+        for (at, drills) in sources.iter().enumerate() {
+            let candidates = pool.candidates_of(at, drills, &made, &places)?;
             pool.sections.push(candidates);
         }
         for case in 0..blueprint.cases.len() {
@@ -237,6 +218,54 @@ impl<'c> PaperPool<'c> {
         }
         pool.tell_within_cases();
         Ok(pool)
+    }
+
+    /// What a section may ask, of the exercises made and where they are among the questions.
+    fn candidates_of(
+        &mut self,
+        at: usize,
+        drills: &[(&Lesson, Drill)],
+        made: &BTreeMap<(&str, u32), Result<Exercise, GenerateError>>,
+        places: &BTreeMap<(&str, u32), usize>,
+    ) -> Result<Vec<Candidate>, PoolError> {
+        let section = &self.blueprint.sections[at];
+        let mut candidates: Vec<Candidate> = Vec::new();
+        let mut seen = BTreeSet::new();
+        let mut failed = Vec::new();
+        for (drill_place, (_, drill)) in drills.iter().enumerate() {
+            let before = candidates.len();
+            let mut idle = IdleDrill::new(&drill.id, &drill.stands_at, &section.id);
+            for number in numbers_of(drill, self.blueprint.pool) {
+                let name = (drill.id.as_str(), number);
+                if let Some(Err(error)) = made.get(&name) {
+                    failed.push(error.clone());
+                    idle.count_unproved(error);
+                }
+                let Some(&question) = places.get(&name) else { continue };
+                let difficulty = engine_difficulty(&self.questions[question].exercise)
+                    .unwrap_or_else(|| written_difficulty(self.blueprint, at));
+                if !section.difficulty.holds(difficulty) {
+                    idle.count_outside(difficulty, section.difficulty);
+                } else if seen.insert(question) {
+                    candidates.push(Candidate { question, difficulty, drill: drill_place });
+                } else {
+                    idle.same += 1;
+                }
+            }
+            if candidates.len() == before {
+                note(&mut self.idle, idle);
+            }
+        }
+        if candidates.len() < section.questions as usize {
+            return Err(PoolError::TooFew {
+                stands_at: self.blueprint.stands_at.clone(),
+                section: section.id.clone(),
+                wanted: section.questions,
+                found: candidates.len(),
+                failed,
+            });
+        }
+        Ok(candidates)
     }
 
     /// Words the questions of cases without what a case tells.
@@ -271,6 +300,19 @@ impl<'c> PaperPool<'c> {
             })
             .collect();
         all.len()
+    }
+}
+
+/// Notes a drill that gives a section nothing, once where that has the same reasons in several sections. A drill that asks only what others ask
+/// is none: its questions come.
+fn note(noted: &mut Vec<IdleDrill>, idle: IdleDrill) {
+    if idle.unproved == 0 && idle.outside.is_none() {
+        return;
+    }
+    let reasons = |one: &IdleDrill| (one.drill.clone(), one.unproved, one.same, one.outside);
+    match noted.iter_mut().find(|known| reasons(known) == reasons(&idle)) {
+        Some(known) => known.sections.extend(idle.sections),
+        None => noted.push(idle),
     }
 }
 

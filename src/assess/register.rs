@@ -1,8 +1,9 @@
 //! Registers: who sits a paper.
 //!
 //! Entry point: [`Register::read`]. A register is a CSV file with the columns `id` and `name`; further columns are not looked at. An id
-//! names files, so it is made of letters, digits, `-`, `_` and `.` alone; a name is anything.
+//! names files, so it is made of letters, digits, `-`, `_` and `.` alone; a name is anything that can be seen.
 
+use super::visible::{is_unseen, visible};
 use serde::{Deserialize, Serialize};
 use std::collections::HashMap;
 use thiserror::Error;
@@ -49,15 +50,16 @@ impl Register {
                 "the file is empty; a register has the columns `id` and `name`".to_owned(),
             ]));
         }
+        let delimiter = delimiter(text);
         let mut reader = csv::ReaderBuilder::new()
             .trim(csv::Trim::All)
-            .delimiter(delimiter(text))
+            .delimiter(delimiter)
             .flexible(true)
             .from_reader(text.as_bytes());
         let headers = reader.headers().map_err(|error| RegisterError(vec![error.to_string()]))?.clone();
         let column = |wanted: &str| headers.iter().position(|header| header.eq_ignore_ascii_case(wanted));
         let (Some(id), Some(name)) = (column("id"), column("name")) else {
-            let found: Vec<String> = headers.iter().map(|header| format!("`{header}`")).collect();
+            let found: Vec<String> = headers.iter().map(|header| format!("`{}`", visible(header))).collect();
             return Err(RegisterError(vec![format!(
                 "line 1: a register has the columns `id` and `name`; these are {}",
                 found.join(", ")
@@ -77,7 +79,9 @@ impl Register {
             let line = record.position().map_or(0, csv::Position::line);
             let field = |place: usize| record.get(place).unwrap_or("").to_owned();
             let person = Person { id: field(id), name: field(name) };
-            if let Some(problem) = problem_of(&person) {
+            if let Some(problem) = too_many(&record, headers.len(), name, delimiter) {
+                problems.push(format!("line {line}: {problem}"));
+            } else if let Some(problem) = problem_of(&person) {
                 problems.push(format!("line {line}: {problem}"));
             } else if let Some(first) = lines.insert(person.id.to_lowercase(), line) {
                 problems.push(format!("line {line}: the id `{}` stands in line {first} already", person.id));
@@ -119,6 +123,32 @@ fn delimiter(text: &str) -> u8 {
     }
 }
 
+/// What is said of a row that has more fields than the head: most likely the delimiter stands in a name, which would be cut short. Empty
+/// fields at the end, which some spreadsheets write, cut nothing.
+fn too_many(record: &csv::StringRecord, head: usize, name: usize, delimiter: u8) -> Option<String> {
+    let fields = record
+        .iter()
+        .enumerate()
+        .filter(|(_, field)| !field.is_empty())
+        .last()
+        .map_or(0, |(last, _)| last + 1);
+    if fields <= head {
+        return None;
+    }
+    let (mark, word) = match delimiter {
+        b';' => ("; ", "semicolon"),
+        b'\t' => ("\t", "tab"),
+        _ => (", ", "comma"),
+    };
+    // The name as it was meant, if all that is too much belongs to it.
+    let whole: Vec<&str> = record.iter().skip(name).take(fields - head + 1).collect();
+    let whole: String = whole.join(mark).chars().take(60).collect();
+    Some(format!(
+        "{fields} fields, and the head has {head}: where a {word} belongs to `name`, put the name in quotation marks, \"{}\"",
+        visible(&whole)
+    ))
+}
+
 fn problem_of(person: &Person) -> Option<String> {
     let Person { id, name } = person;
     let plain = |c: char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_' | '.');
@@ -130,7 +160,7 @@ fn problem_of(person: &Person) -> Option<String> {
             && (stem.starts_with("com") || stem.starts_with("lpt"))
             && stem.ends_with(|c: char| c.is_ascii_digit()));
     if id.is_empty() {
-        Some(format!("`{}` has no id", name.chars().take(40).collect::<String>()))
+        Some(format!("`{}` has no id", visible(&name.chars().take(40).collect::<String>())))
     } else if !id.chars().all(plain)
         || id.starts_with('.')
         || id.ends_with('.')
@@ -142,11 +172,29 @@ fn problem_of(person: &Person) -> Option<String> {
         ))
     } else if name.is_empty() {
         Some(format!("`{shown}` has no name"))
-    } else if name.chars().count() > MOST_IN_NAME || name.chars().any(char::is_control) {
+    } else if let Some(unseen) = name.chars().find(|c| is_unseen(*c)) {
+        Some(unseen_in(&shown, unseen))
+    } else if name.chars().count() > MOST_IN_NAME {
         Some(format!(
-            "the name of `{shown}` has more than {MOST_IN_NAME} characters, or one that cannot be printed"
+            "the `name` of `{shown}` has {} characters; a name has up to {MOST_IN_NAME}",
+            name.chars().count()
         ))
     } else {
         None
     }
+}
+
+/// What is said of a name that holds a character nobody sees.
+fn unseen_in(id: &str, unseen: char) -> String {
+    let (what, right) = match unseen {
+        '\n' | '\r' => {
+            ("a line break", "write it in one line, and close its quotation marks where it has any")
+        }
+        '\t' => ("a tab", "write a space instead"),
+        '\u{2028}'..='\u{2069}' => {
+            ("a character that is not seen and changes how names are shown", "write the name without it")
+        }
+        _ => ("a control character", "write the name without it"),
+    };
+    format!("the `name` of `{id}` holds {what} (U+{:04X}); {right}", u32::from(unseen))
 }

@@ -5,12 +5,14 @@
 //! is noticed; it keeps nobody out who means to deceive, and nothing else on a slip could: the page that writes it is in the
 //! candidate's hands. A slip may also tell how long it took ([`SlipTime`]): told, not proved, and no mark depends on it.
 
+use super::counted::counted;
 use super::paper::PaperId;
 use crate::handed::{NoText, text_of};
 use crate::json;
 use base64::Engine;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use serde::{Deserialize, Serialize};
+use sha2::{Digest, Sha256};
 use thiserror::Error;
 
 /// Form of the time on a slip.
@@ -111,8 +113,10 @@ impl SlipTime {
                 "it has the form `{form}`; this version of healedhue reads `{TIME_FORM}`"
             )));
         }
-        let time: SlipTime =
-            serde_json::from_value(value).map_err(|error| SlipError::Time(error.to_string()))?;
+        let time: SlipTime = json::of_value(value).map_err(|wrong| {
+            let at = wrong.field().map_or_else(String::new, |field| format!("{field}: "));
+            SlipError::Time(format!("{at}{}", wrong.why))
+        })?;
         let all = std::iter::once(time.seconds).chain(time.each.iter().copied());
         if let Some(long) = all.into_iter().find(|seconds| *seconds > MOST_SECONDS) {
             return Err(SlipError::Time(format!(
@@ -121,8 +125,9 @@ impl SlipTime {
         }
         if !time.each.is_empty() && time.each.len() != answers {
             return Err(SlipError::Time(format!(
-                "it tells the time of {} questions, and the slip has {answers} answers",
-                time.each.len()
+                "it tells the time of {}, and the slip has {}",
+                counted(time.each.len(), "question"),
+                counted(answers, "answer")
             )));
         }
         Ok(time)
@@ -191,6 +196,11 @@ impl Slip {
         }
     }
 
+    /// Digest of the answers, spaces around them left out: slips that answer alike have the same.
+    pub fn answers_digest(&self) -> String {
+        digest_of(self.answers.iter().map(String::as_str))
+    }
+
     /// The slip as a code to copy.
     pub fn code(&self) -> String {
         format!("{CODE}{}", URL_SAFE_NO_PAD.encode(serde_json::to_vec(self).unwrap_or_default()))
@@ -230,6 +240,16 @@ impl Slip {
             _ => Ok(slip),
         }
     }
+}
+
+/// Digest of answers, spaces around them left out.
+pub(super) fn digest_of<'a>(answers: impl Iterator<Item = &'a str>) -> String {
+    let mut hash = Sha256::new();
+    for answer in answers {
+        hash.update(answer.trim().as_bytes());
+        hash.update([0]);
+    }
+    hash.finalize().iter().take(16).map(|byte| format!("{byte:02x}")).collect()
 }
 
 /// FNV-1a of 32 bits (Fowler, Noll and Vo) over the identity and the answers, a line each: what `site/paper.js` reckons too.

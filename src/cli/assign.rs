@@ -6,13 +6,14 @@
 use super::CourseFolder;
 use super::belief::belief_in_words;
 use super::input::within;
+use super::lines::{counted, named, note, print};
 use super::mark::open_book;
 use super::problem::{Problem, impossible};
 use super::terminal::{Painter, wrapped};
-use crate::assess::MarkBook;
 use crate::assess::assigned::{
     Collected, MOST_BYTES, Refused, SlipError, SlipMarked, collect, lesson_pools, practice_sets,
 };
+use crate::assess::{MarkBook, visible};
 use crate::course::{Assignment, Course, Stands, load, read_assignment};
 use crate::exercise::GenerateError;
 use crate::render::AssignedFolder;
@@ -79,21 +80,19 @@ fn hand_out(
     let pools = lesson_pools(course, assignment).map_err(told)?;
     let sets = practice_sets(course, assignment).map_err(told)?;
     let written = folder.write(course, &pools, assignment, &sets)?;
-    println!(
-        "{}, due {}: {} pages in {}",
-        assignment.title,
+    print(format_args!(
+        "{}, due {}: {} in {}",
+        visible(&assignment.title),
         assignment.due.in_words(),
-        written.pages,
-        out.display()
-    );
+        counted(written.pages, "page", "pages"),
+        named(&out)
+    ))?;
     for (person, set) in assignment.people.iter().zip(&sets) {
         let page = out.join(&person.id).join("index.html");
-        println!("  {}: {} exercises, {}", person.name, set.exercises.len(), page.display());
+        let exercises = counted(set.exercises.len(), "exercise", "exercises");
+        print(format_args!("  {}: {exercises}, {}", visible(&person.name), named(&page)))?;
     }
-    println!(
-        "give each person their folder; collect their slips with `healedhue assign FILE --collect SLIP…`"
-    );
-    Ok(())
+    print("give each person their folder; collect their slips with `healedhue assign FILE --collect SLIP…`")
 }
 
 fn take_in(course: &Course, assignment: &Assignment, arguments: &Arguments) -> Result<(), Problem> {
@@ -120,7 +119,7 @@ fn take_in(course: &Course, assignment: &Assignment, arguments: &Arguments) -> R
     }
     out.flush()?;
     for refused in &collected.refused {
-        eprintln!("error: {}: {}", refused.slip, refused.why);
+        note(format_args!("error: {}: {}", visible(&refused.slip), visible(&refused.why)));
     }
     if collected.refused.is_empty() { Ok(()) } else { Err(Problem::Reported) }
 }
@@ -167,15 +166,9 @@ fn content(path: &Path) -> Result<Vec<u8>, SlipError> {
 /// The marks in words.
 fn told(course: &Course, assignment: &Assignment, collected: &Collected) -> String {
     let painter = Painter::new(super::terminal::When::Auto);
-    let mut text = wrapped(
-        &format!(
-            "{}: {} of {} people handed in.",
-            assignment.title,
-            collected.marked.len(),
-            assignment.people.len()
-        ),
-        0,
-    ) + "\n";
+    let people = counted(assignment.people.len(), "person", "people");
+    let handed = format!("{}: {} of {people} handed in.", assignment.title, collected.marked.len());
+    let mut text = wrapped(&visible(&handed), 0) + "\n";
     for slip in &collected.marked {
         text += &person_told(course, painter, slip);
     }
@@ -186,7 +179,7 @@ fn told(course: &Course, assignment: &Assignment, collected: &Collected) -> Stri
             .filter_map(|id| assignment.person(id))
             .map(|person| person.name.as_str())
             .collect();
-        text += &(painter.strong("No slip marked") + "\n" + &wrapped(&names.join("; "), 2) + "\n");
+        text += &(painter.strong("No slip marked") + "\n" + &wrapped(&visible(&names.join("; ")), 2) + "\n");
     }
     if !collected.misconceptions.is_empty() {
         text += &(painter.strong("Beliefs that showed") + "\n");
@@ -200,7 +193,7 @@ fn told(course: &Course, assignment: &Assignment, collected: &Collected) -> Stri
 }
 
 fn person_told(course: &Course, painter: Painter, slip: &SlipMarked) -> String {
-    let mut text = painter.strong(&slip.name) + "\n";
+    let mut text = painter.strong(&visible(&slip.name)) + "\n";
     let said =
         format!("credit {:.0}%, {} of {} answered", slip.credit * 100.0, slip.answered, slip.answers.len());
     text += &(wrapped(&said, 2) + "\n");

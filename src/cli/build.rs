@@ -2,10 +2,12 @@
 
 use super::CourseFolder;
 use super::cache::CacheFolder;
+use super::lines::{named, print};
 use super::problem::{Problem, impossible};
 use super::progress::{Timing, prove};
 use super::terminal::Painter;
 use crate::course::{Course, Stands, load, report};
+use std::io::Write;
 use std::path::PathBuf;
 use std::time::{Duration, Instant};
 
@@ -32,23 +34,22 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     let start = Instant::now();
     let written = crate::render::build_site(&course, &pools, &arguments.out)?;
     let render = start.elapsed();
-    println!(
+    print(format_args!(
         "{}: {} pages, {:.1} MB in {}",
         course.title,
         written.pages,
         written.bytes as f64 / 1e6,
-        arguments.out.display()
-    );
+        named(&arguments.out)
+    ))?;
     let exercises: usize = pools.values().map(Vec::len).sum();
-    println!(
+    print(format_args!(
         "read the course {}, proved {exercises} exercises {}, wrote the site {}",
         seconds(read),
         seconds(timing.wall),
         seconds(render)
-    );
-    println!("{}", slowest(&timing));
-    println!("open {} in a browser", arguments.out.join("index.html").display());
-    Ok(())
+    ))?;
+    print(slowest(&timing))?;
+    print(format_args!("open {} in a browser", named(&arguments.out.join("index.html"))))
 }
 
 /// The course in a folder, and where its parts stand; its warnings are shown.
@@ -56,7 +57,8 @@ fn read(folder: &CourseFolder) -> Result<(Course, Stands), Problem> {
     let loaded = load(&folder.course);
     match loaded.course {
         Some(course) => {
-            eprint!("{}", report(&loaded.diagnostics, Painter::for_stderr().has_colour()));
+            let told = report(&loaded.diagnostics, Painter::for_stderr().has_colour());
+            let _ = write!(std::io::stderr(), "{told}");
             Ok((course, loaded.stands))
         }
         None => Err(Problem::Course(loaded.diagnostics)),

@@ -4,6 +4,7 @@
 //! out of date, the same exercises are proved again. A folder that cannot be written is no error.
 
 use super::CourseFolder;
+use super::replacement::Replacement;
 use crate::exercise::Proofs;
 use std::io::Write;
 use std::path::PathBuf;
@@ -50,10 +51,10 @@ impl Cache {
     pub fn save(&self) {
         let Some(folder) = self.folder.as_ref().filter(|_| self.proofs.has_grown()) else { return };
         let written = std::fs::create_dir_all(folder)
-            .and_then(|()| tempfile::Builder::new().prefix(".proofs-").tempfile_in(folder))
-            .and_then(|mut file| {
-                file.write_all(&self.proofs.to_bytes())?;
-                file.persist(folder.join(FILE)).map_err(|error| error.error)
+            .and_then(|()| Replacement::begin(&folder.join(FILE)))
+            .and_then(|mut new| {
+                new.file().write_all(&self.proofs.to_bytes())?;
+                new.finish()
             });
         // Nothing depends on it but time.
         drop(written);

@@ -3,6 +3,7 @@
 //! Entry points: [`read_text`] and [`read_input`], [`within`] where the caller words the refusal, [`read_line`] for a person's
 //! answers.
 
+use super::lines::named;
 use super::problem::Problem;
 use crate::handed::text_of;
 use std::fs::File;
@@ -17,7 +18,7 @@ const LONGEST_LINE: u64 = 10_000;
 /// The text of a file, or of standard input for `-`; see [`text_of`].
 pub(super) fn read_text(path: &Path) -> Result<String, Problem> {
     text_of(&read_input(path, MOST_BYTES)?)
-        .map_err(|error| Problem::Input(format!("{}: {error}", path.display())))
+        .map_err(|error| Problem::Input(format!("{}: {error}", named(path))))
 }
 
 /// The content of a file, or of standard input for `-`, of at most `most` bytes.
@@ -25,9 +26,7 @@ pub(super) fn read_input(path: &Path, most: u64) -> Result<Vec<u8>, Problem> {
     let read = if path.as_os_str() == "-" { taken(io::stdin().lock(), most) } else { within(path, most) };
     match read {
         Ok(Some(bytes)) => Ok(bytes),
-        Ok(None) => {
-            Err(Problem::Input(format!("{}: more than the {most} bytes that are read", path.display())))
-        }
+        Ok(None) => Err(Problem::Input(format!("{}: more than the {most} bytes that are read", named(path)))),
         Err(source) => Err(Problem::File { path: path.to_owned(), source }),
     }
 }

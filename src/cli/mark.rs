@@ -1,22 +1,28 @@
 //! `healedhue mark`: marks answer slips and writes the mark book.
 //!
-//! Steps, for some slips at a time: read them; find the key of each paper, or make the paper again from its identity; mark on all
-//! cores; record and tell one after another. A slip that is refused stops nothing: it is told in a line, and the exit code is 1.
+//! Steps: find the slips; see which of one person differ; then, for some slips at a time: read them; find the key of each paper, or make
+//! the paper again from its identity; mark on all cores; record and tell one after another. A slip that is refused stops nothing: it is told in
+//! a line, and the exit code is 1.
 
 mod files;
 mod keys;
+mod rivals;
 mod telling;
 
 use super::CourseFolder;
 use super::build::read_quietly;
 use super::cache::CacheFolder;
 use super::input::read_text;
+use super::lines::{counted, named, print};
+use super::paper::folder::unfit_register;
 use super::problem::Problem;
-use crate::assess::{MarkBook, Recorded, Register, Slip, SlipMarks};
+use super::replacement::{Replacement, check_place};
+use crate::assess::{MarkBook, PaperId, Recorded, Register, Slip, SlipMarks};
+use files::Found;
 use keys::Keys;
 use rayon::prelude::*;
+use rivals::Rivals;
 use std::collections::HashMap;
-use std::fs::File;
 use std::io::{BufWriter, Write};
 use std::path::{Path, PathBuf};
 use telling::Telling;
@@ -24,7 +30,7 @@ use telling::Telling;
 /// Marks answer slips: from the keys that were kept with the papers, or from papers made again. Exit code 1 if a slip is refused.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Slips: files, or folders of .json and .txt files.
+    /// Slips: files, or folders, of which all .json and .txt files are read, those in folders below too.
     #[arg(value_name = "SLIP")]
     slips: Vec<PathBuf>,
     /// Folder that `paper --register` wrote, or its folder of keys.
@@ -45,7 +51,7 @@ pub(super) struct Arguments {
     /// Export all answers of the mark book as CSV.
     #[arg(long, value_name = "FILE", requires = "book")]
     answers_csv: Option<PathBuf>,
-    /// Print JSON: {marked: [...], refused: [{file, why}]}.
+    /// Print JSON: {marked: [...], refused: [{file, why}], passed_over: [{file, why}]}.
     #[arg(long)]
     json: bool,
     #[command(flatten)]
@@ -61,9 +67,24 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     if arguments.slips.is_empty() && arguments.csv.is_none() && arguments.answers_csv.is_none() {
         return Err(Problem::Use("name at least one slip, or a --csv to export".to_owned()));
     }
-    let slips = files::all(&arguments.slips)?;
+    let files::Found { slips, passed_over, .. } = Found::among(&arguments.slips)?;
+    if !arguments.json || slips.is_empty() {
+        telling::passed_over(&passed_over);
+    }
+    if slips.is_empty() && !arguments.slips.is_empty() {
+        return Err(Problem::Input(
+            "there is no slip in these folders, nor in folders below: no .json and no .txt file".to_owned(),
+        ));
+    }
+    for file in [&arguments.csv, &arguments.answers_csv].into_iter().flatten() {
+        check_place(file).map_err(|source| Problem::File { path: file.clone(), source })?;
+    }
     // Before a mark book is begun: without a course there is nothing to put into one.
     let course = (!slips.is_empty()).then(|| read_quietly(&arguments.folder)).transpose()?;
+    let missing = arguments.book.as_ref().filter(|book| slips.is_empty() && !book.exists());
+    if let Some(book) = missing {
+        return Err(Problem::Input(format!("{}: there is no mark book here to export from", named(book))));
+    }
     let mut book = arguments.book.as_deref().map(open_book).transpose()?;
     let mut refused = 0;
     if let Some(course) = course {
@@ -71,10 +92,16 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         let cache = arguments.cache.open(&arguments.folder);
         let mut keys = Keys::open(&course, arguments.keys.as_deref(), register, &cache)?;
         let out = BufWriter::new(std::io::stdout().lock());
-        let mut telling = Telling::new(out, arguments.json, slips.len());
-        let mut seen: HashMap<(String, String), PathBuf> = HashMap::new();
+        let mut telling = Telling::new(out, arguments.json, slips.len(), book.is_some());
+        let rivals = if arguments.second_attempt {
+            Rivals::none()
+        } else {
+            let found = Rivals::among(&slips, &mut keys, book.as_ref());
+            found.map_err(|error| Problem::Input(error.to_string()))?
+        };
+        let mut seen = Seen::new();
         telling.begin()?;
-        for some in slips.chunks(AT_ONCE) {
+        for (chunk, some) in slips.chunks(AT_ONCE).enumerate() {
             let read: Vec<Result<Slip, String>> = some.par_iter().map(|path| files::slip(path)).collect();
             // Papers are made again by all cores together, so before the slips are shared out.
             keys.prepare(read.iter().flatten());
@@ -82,8 +109,11 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
                 .into_par_iter()
                 .map(|slip| slip.and_then(|slip| keys.mark(&slip).map(|marks| (slip, marks))))
                 .collect();
-            for (path, marked) in some.iter().zip(marked) {
+            for (at, (path, marked)) in some.iter().zip(marked).enumerate() {
                 let recorded = marked.and_then(|(slip, marks)| {
+                    if let Some(why) = rivals.refused(chunk * AT_ONCE + at) {
+                        return Err(why.to_owned());
+                    }
                     let recorded =
                         record(path, &slip, &marks, &mut seen, book.as_mut(), arguments.second_attempt)?;
                     Ok((marks, recorded))
@@ -97,62 +127,70 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
                 }
             }
         }
-        telling.end()?;
+        telling.end(&passed_over)?;
     }
     if let Some(book) = &book {
         for (file, answers) in [(&arguments.csv, false), (&arguments.answers_csv, true)] {
             if let Some(file) = file {
                 export(book, file, answers)?;
+                if slips.is_empty() {
+                    let results = book.results().map_err(|error| Problem::Input(error.to_string()))?;
+                    print(format_args!(
+                        "{}: {}",
+                        named(file),
+                        counted(results as usize, "result", "results")
+                    ))?;
+                }
             }
         }
     }
     if refused > 0 { Err(Problem::Reported) } else { Ok(()) }
 }
 
+/// Slips marked in this run: by paper, the first with the digest of its answers.
+type Seen = HashMap<PaperId, (PathBuf, String)>;
+
 /// Records the marks of a slip. Nobody is marked twice in one run, or recorded twice at all.
 fn record(
     path: &Path,
     slip: &Slip,
     marks: &SlipMarks,
-    seen: &mut HashMap<(String, String), PathBuf>,
+    seen: &mut Seen,
     book: Option<&mut MarkBook>,
     another: bool,
 ) -> Result<Option<Recorded>, String> {
-    let who = (slip.paper.blueprint.clone(), slip.paper.candidate.clone());
-    if let Some(first) = seen.get(&who)
-        && !another
-    {
-        return Err(format!("`{}` has a slip among these already: {}", who.1, first.display()));
+    let answers = slip.answers_digest();
+    let first = seen.get(&slip.paper).filter(|_| !another);
+    if let Some((first, _)) = first.filter(|(_, known)| *known == answers) {
+        return Err(format!("it answers like {}, which is marked: a copy", named(first)));
     }
     let recorded =
-        book.map(|book| book.record(slip, marks, another)).transpose().map_err(|error| error.to_string())?;
-    seen.insert(who, path.to_owned());
+        book.map(|book| book.record(slip, marks, another)).transpose().map_err(|error| match first {
+            Some((first, _)) => format!("{error}; {} is that slip", named(first)),
+            None => error.to_string(),
+        })?;
+    seen.entry(slip.paper.clone()).or_insert_with(|| (path.to_owned(), answers));
     Ok(recorded)
 }
 
 /// Opens the mark book of a command, or begins it.
 pub(super) fn open_book(path: &Path) -> Result<MarkBook, Problem> {
-    MarkBook::open(path).map_err(|error| Problem::Input(format!("{}: {error}", path.display())))
+    check_place(path).map_err(|source| Problem::File { path: path.to_owned(), source })?;
+    MarkBook::open(path).map_err(|error| Problem::Input(format!("{}: {error}", named(path))))
 }
 
 fn read_register(path: &Path) -> Result<Register, Problem> {
-    Register::read(&read_text(path)?).map_err(|error| {
-        let lines: Vec<String> =
-            error.0.iter().map(|problem| format!("{}: {problem}", path.display())).collect();
-        Problem::Input(lines.join("\nerror: "))
-    })
+    Register::read(&read_text(path)?).map_err(|error| unfit_register(path, &error))
 }
 
 /// Writes an export beside the old one and moves it into its place.
 fn export(book: &MarkBook, path: &Path, answers: bool) -> Result<(), Problem> {
     let failed = |source| Problem::File { path: path.to_owned(), source };
-    let folder = path.parent().filter(|parent| !parent.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    let mut file = tempfile::Builder::new().prefix(".export-").tempfile_in(folder).map_err(failed)?;
-    let mut out = BufWriter::new(file.as_file_mut());
+    let mut new = Replacement::begin(path).map_err(failed)?;
+    let mut out = BufWriter::new(new.file());
     let written = if answers { book.answers_csv(&mut out) } else { book.results_csv(&mut out) };
-    written.map_err(|error| Problem::Input(format!("{}: {error}", path.display())))?;
+    written.map_err(|error| Problem::Input(format!("{}: {error}", named(path))))?;
     out.flush().map_err(failed)?;
     drop(out);
-    let _: File = file.persist(path).map_err(|error| failed(error.error))?;
-    Ok(())
+    new.finish().map_err(failed)
 }

@@ -12,6 +12,7 @@ mod coverage;
 mod foresee;
 mod input;
 mod layers;
+mod lines;
 mod mark;
 mod paper;
 mod pigment;
@@ -19,6 +20,7 @@ mod practise;
 mod problem;
 mod progress;
 mod ranking;
+mod replacement;
 mod report;
 mod skin;
 mod strip;
@@ -70,6 +72,15 @@ struct CourseFolder {
     /// Folder of the course: the one that holds book.toml.
     #[arg(long, value_name = "FOLDER", default_value = ".")]
     course: PathBuf,
+}
+
+/// Reads a whole number between these bounds on the command line; see [`clap::builder::ValueParser`].
+fn whole<T: TryFrom<u64>>(least: u64, most: u64) -> impl Fn(&str) -> Result<T, String> + Clone {
+    move |text| {
+        let number = text.parse::<u64>().ok().filter(|number| (least..=most).contains(number));
+        let fits = number.and_then(|number| T::try_from(number).ok());
+        fits.ok_or_else(|| format!("give a whole number from {least} to {most}"))
+    }
 }
 
 /// Runs the command given to this process and returns its exit code.

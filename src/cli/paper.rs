@@ -5,10 +5,12 @@ pub(super) mod folder;
 use super::CourseFolder;
 use super::build::read_quietly;
 use super::cache::CacheFolder;
+use super::lines::{counted, note};
 use super::problem::Problem;
 use super::progress::pool_of;
 use super::terminal::wrapped;
-use crate::assess::{Key, MarkTables, Paper, PaperPool, survey};
+use super::whole;
+use crate::assess::{Key, MarkTables, Paper, PaperPool, survey, visible};
 use crate::course::Blueprint;
 use serde::Serialize;
 use std::io::Write;
@@ -20,10 +22,10 @@ pub(super) struct Arguments {
     /// Id of the blueprint: the name of a file in lessons/papers, without .yaml.
     blueprint: String,
     /// Seed, up to 9007199254740991. Without it, a single paper has the course's seed, and a register one that nobody can foresee.
-    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u64).range(..=MOST_SEED))]
+    #[arg(long, value_name = "N", value_parser = whole::<u64>(0, MOST_SEED))]
     seed: Option<u64>,
     /// Who sits it.
-    #[arg(long, value_name = "ID", default_value = "anybody")]
+    #[arg(long, value_name = "ID", default_value = "anybody", value_parser = candidate)]
     candidate: String,
     /// Print the paper as JSON, without any key.
     #[arg(long, conflicts_with_all = ["register", "survey"])]
@@ -41,7 +43,7 @@ pub(super) struct Arguments {
     #[arg(long, requires = "register")]
     replace: bool,
     /// Print how alike the papers of so many seeds are.
-    #[arg(long, value_name = "COUNT", conflicts_with = "register", value_parser = clap::value_parser!(u64).range(1..=1_000_000))]
+    #[arg(long, value_name = "COUNT", conflicts_with = "register", value_parser = whole::<u64>(1, 1_000_000))]
     survey: Option<u64>,
     #[command(flatten)]
     folder: CourseFolder,
@@ -52,16 +54,26 @@ pub(super) struct Arguments {
 /// Greatest whole number that JSON carries everywhere.
 const MOST_SEED: u64 = (1 << 53) - 1;
 
+/// Whoever sits a paper alone may be called anything that can be seen.
+fn candidate(text: &str) -> Result<String, String> {
+    let seen = !text.trim().is_empty() && visible(text) == text;
+    if seen { Ok(text.to_owned()) } else { Err("give an id of characters that can be seen".to_owned()) }
+}
+
 pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     let course = read_quietly(&arguments.folder)?;
-    if let (Some(register), Some(out)) = (&arguments.register, &arguments.out) {
-        let sitting = folder::Sitting::prepare(register, out, arguments.replace)?;
-        let cache = arguments.cache.open(&arguments.folder);
-        let pool = pool_of(&course, &arguments.blueprint, &cache)?;
-        return sitting.write(&pool, arguments.seed.unwrap_or_else(unforeseeable));
-    }
+    let sitting = match (&arguments.register, &arguments.out) {
+        (Some(register), Some(out)) => Some(folder::Sitting::prepare(register, out, arguments.replace)?),
+        _ => None,
+    };
     let cache = arguments.cache.open(&arguments.folder);
     let pool = pool_of(&course, &arguments.blueprint, &cache)?;
+    for idle in &pool.idle {
+        note(format_args!("warning: {idle}"));
+    }
+    if let Some(sitting) = sitting {
+        return sitting.write(&pool, arguments.seed.unwrap_or_else(unforeseeable));
+    }
     let mut out = std::io::stdout().lock();
     let input = |error: crate::assess::AssembleError| Problem::Input(error.to_string());
     let seed = arguments.seed.unwrap_or(course.seed & MOST_SEED);
@@ -107,10 +119,10 @@ fn unforeseeable() -> u64 {
 fn listing(pool: &PaperPool, paper: &Paper) -> String {
     let blueprint: &Blueprint = pool.blueprint;
     let mut text = format!(
-        "{}\n{} minutes, {} questions, pass mark {:.1}%, difficulty {:.3}\npaper {}, candidate {}, seed {}\n",
+        "{}\n{}, {}, pass mark {:.1}%, difficulty {:.3}\npaper {}, candidate {}, seed {}\n",
         blueprint.title,
-        blueprint.minutes,
-        paper.questions.len(),
+        counted(blueprint.minutes as usize, "minute", "minutes"),
+        counted(paper.questions.len(), "question", "questions"),
         blueprint.pass_mark(),
         paper.difficulty,
         paper.id.digest,

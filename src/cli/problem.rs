@@ -1,8 +1,11 @@
 //! Why a command did not succeed.
 
+use super::lines::{cause, named};
 use super::terminal::Painter;
+use crate::assess::visible;
 use crate::course::{Diagnostic, Severity, Stands, report};
 use crate::exercise::GenerateError;
+use crate::render::RenderError;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 use thiserror::Error;
@@ -14,7 +17,7 @@ pub(super) enum Problem {
     #[error("the course has errors")]
     Course(Vec<Diagnostic>),
     /// A file could not be read or written.
-    #[error("{}: {source}", path.display())]
+    #[error("{}: {}", named(path), cause(source))]
     File {
         /// The file.
         path: PathBuf,
@@ -23,7 +26,7 @@ pub(super) enum Problem {
     },
     /// The site could not be written.
     #[error(transparent)]
-    Render(#[from] crate::render::RenderError),
+    Render(RenderError),
     /// Input that is not what it should be.
     #[error("{0}")]
     Input(String),
@@ -36,6 +39,18 @@ pub(super) enum Problem {
     /// The command was used wrongly.
     #[error("{0}")]
     Use(String),
+}
+
+impl From<RenderError> for Problem {
+    fn from(error: RenderError) -> Self {
+        match error {
+            // As of any other file: in the words of this program, not in the system's.
+            RenderError::Io { action, path, source } => {
+                Problem::Input(format!("{}: could not {action}: {}", named(&path), cause(&source)))
+            }
+            other => Problem::Render(other),
+        }
+    }
 }
 
 impl Problem {
@@ -52,7 +67,10 @@ impl Problem {
             }
             Problem::Print(error) if error.kind() == std::io::ErrorKind::BrokenPipe => Ok(()),
             Problem::Reported => Ok(()),
-            other => writeln!(err, "error: {other}"),
+            // A line a problem; within it, names from outside may hold anything.
+            other => {
+                format!("error: {other}").lines().try_for_each(|line| writeln!(err, "{}", visible(line)))
+            }
         };
     }
 }
@@ -78,7 +96,7 @@ pub(super) fn write_whole(path: &Path, text: &str, replace: bool) -> Result<(), 
     let there = || {
         Problem::Input(format!(
             "{}: the file is there already; choose another name, or `--replace` it",
-            path.display()
+            named(path)
         ))
     };
     if path.is_dir() {
@@ -92,7 +110,7 @@ pub(super) fn write_whole(path: &Path, text: &str, replace: bool) -> Result<(), 
         _ => Path::new("."),
     };
     if !folder.is_dir() {
-        return Err(file(std::io::Error::other(format!("there is no folder {}", folder.display()))));
+        return Err(file(std::io::Error::other(format!("there is no folder {}", named(folder)))));
     }
     let mut builder = tempfile::Builder::new();
     // A temporary file is for its owner alone, a picture for whom the folder lets read.

@@ -8,9 +8,11 @@ mod tables;
 use super::CourseFolder;
 use super::build::{read_quietly, seconds};
 use super::input::read_input;
+use super::lines::{counted, named, note, print};
 use super::problem::Problem;
+use super::whole;
 use crate::assess::report::{Cohort, Report, report};
-use crate::assess::{BookReader, Selection};
+use crate::assess::{BookReader, Selection, visible};
 use crate::course::{Course, Date};
 use crate::json;
 use crate::render::{FilesFolder, ReportFolder, SiteLink};
@@ -29,7 +31,7 @@ pub(super) struct Arguments {
     #[arg(long, value_name = "ID", requires = "book")]
     blueprint: Vec<String>,
     /// Of the mark book only the sitting with this seed; may be given several times.
-    #[arg(long, value_name = "N", requires = "book")]
+    #[arg(long, value_name = "N", requires = "book", value_parser = whole::<u64>(0, i64::MAX as u64))]
     seed: Vec<u64>,
     /// Marked sheets instead: JSON, {"questions": [...], "sheets": [...]}; - reads standard input.
     #[arg(long, value_name = "FILE")]
@@ -79,11 +81,11 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     if let Some(title) = &arguments.title {
         cohort.title.clone_from(title);
     }
-    let read = start.elapsed();
+    let took_to_read = start.elapsed();
     let start = Instant::now();
     let report =
-        report(&cohort, &course).map_err(|error| Problem::Input(format!("{}: {error}", file.display())))?;
-    let counted = start.elapsed();
+        report(&cohort, &course).map_err(|error| Problem::Input(format!("{}: {error}", named(file))))?;
+    let took_to_count = start.elapsed();
     let start = Instant::now();
     if let Some(tables) = &tables {
         tables.write(tables::tables(&report)?)?;
@@ -91,23 +93,21 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     if let Some((folder, due)) = assignments.as_ref().zip(arguments.due) {
         assign(folder, &report, &course, due)?;
     }
-    let Some(pages) = &pages else { return print(&report) };
+    let Some(pages) = &pages else { return print_json(&report) };
     let written = pages.write(&report, site.as_ref())?;
     for sentence in report.summary.iter().chain(&report.notes) {
-        println!("{sentence}");
+        print(visible(sentence))?;
     }
-    println!(
-        "{} {}, {:.1} MB in {}; read {}, counted {}, wrote {}",
-        written.pages,
-        if written.pages == 1 { "page" } else { "pages" },
+    print(format_args!(
+        "{}, {:.1} MB in {}; read {}, counted {}, wrote {}",
+        counted(written.pages, "page", "pages"),
         written.bytes as f64 / 1e6,
-        arguments.out.display(),
-        seconds(read),
-        seconds(counted),
+        named(&arguments.out),
+        seconds(took_to_read),
+        seconds(took_to_count),
         seconds(start.elapsed())
-    );
-    println!("open {} in a browser", arguments.out.join("index.html").display());
-    Ok(())
+    ))?;
+    print(format_args!("open {} in a browser", named(&arguments.out.join("index.html"))))
 }
 
 fn date(text: &str) -> Result<Date, String> {
@@ -119,9 +119,7 @@ fn assign(folder: &FilesFolder, report: &Report, course: &Course, due: Date) -> 
     let made = next::assignments(report, course, due);
     for why in &made.left_out {
         // An id may be anybody's words.
-        let why: String =
-            why.chars().map(|c| if c.is_control() { char::REPLACEMENT_CHARACTER } else { c }).collect();
-        eprintln!("not assigned: {why}");
+        note(format_args!("not assigned: {}", visible(why)));
     }
     folder.write(made.files.into_iter().map(|(name, text)| (name, text.into_bytes())).collect())?;
     Ok(())
@@ -136,7 +134,7 @@ fn cohort(arguments: &Arguments) -> Result<(&Path, Cohort), Problem> {
     let file = arguments.book.as_deref().unwrap_or(Path::new(""));
     let selection = Selection { blueprints: arguments.blueprint.clone(), seeds: arguments.seed.clone() };
     let cohort = BookReader::open(file).and_then(|book| book.cohort(&selection));
-    Ok((file, cohort.map_err(|error| Problem::Input(format!("{}: {error}", file.display())))?))
+    Ok((file, cohort.map_err(|error| Problem::Input(format!("{}: {error}", named(file))))?))
 }
 
 /// Largest file of marked sheets, in bytes: ten thousand sheets of sixty questions take about 50 MB.
@@ -144,10 +142,19 @@ const MOST_BYTES: u64 = 500_000_000;
 
 fn read_marks(path: &Path) -> Result<Cohort, Problem> {
     let text = read_input(path, MOST_BYTES)?;
-    if text.trim_ascii_start().starts_with(b"[") {
+    let what = match text.trim_ascii_start() {
+        [] => Some("the file is empty"),
+        [b'{', ..] => None,
+        [b'[', ..] => Some("this is a list"),
+        sqlite if sqlite.starts_with(b"SQLite format 3") => {
+            Some("this is a mark book, which is given with --book, or another file of SQLite")
+        }
+        _ => Some("this is no JSON"),
+    };
+    if let Some(what) = what {
         return Err(Problem::Input(format!(
-            "{}: this is a list; marked sheets are an object, {{\"questions\": [...], \"sheets\": [...]}} (docs/reports.md)",
-            path.display()
+            "{}: {what}; marked sheets are an object, {{\"questions\": [...], \"sheets\": [...]}} (docs/reports.md)",
+            named(path)
         )));
     }
     serde_json::from_slice(&text).or_else(|_| {
@@ -155,12 +162,12 @@ fn read_marks(path: &Path) -> Result<Cohort, Problem> {
         let text = String::from_utf8_lossy(&text);
         json::read(&text, &[]).map_err(|wrong| {
             let at = wrong.field().map_or_else(String::new, |field| format!("{field}: "));
-            Problem::Input(format!("{}: {at}{}", path.display(), wrong.why))
+            Problem::Input(format!("{}: {at}{}", named(path), wrong.why))
         })
     })
 }
 
-fn print(report: &Report) -> Result<(), Problem> {
+fn print_json(report: &Report) -> Result<(), Problem> {
     let mut out = BufWriter::new(std::io::stdout().lock());
     serde_json::to_writer_pretty(&mut out, report).map_err(std::io::Error::from)?;
     writeln!(out)?;

@@ -113,9 +113,12 @@ impl Blueprint {
         sum / judges.len() as f64
     }
 
-    /// The pass mark in percent of the whole mark: the estimates, weighted as the sections are.
+    /// The pass mark in percent of the whole mark: the estimates, weighted as the sections are, to ten decimals. Sums of decimals end in digits
+    /// that nobody meant (61.49999999999999); ten decimals are finer than the rounding that marks are allowed.
     pub fn pass_mark(&self) -> f64 {
-        self.sections.iter().enumerate().map(|(place, section)| section.weight * self.estimate(place)).sum()
+        let sections = self.sections.iter().enumerate();
+        let sum: f64 = sections.map(|(place, section)| section.weight * self.estimate(place)).sum();
+        libm::round(sum * 1e10) / 1e10
     }
 
     /// Standard error of the pass mark in percent: that of the mean of the judges' own pass marks; `None` with one judge.

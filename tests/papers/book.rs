@@ -36,7 +36,10 @@ fn marking_again_changes_nothing_and_another_slip_needs_leave() {
     let before = answers(&book);
     assert_eq!(before.lines().count(), 17, "a line of names and sixteen answers");
     assert_eq!(book.record(&first, &marks_of(&first), true).unwrap(), Recorded::Already(1));
-    assert!(matches!(book.record(&second, &marks_of(&second), false), Err(BookError::Another(1))));
+    assert!(matches!(
+        book.record(&second, &marks_of(&second), false),
+        Err(BookError::Another { attempt: 1, .. })
+    ));
     assert_eq!(before, answers(&book));
     assert_eq!(book.record(&second, &marks_of(&second), true).unwrap(), Recorded::New(2));
     assert_eq!(book.record(&second, &marks_of(&second), false).unwrap(), Recorded::Already(2));
@@ -92,6 +95,36 @@ fn exports_hold_no_formula() {
         assert!(formula.is_empty(), "{formula:?}");
         assert!(records.iter().any(|record| record.get(1) == Some("'=HYPERLINK(\"x\",\"y\")")));
     }
+}
+
+/// What a killed export leaves goes with the next one; what is somebody else's, or another export's, stays.
+#[test]
+fn leftovers_of_killed_exports_are_removed() {
+    let folder = tempfile::tempdir().unwrap();
+    let slip = write(folder.path(), "q1.json", &filled(&POOL, &POOL.paper("q1", 3).unwrap(), 3));
+    let (left, others) = (
+        ".healedhue-new-marks.csv-Ab3dEf9h",
+        [".healedhue-new-answers.csv-Ab3dEf9h", ".healedhue-new-marks.csv-mine"],
+    );
+    for name in [left].iter().chain(&others) {
+        fs::write(folder.path().join(name), "half a line").unwrap();
+    }
+    let export = || {
+        let mut command = run(&["mark"]);
+        command.arg("--book").arg(folder.path().join("book.sqlite"));
+        command.arg("--csv").arg(folder.path().join("marks.csv"));
+        command
+    };
+    export().assert().code(1).stderr(contains("there is no mark book here to export from"));
+    export().arg(&slip).assert().success();
+    assert!(!folder.path().join(left).exists());
+    assert!(others.iter().all(|name| folder.path().join(name).exists()));
+    export().assert().success().stdout(contains("marks.csv: 1 result\n"));
+    let mut elsewhere = run(&["mark"]);
+    elsewhere.arg(&slip).arg("--book").arg(folder.path().join("new.sqlite"));
+    elsewhere.arg("--csv").arg(folder.path().join("nowhere/marks.csv"));
+    elsewhere.assert().code(1).stderr(contains("its folder is not there; make it first"));
+    assert!(!folder.path().join("new.sqlite").exists(), "nothing is begun that cannot be ended");
 }
 
 /// The real program is killed while it records; whatever stands in the book is whole, and a second run completes it.

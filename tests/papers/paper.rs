@@ -282,6 +282,71 @@ fn wrong_registers_are_told_line_by_line() {
     assert!(!folder.path().join("out").exists());
 }
 
+/// A name with a comma would be cut short, and characters nobody sees would change how other names are shown.
+#[test]
+fn names_that_would_be_cut_short_or_are_not_seen_whole_are_refused_with_line_and_field() {
+    let folder = tempfile::tempdir().unwrap();
+    let people = folder.path().join("people.csv");
+    let told = |content: &str| {
+        fs::write(&people, content).unwrap();
+        let mut command = run(&["paper", "small"]);
+        command.arg("--register").arg(&people).arg("--out").arg(folder.path().join("out"));
+        let stderr = command.assert().code(1).get_output().stderr.clone();
+        String::from_utf8(stderr).unwrap().replace(&people.display().to_string(), "people.csv")
+    };
+    let all = [
+        told("id,name\nq1,Orrin Vell\nq2,Brook, Tamsel\n"),
+        told("id,name,group\nq1,\"Vell, Orrin\",one\nq2,Brook, Tamsel,two\n"),
+        told("name;id\nVell; Orrin;q1\n"),
+        told(
+            "id,name\nq1,Orrin \u{202e}lleV\nq2,Tamsel\u{2066} Brook\nq3,Perrin\u{1b}[31m Ash\nq4,Aldra\u{9b}Moor\n",
+        ),
+        told("id,name\nq1,\"Orrin\nq2,Tamsel\n"),
+        told("id,name\nq1,Orrin\tVell\n"),
+        told(&format!("id,name\nq1,{}\n", "long ".repeat(60))),
+        told("id,na\u{1b}me\nq1,Orrin\n"),
+    ];
+    insta::assert_snapshot!("names_refused", all.join("---\n"));
+    // Quoted, with empty fields at the end, and in scripts that need joiners, names are names.
+    let register =
+        healedhue::assess::Register::read("id,name\nq1,\"Vell, Orrin\"\nq2,Tamsel Brook,\nq3,می\u{200c}نا\n");
+    let names: Vec<String> = register.unwrap().people.into_iter().map(|person| person.name).collect();
+    assert_eq!(names, ["Vell, Orrin", "Tamsel Brook", "می\u{200c}نا"]);
+}
+
+/// The section is filled by others: papers are made, and whoever makes them hears of it.
+#[test]
+fn a_drill_that_gives_a_section_nothing_is_named_with_the_conditions_that_failed() {
+    let first = "{id: first, title: First part, skills: [foresee], bank: true,";
+    let fixture = small_course()
+        .replace("lessons/papers/small.yaml", "minutes: 10\n", "minutes: 10\npool: 2\n")
+        .replace(
+            "lessons/papers/small.yaml",
+            first,
+            &first.replace("bank:", "drills: [first-choice], bank:"),
+        );
+    let paper = |arguments: &[&str]| {
+        let mut command = run(&["paper", "small", "--seed", "5"]);
+        command.arg("--course").arg(fixture.path("")).args(arguments);
+        command.assert().success().get_output().clone()
+    };
+    let told = paper(&["--json"]);
+    let paper_of_it: serde_json::Value = serde_json::from_slice(&told.stdout).unwrap();
+    assert_eq!(paper_of_it["sections"][0]["questions"].as_array().map(Vec::len), Some(3));
+    let told = String::from_utf8(told.stderr).unwrap();
+    assert_eq!(told.matches("first-choice").count(), 1, "{told}");
+    insta::assert_snapshot!("idle_drill", told);
+    // Out of the section's band is another reason.
+    let narrow = small_course().append("lessons/papers/small.yaml", "").replace(
+        "lessons/papers/small.yaml",
+        "questions: 1, weight: 30}",
+        "questions: 1, weight: 30, difficulty: {least: 0.9, most: 1}}",
+    );
+    let course = narrow.load().course.expect("a course");
+    let error = PaperPool::new(&course, "small", &Proofs::none(), || ()).expect_err("nothing in the band");
+    assert!(error.to_string().contains("the section `second` asks 1 question, and"), "{error}");
+}
+
 #[test]
 fn a_blueprint_that_cannot_be_kept_says_what_to_change() {
     let told = |from: &str, to: &str| {

@@ -98,6 +98,8 @@ impl AnswerMarked {
             skill: self.skill.clone(),
             answer: self.answer.clone(),
             key: key.clone(),
+            answer_said: self.answer.clone(),
+            key_said: key.clone(),
             credit: self.credit,
             consequence: self.consequence.clone(),
             misconception: self.misconception.clone(),

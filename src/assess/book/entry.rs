@@ -3,11 +3,11 @@
 use super::{BookError, MarkBook, Recorded, ResultKind};
 use crate::assess::assigned::SlipMarked;
 use crate::assess::marking::{AnswerMarks, SectionMarks, SlipMarks};
+use crate::assess::paper::PaperId;
 use crate::assess::put::QuestionPut;
-use crate::assess::slip::Slip;
+use crate::assess::slip::{Slip, digest_of};
 use crate::course::Assignment;
-use rusqlite::{OptionalExtension, Transaction, TransactionBehavior, params};
-use sha2::{Digest, Sha256};
+use rusqlite::{Connection, OptionalExtension, Transaction, TransactionBehavior, params};
 use std::borrow::Cow;
 use std::collections::HashMap;
 
@@ -52,7 +52,7 @@ impl<'m> Entry<'m> {
             seed: signed(paper.seed),
             digest: &paper.digest,
             name: marks.name.as_deref().unwrap_or_default(),
-            slip: digest_of(slip.answers.iter().map(String::as_str)),
+            slip: slip.answers_digest(),
             seconds: marks.seconds,
             total: marks.total,
             standard: Some(Standard {
@@ -136,20 +136,42 @@ impl MarkBook {
             }
             return Ok(Recorded::Already(attempt));
         }
-        let last: u32 = work
-            .prepare_cached(
-                "SELECT coalesce(max(attempt), 0) FROM result
-                 WHERE kind = ?1 AND course = ?2 AND blueprint = ?3 AND candidate = ?4 AND seed = ?5",
-            )?
-            .query_row(params![kind, identity.0, identity.1, identity.2, entry.seed], |row| row.get(0))?;
-        if last > 0 && !another {
-            return Err(BookError::Another(last));
+        let last = last_attempt(&work, kind, identity, entry.seed)?;
+        if let Some((attempt, total)) = last.filter(|_| !another) {
+            return Err(BookError::Another { attempt, total });
         }
-        insert(&work, &self.known, &mut new, entry, last + 1)?;
+        let attempt = last.map_or(1, |(last, _)| last + 1);
+        insert(&work, &self.known, &mut new, entry, attempt)?;
         work.commit()?;
         self.known.extend(new);
-        Ok(Recorded::New(last + 1))
+        Ok(Recorded::New(attempt))
     }
+
+    /// Whether anything is recorded of a paper.
+    ///
+    /// # Errors
+    /// [`BookError`] where the book cannot be read.
+    pub fn holds(&self, paper: &PaperId) -> Result<bool, BookError> {
+        let identity = (paper.course.as_str(), paper.blueprint.as_str(), paper.candidate.as_str());
+        let last = last_attempt(&self.connection, ResultKind::Paper.word(), identity, signed(paper.seed))?;
+        Ok(last.is_some())
+    }
+}
+
+/// The last attempt at something with its mark in percent; `identity` is course, blueprint and candidate.
+fn last_attempt(
+    book: &Connection,
+    kind: &str,
+    identity: (&str, &str, &str),
+    seed: i64,
+) -> rusqlite::Result<Option<(u32, f64)>> {
+    book.prepare_cached(
+        "SELECT attempt, total FROM result
+         WHERE kind = ?1 AND course = ?2 AND blueprint = ?3 AND candidate = ?4 AND seed = ?5
+         ORDER BY attempt DESC LIMIT 1",
+    )?
+    .query_row(params![kind, identity.0, identity.1, identity.2, seed], |row| Ok((row.get(0)?, row.get(1)?)))
+    .optional()
 }
 
 /// Ids of questions by name and digest.
@@ -257,14 +279,4 @@ fn question(
         };
     new.insert(key, id);
     Ok(id)
-}
-
-/// Digest of a slip's answers, spaces around them left out.
-fn digest_of<'a>(answers: impl Iterator<Item = &'a str>) -> String {
-    let mut hash = Sha256::new();
-    for answer in answers {
-        hash.update(answer.trim().as_bytes());
-        hash.update([0]);
-    }
-    hash.finalize().iter().take(16).map(|byte| format!("{byte:02x}")).collect()
 }

@@ -45,16 +45,40 @@ pub enum BookError {
     Later(i32),
     /// The candidate has handed in something else for this paper.
     #[error(
-        "another slip of this person for this paper is in the book already, as attempt {0}; nothing was changed (--second-attempt \
-         records this one too)"
+        "another slip of this person for this paper is in the book already, as attempt {attempt} with {total:.1}% of 100; that one stays \
+         (--second-attempt records this one too)"
     )]
-    Another(u32),
+    Another {
+        /// The last attempt in the book.
+        attempt: u32,
+        /// Its mark, percent.
+        total: f64,
+    },
     /// SQLite refused.
-    #[error("the mark book: {0}")]
+    #[error("the mark book: {}", refusal(.0))]
     Sqlite(#[from] rusqlite::Error),
     /// The export could not be written.
     #[error("the export: {0}")]
     Export(#[from] csv::Error),
+}
+
+/// Why SQLite refused, in the words of this program where it has some.
+fn refusal(error: &rusqlite::Error) -> String {
+    use rusqlite::ErrorCode;
+    match error.sqlite_error_code() {
+        Some(ErrorCode::CannotOpen) => {
+            "it cannot be opened here: the folder is missing or may not be read".to_owned()
+        }
+        Some(ErrorCode::ReadOnly | ErrorCode::PermissionDenied) => "it may not be written".to_owned(),
+        Some(ErrorCode::DatabaseBusy | ErrorCode::DatabaseLocked) => {
+            "another program is writing it; try again when that has ended".to_owned()
+        }
+        Some(ErrorCode::DiskFull) => "no room is left on the disk".to_owned(),
+        Some(ErrorCode::DatabaseCorrupt) => {
+            "the file is damaged; take the last copy that was whole".to_owned()
+        }
+        _ => error.to_string(),
+    }
 }
 
 /// What became of a result.

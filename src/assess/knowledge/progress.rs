@@ -9,6 +9,7 @@
 
 use super::parameters::Parameters;
 use super::{Knowledge, Seconds};
+use crate::json;
 use crate::language::Language;
 use crate::say;
 use serde::{Deserialize, Serialize};
@@ -148,7 +149,7 @@ impl Progress {
             return Err(ReadError::NoRecord(Unusable::Empty));
         }
         let value: Value =
-            serde_json::from_str(text).map_err(|error| ReadError::NoRecord(unreadable(&error)))?;
+            serde_json::from_str(text).map_err(|error| ReadError::NoRecord(unreadable(&error, text)))?;
         if !value.is_object() {
             return Err(ReadError::NoRecord(Unusable::NoObject));
         }
@@ -159,7 +160,7 @@ impl Progress {
             return Err(ReadError::Newer { found });
         }
         let written: Written =
-            serde_json::from_value(value).map_err(|error| ReadError::NoRecord(unreadable(&error)))?;
+            serde_json::from_value(value).map_err(|error| ReadError::NoRecord(unreadable(&error, "")))?;
         let mut progress = Progress { others: written.others, ..Progress::default() };
         let mut notes = Vec::new();
         for (skill, value) in written.skills {
@@ -201,8 +202,12 @@ impl Progress {
     }
 }
 
-fn unreadable(error: &serde_json::Error) -> Unusable {
-    if error.is_eof() { Unusable::EndsEarly(error.line()) } else { Unusable::Unreadable(error.to_string()) }
+fn unreadable(error: &serde_json::Error, text: &str) -> Unusable {
+    if error.is_eof() {
+        Unusable::EndsEarly(error.line())
+    } else {
+        Unusable::Unreadable(json::said(error, text))
+    }
 }
 
 /// A trace whose numbers can be true.
@@ -210,7 +215,8 @@ fn entry(value: &Value) -> Result<Knowledge, Unusable> {
     if !value.is_object() {
         return Err(Unusable::NoObject);
     }
-    let knowledge: Knowledge = serde_json::from_value(value.clone()).map_err(|error| unreadable(&error))?;
+    let knowledge: Knowledge =
+        serde_json::from_value(value.clone()).map_err(|error| unreadable(&error, ""))?;
     if !(0.0..=1.0).contains(&knowledge.known) {
         return Err(Unusable::Known(knowledge.known));
     }

@@ -1,53 +1,126 @@
 //! Slips in files.
+//!
+//! Entry points: [`Found::among`] lists what there is to mark, and [`slip`] reads one.
 
+use super::super::lines::cause;
+use super::super::paper::folder::{RECORD, WRITTEN};
 use super::super::problem::Problem;
 use crate::assess::Slip;
+use std::collections::HashSet;
+use std::fs;
 use std::io::Read;
 use std::path::{Path, PathBuf};
 
 /// Longest slip that is read, in bytes; [`Slip::read`] says what is too long.
 const MOST_BYTES: u64 = 1_000_000;
 
-/// Every file named, and in folders every .json and .txt file, by name. A file that is not there is a slip that will be refused.
-pub(super) fn all(paths: &[PathBuf]) -> Result<Vec<PathBuf>, Problem> {
-    let mut files = Vec::new();
-    for path in paths {
-        if !path.is_dir() {
-            files.push(path.clone());
-            continue;
-        }
-        let failed = |source| Problem::File { path: path.clone(), source };
-        let mut inside = Vec::new();
-        for entry in std::fs::read_dir(path).map_err(failed)? {
-            let entry = entry.map_err(failed)?.path();
-            let name =
-                entry.file_name().map_or_else(String::new, |name| name.to_string_lossy().to_lowercase());
-            if !name.starts_with('.')
-                && (name.ends_with(".json") || name.ends_with(".txt"))
-                && !entry.is_dir()
-            {
-                inside.push(entry);
+/// Files that file managers leave in any folder one looks at; nobody hands them in.
+const LITTER: [&str; 3] = [".DS_Store", "Thumbs.db", "desktop.ini"];
+
+/// How the names of files begin that healedhue keeps for itself.
+const OURS: &str = ".healedhue";
+
+/// What lies in the files and folders named.
+#[derive(Default)]
+pub(super) struct Found {
+    /// Slips, or what may be some: files named, and those ending in .json or .txt of folders and the folders in them, by path.
+    pub slips: Vec<PathBuf>,
+    /// What is in these folders besides.
+    pub passed_over: Vec<PassedOver>,
+    /// Real paths of the slips, so that none is taken twice.
+    taken: HashSet<PathBuf>,
+}
+
+/// A file or folder that is not looked at.
+pub(super) struct PassedOver {
+    pub path: PathBuf,
+    pub why: String,
+}
+
+impl Found {
+    /// What lies in these. A file that is not there is a slip that will be refused.
+    ///
+    /// # Errors
+    /// [`Problem::File`] where a folder that is named cannot be read.
+    pub fn among(paths: &[PathBuf]) -> Result<Self, Problem> {
+        let mut found = Found::default();
+        for path in paths {
+            if path.is_dir() {
+                let entries = entries(path).map_err(|source| Problem::File { path: path.clone(), source })?;
+                found.take_folder(path, entries);
+            } else {
+                found.take(path.clone());
             }
         }
-        inside.sort();
-        files.extend(inside);
+        Ok(found)
     }
-    if files.is_empty() && !paths.is_empty() {
-        return Err(Problem::Input(
-            "there is no slip in these folders: no .json and no .txt file".to_owned(),
-        ));
+
+    fn take(&mut self, path: PathBuf) {
+        let real = fs::canonicalize(&path).unwrap_or_else(|_| path.clone());
+        if self.taken.insert(real) {
+            self.slips.push(path);
+        }
     }
-    Ok(files)
+
+    fn pass_over(&mut self, path: PathBuf, why: impl Into<String>) {
+        self.passed_over.push(PassedOver { path, why: why.into() });
+    }
+
+    /// Takes what is in a folder. Links to folders are not followed, so that none is walked without end.
+    fn take_folder(&mut self, folder: &Path, entries: Vec<PathBuf>) {
+        let is_of_papers = folder.join("keys").join(RECORD).is_file();
+        for path in entries {
+            let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
+            let is_link = fs::symlink_metadata(&path).is_ok_and(|found| found.is_symlink());
+            match (path.is_dir(), ending(&name)) {
+                _ if LITTER.contains(&name.as_str()) || name.starts_with(OURS) => {}
+                _ if name.starts_with('.') => {
+                    self.pass_over(path, "it is hidden: its name begins with a dot")
+                }
+                (true, _) if is_link => {
+                    self.pass_over(path, "it is a link to a folder; name that folder itself");
+                }
+                (true, _) if is_of_papers && WRITTEN.contains(&name.as_str()) => {
+                    self.pass_over(path, "`paper` wrote this folder, nobody handed it in; name it by itself if slips are in it");
+                }
+                (true, _) => match self::entries(&path) {
+                    Ok(entries) => self.take_folder(&path, entries),
+                    Err(error) => self.pass_over(path, cause(&error)),
+                },
+                (false, true) => self.take(path),
+                (false, false) => {
+                    self.pass_over(
+                        path,
+                        "its name does not end in .json or .txt; give it that ending if it is a slip",
+                    );
+                }
+            }
+        }
+    }
+}
+
+/// Whether a name ends as those of slips do.
+fn ending(name: &str) -> bool {
+    let name = name.to_lowercase();
+    name.ends_with(".json") || name.ends_with(".txt")
+}
+
+/// What is in a folder, by name.
+fn entries(folder: &Path) -> std::io::Result<Vec<PathBuf>> {
+    let mut inside =
+        fs::read_dir(folder)?.map(|entry| Ok(entry?.path())).collect::<std::io::Result<Vec<_>>>()?;
+    inside.sort();
+    Ok(inside)
 }
 
 /// The slip in a file, or why there is none.
 pub(super) fn slip(path: &Path) -> Result<Slip, String> {
     let cause = |error: std::io::Error| match error.kind() {
         std::io::ErrorKind::NotFound => "there is no such file".to_owned(),
-        _ => error.to_string(),
+        _ => cause(&error),
     };
     // Looked at before it is opened: a pipe would keep the others waiting for whoever writes into it.
-    let about = std::fs::metadata(path).map_err(cause)?;
+    let about = fs::metadata(path).map_err(cause)?;
     if !about.is_file() {
         return Err("this is no file: save the slip as one".to_owned());
     }
@@ -55,7 +128,7 @@ pub(super) fn slip(path: &Path) -> Result<Slip, String> {
     if length > MOST_BYTES {
         return Err(format!("{length} bytes are more than those of any slip"));
     }
-    let file = std::fs::File::open(path).map_err(cause)?;
+    let file = fs::File::open(path).map_err(cause)?;
     let mut bytes = Vec::new();
     // A file may grow while it is read, and some have no length.
     file.take(MOST_BYTES).read_to_end(&mut bytes).map_err(cause)?;

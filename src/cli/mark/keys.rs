@@ -2,15 +2,21 @@
 
 use super::super::cache::Cache;
 use super::super::input::read_input;
+use super::super::lines::named;
 use super::super::paper::folder::{FORM, RECORD, SittingRecord, TABLES, key_path};
 use super::super::problem::Problem;
 use super::super::progress::pool_of;
-use crate::assess::{Key, MarkTable, MarkTables, PaperId, PaperPool, Register, Slip, SlipMarks, mark_slip};
+use crate::assess::{
+    Key, MarkTable, MarkTables, PaperId, PaperPool, Register, Slip, SlipMarks, mark_slip, read_kept,
+};
 use crate::course::Course;
 use std::borrow::Cow;
 use std::collections::{BTreeMap, HashMap, HashSet};
 use std::path::{Path, PathBuf};
 use std::sync::OnceLock;
+
+/// What is said of a kept file that is not as `paper` wrote it.
+const CHANGED: &str = "this file was changed after it was written; put it back as it was, or take it away: the paper is then made again";
 
 /// Longest file among kept keys that is read, in bytes.
 const MOST_BYTES: u64 = 500_000_000;
@@ -89,9 +95,7 @@ impl<'c> Keys<'c> {
         let kept = self.kept.as_ref().zip(self.kept_path(paper)).filter(|(_, path)| path.is_file());
         let mut marks = match kept {
             Some((kept, path)) => {
-                let bytes = read_input(&path, MOST_BYTES).map_err(|error| format!("the key {error}"))?;
-                let key =
-                    Key::read(&bytes).map_err(|error| format!("the key {}: {error}", path.display()))?;
+                let key = self.kept_key(kept, &path, &paper.candidate)?;
                 check_same(&key.paper, paper)?;
                 let table = |name: &str| {
                     kept.tables.as_ref().and_then(|tables| tables.questions.get(name)).map(Cow::Borrowed)
@@ -102,6 +106,27 @@ impl<'c> Keys<'c> {
         };
         marks.name = self.people.as_ref().and_then(|people| people.get(&paper.candidate)).cloned();
         Ok(marks)
+    }
+
+    /// A kept key, as it was written.
+    fn kept_key(&self, kept: &Kept, path: &Path, candidate: &str) -> Result<Key, String> {
+        let unfit = |why: &str| format!("the key {}: {why}", named(path));
+        let bytes = read_input(path, MOST_BYTES).map_err(|error| format!("the key {error}"))?;
+        if kept.record.differs(&key_path(candidate), &bytes) {
+            return Err(unfit(CHANGED));
+        }
+        let key = Key::read(&bytes).map_err(|error| unfit(&error.to_string()))?;
+        let blueprint = self.course.blueprint(&key.paper.blueprint);
+        let differs = blueprint
+            .filter(|_| key.paper.course == self.course.version)
+            .and_then(|blueprint| key.differs_from(blueprint));
+        match differs {
+            Some(field) => Err(unfit(&format!(
+                "`{field}` is not as in the blueprint of this course, from which the paper was set; put back the file as it was written, or \
+                 take it away: the paper is then made again"
+            ))),
+            None => Ok(key),
+        }
     }
 
     /// Marks by a paper made again from its identity.
@@ -169,9 +194,15 @@ fn open(folder: &Path) -> Result<Kept, Problem> {
         let path = folder.join(name);
         read_input(&path, MOST_BYTES)
     };
-    let unfit = |name: &str, why: String| Problem::Input(format!("{}: {why}", folder.join(name).display()));
-    let record: SittingRecord =
-        serde_json::from_slice(&read(RECORD)?).map_err(|error| unfit(RECORD, error.to_string()))?;
+    let unfit = |name: &str, why: String| Problem::Input(format!("{}: {why}", named(&folder.join(name))));
+    if !folder.join(RECORD).is_file() {
+        return Err(Problem::Input(format!(
+            "{}: there are no keys here: no {RECORD}, nor one in a folder `keys`; name the folder that `paper --register` wrote",
+            named(&folder)
+        )));
+    }
+    let record: SittingRecord = read_kept(&read(RECORD)?)
+        .map_err(|error| unfit(RECORD, format!("the register kept with the keys: {error}")))?;
     if record.form != FORM {
         return Err(unfit(
             RECORD,
@@ -179,6 +210,7 @@ fn open(folder: &Path) -> Result<Kept, Problem> {
         ));
     }
     let tables = match read(TABLES) {
+        Ok(bytes) if record.differs(TABLES, &bytes) => return Err(unfit(TABLES, CHANGED.to_owned())),
         Ok(bytes) => Some(MarkTables::read(&bytes).map_err(|error| unfit(TABLES, error.to_string()))?),
         Err(Problem::File { source, .. }) if source.kind() == std::io::ErrorKind::NotFound => None,
         Err(other) => return Err(other),

@@ -1,11 +1,16 @@
 //! Marks as they are told: lines for people, one JSON document for programs.
 
+use super::super::lines::{named, note};
 use super::super::problem::Problem;
 use super::super::terminal::wrapped;
-use crate::assess::{Recorded, SlipMarks};
+use super::files::PassedOver;
+use crate::assess::{Recorded, SlipMarks, visible};
 use serde::Serialize;
-use std::io::Write;
+use std::io::{self, ErrorKind, Write};
 use std::path::Path;
+
+/// Passed over files that are named each.
+const MOST_NAMED: usize = 20;
 
 /// Tells marks as they come, so that they need not all be in memory.
 pub(super) struct Telling<W> {
@@ -13,6 +18,8 @@ pub(super) struct Telling<W> {
     json: bool,
     /// Whether every answer is told: of a single slip it is.
     whole: bool,
+    /// Whether marks are recorded, too: then nothing stops because nobody reads any more what is told.
+    recorded: bool,
     marked: usize,
     refused: Vec<Refused>,
 }
@@ -33,15 +40,19 @@ struct Marked<'m> {
 }
 
 impl<W: Write> Telling<W> {
-    pub fn new(out: W, json: bool, slips: usize) -> Self {
-        Telling { out, json, whole: slips == 1, marked: 0, refused: Vec::new() }
+    pub fn new(out: W, json: bool, slips: usize, recorded: bool) -> Self {
+        Telling { out, json, whole: slips == 1, recorded, marked: 0, refused: Vec::new() }
     }
 
     pub fn begin(&mut self) -> Result<(), Problem> {
-        if self.json {
-            write!(self.out, "{{\"marked\": [")?;
+        if self.json { self.tell(|out| write!(out, "{{\"marked\": [")) } else { Ok(()) }
+    }
+
+    fn tell(&mut self, say: impl FnOnce(&mut W) -> io::Result<()>) -> Result<(), Problem> {
+        match say(&mut self.out) {
+            Err(error) if self.recorded && error.kind() == ErrorKind::BrokenPipe => Ok(()),
+            told => Ok(told?),
         }
-        Ok(())
     }
 
     pub fn marked(
@@ -54,37 +65,61 @@ impl<W: Write> Telling<W> {
         if self.json {
             let attempt = recorded.map(|(Recorded::New(attempt) | Recorded::Already(attempt))| attempt);
             let marked = Marked { file: path.display().to_string(), attempt, marks };
-            write!(self.out, "{}", if self.marked == 1 { "\n" } else { ",\n" })?;
-            serde_json::to_writer(&mut self.out, &marked).map_err(std::io::Error::from)?;
-            return Ok(());
+            let before = if self.marked == 1 { "\n" } else { ",\n" };
+            return self.tell(|out| {
+                write!(out, "{before}")?;
+                Ok(serde_json::to_writer(out, &marked)?)
+            });
         }
-        writeln!(self.out, "{}", line(marks, recorded))?;
+        let mut text = line(marks, recorded) + "\n";
         if self.whole {
-            self.out.write_all(answers(marks).as_bytes())?;
+            text += &answers(marks);
         }
-        Ok(())
+        self.tell(|out| out.write_all(text.as_bytes()))
     }
 
     pub fn refused(&mut self, path: &Path, why: &str) -> Result<(), Problem> {
         // Names and answers on a slip are somebody else's words.
-        let why: String = why.chars().map(|c| if c.is_control() { '\u{fffd}' } else { c }).collect();
+        let why = visible(why).into_owned();
         if !self.json {
-            eprintln!("refused: {}: {why}", path.display());
+            note(format_args!("refused: {}: {why}", named(path)));
         }
         self.refused.push(Refused { file: path.display().to_string(), why });
         Ok(())
     }
 
-    pub fn end(&mut self) -> Result<(), Problem> {
+    pub fn end(&mut self, passed_over: &[PassedOver]) -> Result<(), Problem> {
+        let passed_over: Vec<Refused> = passed_over
+            .iter()
+            .map(|one| Refused { file: one.path.display().to_string(), why: one.why.clone() })
+            .collect();
+        let (marked, refused) = (self.marked, std::mem::take(&mut self.refused));
         if self.json {
-            write!(self.out, "\n], \"refused\": ")?;
-            serde_json::to_writer_pretty(&mut self.out, &self.refused).map_err(std::io::Error::from)?;
-            writeln!(self.out, "}}")?;
+            self.tell(|out| {
+                write!(out, "\n], \"refused\": ")?;
+                serde_json::to_writer_pretty(&mut *out, &refused)?;
+                write!(out, ", \"passed_over\": ")?;
+                serde_json::to_writer_pretty(&mut *out, &passed_over)?;
+                writeln!(out, "}}")
+            })?;
         } else {
-            writeln!(self.out, "{} marked, {} refused", self.marked, self.refused.len())?;
+            let passed = match passed_over.len() {
+                0 => String::new(),
+                count => format!(", {count} passed over"),
+            };
+            self.tell(|out| writeln!(out, "{marked} marked, {} refused{passed}", refused.len()))?;
         }
-        self.out.flush()?;
-        Ok(())
+        self.tell(W::flush)
+    }
+}
+
+/// Names what was passed over, a line each; of very many the first, and how many more there are.
+pub(super) fn passed_over(files: &[PassedOver]) {
+    for one in files.iter().take(MOST_NAMED) {
+        note(format_args!("passed over: {}: {}", named(&one.path), one.why));
+    }
+    if files.len() > MOST_NAMED {
+        note(format_args!("passed over: {} more (--json names them all)", files.len() - MOST_NAMED));
     }
 }
 
@@ -94,7 +129,10 @@ fn line(marks: &SlipMarks, recorded: Option<Recorded>) -> String {
         Some(name) => format!("{name} ({})", marks.paper.candidate),
         None => marks.paper.candidate.clone(),
     };
+    let who = visible(&who);
     let verdict = if marks.passed { "passed" } else { "not passed" };
+    let blank =
+        if marks.answers.iter().all(|answer| answer.answer.is_empty()) { ", nothing answered" } else { "" };
     let close = if marks.close { ", within one standard error of the pass mark" } else { "" };
     let book = match recorded {
         Some(Recorded::Already(_)) => "; in the book already",
@@ -107,7 +145,7 @@ fn line(marks: &SlipMarks, recorded: Option<Recorded>) -> String {
         .map(|section| format!("{} {:.0}%", section.id, section.credit * 100.0))
         .collect();
     format!(
-        "{who}: {:.1}% of 100, pass mark {:.1}% with a standard error of {:.1}: {verdict}{close}{book}; {}",
+        "{who}: {:.1}% of 100, pass mark {:.1}% with a standard error of {:.1}: {verdict}{blank}{close}{book}; {}",
         marks.total,
         marks.pass_mark,
         marks.standard_error,
@@ -119,11 +157,11 @@ fn line(marks: &SlipMarks, recorded: Option<Recorded>) -> String {
 fn answers(marks: &SlipMarks) -> String {
     let mut text = String::new();
     for answer in &marks.answers {
-        let given = if answer.answer.is_empty() { "nothing" } else { &answer.answer };
+        let given = if answer.answer.is_empty() { "nothing" } else { &answer.answer_said };
         text += &format!(
             "  {:>3}. {given}, best {}, credit {:.0}%{}\n",
             answer.number,
-            answer.key,
+            answer.key_said,
             answer.credit * 100.0,
             answer.misconception.as_ref().map_or_else(String::new, |id| format!(", shows {id}")),
         );

@@ -2,12 +2,15 @@
 //! of a printed sheet into, and apart from these `keys/`.
 
 use super::super::input::read_text;
+use super::super::lines::{counted, named, print};
 use super::super::problem::Problem;
-use crate::assess::{Key, MarkTables, Paper, PaperPool, Person, Register, Slip};
+use crate::assess::{
+    Key, MarkTables, Paper, PaperPool, Person, Register, RegisterError, Slip, digest_of_kept,
+};
 use crate::render::{PaperFiles, PaperPages, PapersFolder};
 use rayon::prelude::*;
 use serde::{Deserialize, Serialize};
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
 /// People whose papers are made at once.
@@ -33,6 +36,16 @@ pub(in crate::cli) struct SittingRecord {
     pub seed: u64,
     /// Who was on the register.
     pub people: Vec<Person>,
+    /// Digest of every file of the folder of keys, by its path there. Papers set by earlier versions have none.
+    #[serde(default)]
+    pub digests: BTreeMap<String, String>,
+}
+
+impl SittingRecord {
+    /// Whether a file of the folder of keys is not as it was written.
+    pub fn differs(&self, path: &str, content: &[u8]) -> bool {
+        self.digests.get(path).is_some_and(|digest| *digest != digest_of_kept(content))
+    }
 }
 
 /// Form of the record.
@@ -42,20 +55,25 @@ pub(in crate::cli) const RECORD: &str = "register.json";
 /// See [`MarkTables`].
 pub(in crate::cli) const TABLES: &str = "questions.json";
 
+/// Folders that `paper --register` writes into the one it is given.
+pub(in crate::cli) const WRITTEN: [&str; 4] = ["papers", "sheets", "blank-slips", "keys"];
+
 /// Path of a person's key below the folder of keys, where the names of ours cannot collide with an id.
 pub(in crate::cli) fn key_path(candidate: &str) -> String {
     format!("people/{candidate}.json")
+}
+
+/// Every problem of a register, a line each.
+pub(in crate::cli) fn unfit_register(path: &Path, error: &RegisterError) -> Problem {
+    let lines: Vec<String> = error.0.iter().map(|problem| format!("{}: {problem}", named(path))).collect();
+    Problem::Input(lines.join("\nerror: "))
 }
 
 impl Sitting {
     /// Reads the register and checks the folder.
     pub fn prepare(register: &Path, out: &Path, replace: bool) -> Result<Self, Problem> {
         let text = read_text(register)?;
-        let register = Register::read(&text).map_err(|error| {
-            let lines: Vec<String> =
-                error.0.iter().map(|problem| format!("{}: {problem}", register.display())).collect();
-            Problem::Input(lines.join("\nerror: "))
-        })?;
+        let register = Register::read(&text).map_err(|error| unfit_register(register, &error))?;
         Ok(Sitting { register, folder: PapersFolder::check(out, replace)?, out: out.to_owned() })
     }
 
@@ -64,6 +82,7 @@ impl Sitting {
         let pages = PaperPages::new(pool)?;
         let mut groups = self.register.people.chunks(AT_ONCE);
         let mut asked = BTreeSet::new();
+        let mut digests = BTreeMap::new();
         let mut ends = false;
         let written = self.folder.write(|| -> Result<PaperFiles, Problem> {
             if let Some(people) = groups.next() {
@@ -76,35 +95,39 @@ impl Sitting {
                     asked.extend(paper.questions.iter().map(|picked| picked.question));
                     files.extend(own);
                 }
+                digests.extend(files.iter().filter_map(digest_of_key));
                 return Ok(files);
             }
             if std::mem::replace(&mut ends, true) {
                 return Ok(Vec::new());
             }
             let tables = MarkTables::new(pool.course, asked.iter().map(|&place| &pool.questions[place]));
+            let tables = (format!("keys/{TABLES}"), json(&tables)?);
+            digests.extend(digest_of_key(&tables));
             let record = SittingRecord {
                 form: FORM.to_owned(),
                 course: pool.course.version.clone(),
                 blueprint: pool.blueprint.id.clone(),
                 seed,
                 people: self.register.people.clone(),
+                digests: std::mem::take(&mut digests),
             };
-            Ok(vec![(format!("keys/{TABLES}"), json(&tables)?), (format!("keys/{RECORD}"), json(&record)?)])
+            Ok(vec![tables, (format!("keys/{RECORD}"), json(&record)?)])
         })?;
-        let out = self.out.display();
-        println!(
-            "{}: papers for {} people, seed {seed}, {:.1} MB in {out}",
+        let out = named(&self.out);
+        print(format_args!(
+            "{}: papers for {}, seed {seed}, {:.1} MB in {out}",
             pool.blueprint.title,
-            self.register.people.len(),
+            counted(self.register.people.len(), "person", "people"),
             written.bytes as f64 / 1e6
-        );
-        println!(
+        ))?;
+        print(format_args!(
             "to work on a screen: {out}/papers; to print: {out}/sheets; to type printed answers into: {out}/blank-slips"
-        );
-        println!(
-            "keep {out}/keys to yourself: with it, `healedhue mark SLIP… --keys {out}` marks what is handed in"
-        );
-        Ok(())
+        ))?;
+        print(format_args!(
+            "keep {out}/keys and the seed to yourself: whoever has the course can make the keys from the seed; \
+             `healedhue mark SLIP… --keys {out}` marks what is handed in"
+        ))
     }
 }
 
@@ -125,6 +148,12 @@ fn files_of(
         (format!("keys/{}", key_path(&person.id)), json(&Key::new(pool, &paper))?),
     ];
     Ok((paper, files))
+}
+
+/// Path in the folder of keys and digest of a file that belongs there.
+fn digest_of_key((path, content): &(String, Vec<u8>)) -> Option<(String, String)> {
+    let path = path.strip_prefix("keys/")?;
+    Some((path.to_owned(), digest_of_kept(content)))
 }
 
 fn json(value: &impl Serialize) -> Result<Vec<u8>, Problem> {

@@ -11,8 +11,10 @@ mod telling;
 
 use super::CourseFolder;
 use super::input::read_line;
+use super::lines::named;
 use super::problem::{Problem, impossible};
 use super::terminal::{Painter, When, width, wrapped};
+use super::whole;
 use crate::assess::knowledge::{MOST_STEPS, Parameters, Progress, Seconds};
 use crate::assess::session::{Session, minutes_of};
 use crate::course::{Course, Drill, Lesson, Stands, load};
@@ -31,10 +33,10 @@ pub(super) struct Arguments {
     #[command(flatten)]
     folder: CourseFolder,
     /// Exercises in the session; 6, unless --minutes is given.
-    #[arg(long, value_parser = clap::value_parser!(u32).range(1..=200))]
+    #[arg(long, value_name = "N", value_parser = whole::<u32>(1, 200))]
     count: Option<u32>,
     /// Minutes of the session: exercises are asked as long as another fits in.
-    #[arg(long, value_parser = clap::value_parser!(u32).range(1..=480))]
+    #[arg(long, value_name = "N", value_parser = whole::<u32>(1, 480))]
     minutes: Option<u32>,
     /// Only drills of this lesson.
     #[arg(long, value_name = "ID")]
@@ -49,7 +51,7 @@ pub(super) struct Arguments {
     #[arg(long)]
     no_progress: bool,
     /// Seed of the session: the same seed, progress, time and answers give the same session. Without it, each session differs.
-    #[arg(long)]
+    #[arg(long, value_name = "N", value_parser = whole::<u64>(0, u64::MAX), allow_negative_numbers = true)]
     seed: Option<u64>,
     /// Seconds since 1970 at which the session begins; the clock then moves on by the minutes planned for each exercise.
     #[arg(long, hide = true, allow_negative_numbers = true)]
@@ -191,7 +193,7 @@ impl Sitting<'_> {
         if let Some(record) = self.record.as_ref().filter(|_| self.session.answers() > 0) {
             // Never broken, so that it can be copied.
             let kept = say!(self.telling.course.language, "terminal-kept");
-            writeln!(out, "{kept}\n  {}", record.path().display())?;
+            writeln!(out, "{kept}\n  {}", named(record.path()))?;
         }
         Ok(())
     }

@@ -4,8 +4,11 @@
 //! place. A kill at any moment leaves the last whole one. A file that is no record is refused and left as it is.
 
 use super::super::input::read_text;
+use super::super::lines::{named, note};
 use super::super::problem::Problem;
+use super::super::replacement::Replacement;
 use crate::assess::knowledge::Progress;
+use crate::assess::visible;
 use crate::course::Course;
 use std::fs::{self, File, TryLockError};
 use std::io::Write;
@@ -44,6 +47,10 @@ impl Record {
             let source = std::io::Error::other("this is a folder; a record of progress is a file");
             return Err(Problem::File { path, source });
         }
+        if !folder_of(&path).is_dir() {
+            let source = std::io::Error::other("its folder is not there; make it first");
+            return Err(Problem::File { path, source });
+        }
         let lock = locked(&path)?;
         let progress = if path.exists() { read(&path)? } else { Progress::new() };
         Ok((Record { path, _lock: lock }, progress))
@@ -57,12 +64,12 @@ impl Record {
     /// Writes the record, for its owner alone to read.
     pub fn keep(&self, progress: &Progress) -> Result<(), Problem> {
         let file = |source| Problem::File { path: self.path.clone(), source };
-        let mut new = tempfile::Builder::new()
-            .prefix(".healedhue-")
-            .tempfile_in(folder_of(&self.path))
+        let mut new = Replacement::begin(&self.path).map_err(file)?;
+        new.file()
+            .write_all(progress.write().as_bytes())
+            .and_then(|()| new.file().sync_all())
             .map_err(file)?;
-        new.write_all(progress.write().as_bytes()).and_then(|()| new.as_file().sync_all()).map_err(file)?;
-        new.persist(&self.path).map(drop).map_err(|error| file(error.error))
+        new.finish().map_err(file)
     }
 }
 
@@ -71,11 +78,11 @@ fn read(path: &Path) -> Result<Progress, Problem> {
     let (progress, notes) = Progress::read(&text).map_err(|error| {
         Problem::Input(format!(
             "{}: {error}; it was left as it is: move it away, or name another file with --progress",
-            path.display()
+            named(path)
         ))
     })?;
-    for note in notes {
-        eprintln!("warning: {}: {note}", path.display());
+    for what in notes {
+        note(format_args!("warning: {}: {}", named(path), visible(&what.to_string())));
     }
     Ok(progress)
 }
@@ -93,7 +100,7 @@ fn locked(path: &Path) -> Result<File, Problem> {
     match lock.try_lock() {
         Err(TryLockError::WouldBlock) => Err(Problem::Input(format!(
             "{}: another session keeps its progress there; end that one, or name another file with --progress",
-            path.display()
+            named(path)
         ))),
         // Some file systems have no locks; the record is still written whole.
         Ok(()) | Err(TryLockError::Error(_)) => Ok(lock),
