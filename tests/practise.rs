@@ -338,7 +338,11 @@ fn drops_orders_and_numbers_are_asked_and_answered_by_keyboard() {
 fn wrong_use_of_practise_is_exit_code_2() {
     let (_folder, path) = folder();
     kept(&path).arg("--no-progress").assert().code(2).stderr(contains("cannot be used with"));
-    kept(&path).args(["--minutes", "0"]).assert().code(2).stderr(contains("give a whole number from 1 to 480"));
+    kept(&path)
+        .args(["--minutes", "0"])
+        .assert()
+        .code(2)
+        .stderr(contains("give a whole number from 1 to 480"));
     healedhue()
         .args([
             "practise",

@@ -133,7 +133,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         for (file, answers) in [(&arguments.csv, false), (&arguments.answers_csv, true)] {
             if let Some(file) = file {
                 export(book, file, answers)?;
-                if slips.is_empty() {
+                if slips.is_empty() && !arguments.json {
                     let results = book.results().map_err(|error| Problem::Input(error.to_string()))?;
                     print(format_args!(
                         "{}: {}",
