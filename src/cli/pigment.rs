@@ -7,6 +7,7 @@ mod entry;
 mod readings;
 mod report;
 
+use super::lines::named;
 use super::problem::{Problem, write_whole};
 use crate::colour::{Lab, Spectrum, Srgb};
 use crate::course::bounds;
@@ -146,7 +147,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         writeln!(out)?;
     } else if let Some(path) = &arguments.out {
         write!(out, "{reports}")?;
-        writeln!(out, "written: {}", path.display())?;
+        writeln!(out, "written: {}", named(path))?;
     } else {
         write!(out, "{yaml}")?;
         write!(std::io::stderr().lock(), "{reports}")?;
