@@ -49,7 +49,7 @@ const markers = {
     const chosen = inputs.find((input) => input.checked);
     if (!chosen) return { amiss: message("drill-choose-one") };
     const outcome = form.querySelector(`[data-option="${chosen.value}"]`);
-    return { shown: report(outcome, form.querySelector('[data-part="beside"]')) };
+    return { shown: report(form, outcome) };
   },
 
   // Of those that hold, the share found, less as much for each one chosen that does not.
@@ -61,7 +61,7 @@ const markers = {
     const wrong = inputs.filter((input, place) => input.checked && !holds[place]).length;
     const credit = Math.max(0, (found - wrong) / holds.filter(Boolean).length);
     const amiss = outcomes.filter((_, place) => inputs[place].checked !== holds[place]);
-    return { shown: [verdict(credit), ...amiss.map((outcome) => outcome.cloneNode(true)).flatMap((copy) => [...copy.children])] };
+    return { shown: [verdict(credit), ...amiss.map(copyOf).flatMap((copy) => [...copy.children]), ...(amiss.length > 0 ? rereadOf(form) : [])] };
   },
 
   // Kendall's rank correlation with the right order, nothing where it is not positive.
@@ -87,13 +87,13 @@ const markers = {
     if (sum(true) + sum(false) !== Number(drops)) return { amiss: message("drill-drops-counted", { drops: Number(drops), counted: sum(true) + sum(false) }) };
     if (sum(true) > Number(modifierDrops)) return { amiss: message("drill-most-modifiers", { count: Number(modifierDrops) }) };
     if (counts.filter((count, place) => count > 0 && !modifiers[place]).length !== 1) return { amiss: message("drill-one-bottle") };
-    const row = table && JSON.parse(table)[counts.join(" ")];
+    const row = table?.split("\n").find((line) => line.startsWith(`${counts.join(" ")}|`));
     if (!row) return { shown: [paragraph("verdict", message("drill-compare"))] };
-    const [credit, error, words] = row;
-    const beside = form.querySelector('[data-part="beside"]');
+    const [, credit, error, words] = row.split("|");
     const swatches = document.createElement("div");
     swatches.className = "swatches";
-    if (beside) swatches.append(beside.content.cloneNode(true));
+    const { best, goal } = besideOf(form);
+    swatches.append(...best, ...goal);
     return { shown: [verdictOf(credit), paragraph("", message("drill-mix-heals-to", { words, distance: error })), swatches] };
   },
 
@@ -103,8 +103,8 @@ const markers = {
     const { key, tolerance, worthless } = form.dataset;
     const away = Math.abs(value - Number(key));
     const credit = Math.min(1, Math.max(0, 1 - (away - Number(tolerance)) / (Number(worthless) - Number(tolerance))));
-    const best = form.querySelector("[data-best] .outcome-body").cloneNode(true);
-    return { shown: [verdict(credit), best] };
+    const best = copyOf(form.querySelector("[data-best] .outcome-body"));
+    return { shown: [verdict(credit), best, ...(credit < 1 ? rereadOf(form) : [])] };
   },
 };
 
@@ -121,27 +121,57 @@ function verdictOf(credit) {
 }
 
 // The verdict in words, then a copy of what the list of answers says about the chosen option.
-function report(outcome, beside) {
+function report(form, outcome) {
   const best = "best" in outcome.dataset;
   const { letter, credit } = outcome.dataset;
   const said = paragraph("verdict", `${message(best ? "drill-best-letter" : "drill-not-best-letter", { letter })} `);
   const figure = document.createElement("strong");
   figure.textContent = message("drill-credit", { credit });
   said.append(figure);
-  const body = outcome.querySelector(".outcome-body").cloneNode(true);
-  if (beside) addSwatches(body, [...beside.content.cloneNode(true).querySelectorAll(".swatch")], best);
+  const body = copyOf(outcome.querySelector(".outcome-body"));
+  const beside = besideOf(form);
+  if (!best) body.append(...rereadOf(form));
+  addSwatches(body, best ? beside.goal : [...beside.best, ...beside.goal]);
   return [said, body];
 }
 
-// Sets the best answer and the goal beside what the chosen option heals to. The template holds the goal last.
-function addSwatches(body, swatches, best) {
-  let row = body.querySelector(".swatches");
-  if (!row) {
-    row = document.createElement("div");
-    row.className = "swatches";
-    body.querySelector("p").after(row);
+// A copy in which every misconception is told in full: a page tells each once, where it first comes up.
+function copyOf(part) {
+  const copy = part.cloneNode(true);
+  for (const short of copy.querySelectorAll("[data-belief]")) {
+    const full = document.querySelector(`.exercise [data-belief="${CSS.escape(short.dataset.belief)}"]`);
+    if (full) short.replaceWith(full.cloneNode(true));
   }
-  row.append(...(best ? swatches.slice(-1) : swatches));
+  return copy;
+}
+
+// A copy of what is to be reread after any wrong answer, where that is the same.
+function rereadOf(form) {
+  return [...form.querySelectorAll('[data-part="reread"]')].map((reread) => reread.cloneNode(true));
+}
+
+// Copies of the swatches that any answer is shown beside: what the best heals to, by its name there, and the goal, the last of the case.
+function besideOf(form) {
+  const { hasGoal } = form.dataset;
+  const { bestLabel } = form.querySelector('[data-part="answers"]').dataset;
+  const copies = (selector) => [...form.querySelectorAll(selector)].map((swatch) => swatch.cloneNode(true));
+  const best = bestLabel === undefined ? [] : copies("[data-best] .swatch").slice(0, 1);
+  for (const swatch of best) {
+    const [name, drawing] = [swatch.querySelector("figcaption > b"), swatch.querySelector("svg")];
+    drawing.setAttribute("aria-label", drawing.getAttribute("aria-label").replace(name.textContent, bestLabel));
+    name.textContent = bestLabel;
+  }
+  return { best, goal: hasGoal === undefined ? [] : copies(".case .swatches > .swatch:last-child") };
+}
+
+// Sets these beside what the chosen option heals to.
+function addSwatches(body, swatches) {
+  if (swatches.length === 0) return;
+  const row = document.createElement("div");
+  row.className = "swatches";
+  const own = body.querySelector(":scope > .swatch");
+  body.querySelector("p").after(row);
+  row.append(...(own ? [own] : []), ...swatches);
 }
 
 function paragraph(name, text) {

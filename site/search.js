@@ -21,6 +21,11 @@
     },
   });
   index.addAll(findings);
+  // Of words of four or five letters so many are like one another that a slip is looked for only where there is nothing else.
+  const find = (words) => {
+    const found = index.search(words);
+    return found.length > 0 ? found : index.search(words, { fuzzy: (word) => (word.length > 5 ? 0.2 : word.length > 3 ? 1 : 0) });
+  };
 
   const element = (name, text, kind) => {
     const made = document.createElement(name);
@@ -49,7 +54,7 @@
 
   const show = () => {
     const words = field.value.trim();
-    const found = words === "" ? [] : index.search(words);
+    const found = words === "" ? [] : find(words);
     list.replaceChildren(
       ...found.slice(0, MOST).map(({ id, terms }) => {
         const { href, kind, title, part, text } = findings[id];

@@ -70,6 +70,7 @@ class Controls {
   replace(state) {
     this.state = state;
     this.oldShown = null;
+    this.openFilled();
     this.show();
     this.changed();
   }
@@ -103,7 +104,10 @@ class Controls {
     for (const row of this.rows) {
       const { bottle } = row.dataset;
       const input = row.querySelector("input");
-      const put = (count) => this.set(() => (this.state.mix = { ...this.state.mix, [bottle]: Math.min(MOST_DROPS, Math.max(0, count)) }));
+      const put = (count) => {
+        this.set(() => (this.state.mix = { ...this.state.mix, [bottle]: Math.min(MOST_DROPS, Math.max(0, count)) }));
+        this.noteMost(row, count > MOST_DROPS);
+      };
       input.addEventListener("input", () => {
         if (/^\d+$/.test(input.value)) put(Number(input.value));
       });
@@ -113,6 +117,24 @@ class Controls {
       }
     }
     byId("mix_empty").addEventListener("click", () => this.set(() => (this.state.mix = {})));
+    this.openFilled();
+  }
+
+  // Says in a bottle's row, and to whoever does not see it, that no further drop was taken.
+  noteMost(row, asked) {
+    this.note?.remove();
+    this.note = null;
+    const text = asked ? message("bench-most-reached", { name: bottleOf(row.dataset.bottle)?.name ?? "", count: MOST_DROPS }) : "";
+    say(byId("mix_note"), text);
+    if (!asked) return;
+    this.note = made("p", "drop-note", text);
+    this.note.setAttribute("aria-hidden", "true");
+    row.append(this.note);
+  }
+
+  // What is in the mix stands open.
+  openFilled() {
+    for (const row of this.rows) if (this.state.mix[row.dataset.bottle] > 0) row.closest("details").open = true;
   }
 
   bindOld() {
@@ -158,6 +180,7 @@ class Controls {
       if (Number(input.value) !== count || (input.value === "" && input !== document.activeElement)) input.value = count;
       row.classList.toggle("is-in", count > 0);
       row.querySelector('[data-step="-1"]').setAttribute("aria-disabled", String(count === 0));
+      row.querySelector('[data-step="1"]').setAttribute("aria-disabled", String(count >= MOST_DROPS));
     }
     say(byId("mix_now"), hasMix(state) ? capitalised(mixInWords(state.mix)) : message("bench-mix-nothing"));
     this.showClient();
@@ -179,6 +202,31 @@ class Controls {
       about.push(made("p", "warning", made("strong", "", message("bench-caution")), " ", ...around("bench-caution-see", "caution", link, { note })));
     }
     byId("client_about").replaceChildren(...about);
+  }
+
+  // Tells the whole case in words, for paper, where there are no controls.
+  tell() {
+    const { state } = this;
+    const into = (name, text) => say(document.querySelector(`[data-told="${name}"]`), text);
+    const chosen = (id) => byId(id).selectedOptions[0]?.textContent.trim() ?? "";
+    const labelled = (id, value) => `${document.querySelector(`label[for="${id}"]`).textContent} ${IN_WORDS[id](value)}`;
+    const placed = (placement, ids) => ids.map((id) => labelled(id, placement[PLACED[id]])).join(", ");
+    const restricted = restrictionsOf(state.mix).map((text) => `${message("screen-restricted")} ${text}`);
+    into("mix", [hasMix(state) ? capitalised(mixInWords(state.mix)) : message("bench-mix-nothing"), ...restricted].join(". "));
+    const scar = state.scar ? [byId("scar").parentNode.textContent.trim()] : [];
+    const skin = ["phototype", "undertone", "redness", "site"].map((id) => `${document.querySelector(`label[for="${id}"]`).textContent} ${chosen(id)}`);
+    const numbers = SKIN_NUMBERS.filter((name) => state[name] !== null).map((name) => labelled(name, state[name]));
+    into("client", [...(state.client ? [chosen("client")] : []), ...skin, ...numbers, ...scar].join("; "));
+    const old = state.existing.map((work) => message("bench-old-told", {
+      what: capitalised(oldInWords(work)), age: IN_WORDS.age(work.months), placed: placed(work.placement, Object.keys(PLACED)),
+    }));
+    into("old", old.join(". ") || message("bench-old-none"));
+    const technique = document.querySelector('input[name="technique"]:checked').parentNode.textContent.trim();
+    into("placed", `${technique}; ${placed(state.placement, Object.keys(PLACED))}`);
+    const wear = message("bench-sun-and-care", Object.fromEntries(["sun", "oil", "aftercare"].map((id) => [id, `${document.querySelector(`label[for="${id}"]`).textContent} ${chosen(id)}`])));
+    into("wear", `${wear}; ${labelled("touch_up", state.touchUp)}`);
+    const { name, lab, tolerance } = goalOf(state);
+    into("goal", `${name}, ${labInWords(lab)}; ${message("screen-within", { tolerance: short(tolerance, 1) })}`);
   }
 
   // The list of old work is made anew only when works come or go.

@@ -12,7 +12,7 @@ function serveQuestions() {
         self.postMessage({ answer: ask(data.what, data.question) });
       }
     } catch (error) {
-      self.postMessage({ why: String(error.message ?? error) });
+      self.postMessage({ why: String(error.message ?? error), field: error.field });
     }
   };
 }
@@ -44,7 +44,7 @@ class Pool {
       const job = worker.jobs.shift();
       if (data.ready) this.ready.push(worker);
       else if (!job) this.failed = true;
-      else if (data.why !== undefined) job.refuse(new Error(data.why));
+      else if (data.why !== undefined) job.refuse(Object.assign(new Error(data.why), { field: data.field }));
       else job.fulfil(data.answer);
       this.next();
     };

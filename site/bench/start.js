@@ -8,6 +8,8 @@ const MOVING = 150;
 const PAUSE = 24;
 const WRITE = 200;
 const SPEAK = 500;
+// The field that the engine names where a search has too many mixes: the page offers no other limit of drops that it minds.
+const TOO_MANY = "search.drops";
 
 class Bench {
   constructor(ask, pool) {
@@ -15,6 +17,7 @@ class Bench {
     this.swatches = new Map();
     this.planes = PLANES.map((plane) => new Plane(plane));
     byId("planes").replaceChildren(...this.planes.map((plane) => plane.figure));
+    bindEyes();
     const { state, amiss } = readAddress(location.hash);
     if (amiss.length > 0) trouble(message("bench-link-amiss", { parts: [...new Set(amiss)].join(", ") }));
     this.controls = new Controls(state, () => this.change());
@@ -71,6 +74,7 @@ class Bench {
     this.showGoal();
     this.showPlanes();
     this.showAll();
+    this.controls.tell();
     performance.measure("bench-painted", "bench-asked");
   }
 
@@ -124,8 +128,9 @@ class Bench {
     const { name, tolerance } = goalOf(state);
     const skin = survey.bare[0].bare_skin;
     this.swatch("goal", byId("goal_swatch"), "").paint({
-      colour: survey.goal, skin, words: toneInWords(survey.goal.reading), site: state.site, technique: state.technique,
-      name: message("screen-goal", { name }), notes: [message("screen-within", { tolerance: short(tolerance, 1) })],
+      colour: survey.goal, skin, words: depthInWords(survey.goal.reading), site: state.site, technique: state.technique,
+      name: message("screen-goal", { name }),
+      notes: [message("screen-within", { tolerance: short(tolerance, 1) }), message("screen-goal-tone", { tone: message(`reading-tone-${survey.goal.reading.tone}`) })],
     });
   }
 
@@ -152,7 +157,7 @@ class Bench {
       const drawing = new Drawing();
       drawing.paint(seen.bare_skin, bare ? null : seen, this.state.site, this.state.technique);
       drawing.svg.setAttribute("aria-label", bare ? message("screen-bare") : toneInWords(seen.reading));
-      const words = made("span", "small", bare ? "" : `${toneInWords(seen.reading)}; ${message("screen-from-goal", { distance: fixed(seen.delta_e_2000_to_goal, 1) })}`);
+      const words = made("span", "small", bare ? skinInPlainWords(seen) : `${toneInWords(seen.reading)}; ${message("screen-from-goal", { distance: fixed(seen.delta_e_2000_to_goal, 1) })}`);
       const lab = made("span", "lab", ...["L*", "a*", "b*"].map((axis, at) => made("span", "", `${axis}\u00a0${fixed(seen.lab[at], 1)} `)));
       const outside = isShown(seen) ? [] : [made("span", "small", message("screen-beyond"))];
       const made_ = made("td", "", drawing.svg, lab, words, ...outside);
@@ -195,18 +200,25 @@ class Bench {
         this.showPlanes();
         performance.measure("bench-likely", "bench-changed");
       }),
-      job(rank(this.pool, searchRequestOf(state)), "best_words", (ranking) => {
+      job(rankInSteps(this.pool, state, current, (few) => this.showFew(state, few)), "best_words", (ranking) => {
         showRanking(state, ranking, (mix) => this.take(mix));
         performance.measure("bench-ranked", "bench-changed");
       }, (error) => {
-        // No ranking of another case stays behind. The number of mixes is all that the engine minds of this request and not of the others.
+        // No ranking of another case stays behind.
         byId("best").replaceChildren();
-        say(byId("best_words"), error.message.startsWith("search.drops") ? message("bench-too-many") : why(error));
+        say(byId("best_words"), error.field === TOO_MANY ? message("bench-too-many") : why(error));
       }),
     ]);
     if (!current()) return;
     byId("planes").removeAttribute("aria-busy");
     for (const result of results) result.classList.remove("is-old");
+  }
+
+  // What is nearest among mixes of few drops, while the rest is tried.
+  showFew(state, ranking) {
+    showRanking(state, ranking, (mix) => this.take(mix), state.mostDrops);
+    for (const result of document.querySelectorAll("#best_words, #best")) result.classList.remove("is-old");
+    performance.measure("bench-ranked-few", "bench-changed");
   }
 
   take(mix) {

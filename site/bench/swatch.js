@@ -36,12 +36,16 @@ class Drawing {
   }
 }
 
+// Bare skin in words, as on the other pages: by how light it is alone.
+function skinInPlainWords({ lab: [l] }) {
+  return (COURSE.skin_words.find(([least]) => l >= least) ?? COURSE.skin_words.at(-1))[1];
+}
+
 class Swatch {
   // `brief` stands for the label where there is little room.
   constructor(label, brief = label) {
     this.drawing = new Drawing();
-    const part = (name) => made("span", name);
-    this.parts = { label: part("swatch-label"), words: part("swatch-words"), lab: part("swatch-lab"), note: part("swatch-note") };
+    this.parts = { label: made("b"), words: made("span"), lab: made("small"), note: made("i") };
     this.numbers = ["L*", "a*", "b*"].map((axis) => {
       const number = made("span", "swatch-number");
       this.parts.lab.append(made("span", "swatch-axis", `${axis}\u00a0`, number), " ");
@@ -58,9 +62,10 @@ class Swatch {
   paint({ colour, skin, words, site, technique, bare = false, notes = [], name = "" }) {
     this.drawing.paint(skin, bare ? null : colour, site, technique);
     const label = name || this.label.textContent;
-    this.drawing.svg.setAttribute("aria-label", message("screen-named", { name: label, words: bare ? message("screen-bare") : words }));
+    const said = bare ? skinInPlainWords(colour) : words;
+    this.drawing.svg.setAttribute("aria-label", message("screen-named", { name: label, words: bare ? `${message("screen-bare")}, ${said}` : said }));
     if (name) say(this.label, name);
-    say(this.parts.words, bare ? "" : words);
+    say(this.parts.words, said);
     colour.lab.forEach((number, place) => say(this.numbers[place], fixed(number, 1)));
     this.figure.dataset.lab = JSON.stringify(colour.lab);
     say(this.parts.note, [...notes, ...outsideNotes(colour, skin)].join("; "));

@@ -11,7 +11,7 @@ async function openEngine(bytes, known, taker = "shelf") {
     const fine = engine[what]();
     const from = engine.answer();
     const answer = JSON.parse(new TextDecoder().decode(new Uint8Array(engine.memory.buffer, from, engine.answer_length())));
-    if (!fine) throw new Error(`${answer.error.field}: ${answer.error.why}`);
+    if (!fine) throw Object.assign(new Error(`${answer.error.field}: ${answer.error.why}`), { field: answer.error.field });
     return answer;
   };
   ask(taker, known);

@@ -1,8 +1,13 @@
 // What the engine answers, put into sentences.
 
 // A reading of a colour: how deep it is, and its tone.
-function toneInWords({ depth, tone }) {
-  return message("reading-words", { depth: message(`reading-depth-${depth.replaceAll(" ", "-")}`), tone: message(`reading-tone-${tone}`) });
+function toneInWords(reading) {
+  return message("reading-words", { depth: depthInWords(reading), tone: message(`reading-tone-${reading.tone}`) });
+}
+
+// How deep it is alone.
+function depthInWords({ depth }) {
+  return message(`reading-depth-${depth.replaceAll(" ", "-")}`);
 }
 
 // A time as the name of a mark in a plane.

@@ -340,17 +340,50 @@ term-class-organic = organisch
 term-class-other-inorganic = sonstig anorganisch
 term-class-mixture = Mischung
 
+## Eine Farbe für sich: Flaschen und unbehandelte Haut
+
+colour-white = fast weiß
+colour-black = fast schwarz
+colour-very-light = sehr helles { $colour }
+colour-light = helles { $colour }
+colour-middle = { $colour }
+colour-dark = dunkles { $colour }
+colour-very-dark = sehr dunkles { $colour }
+colour-grey = Grau
+colour-pink = Rosa
+colour-pink-beige = Rosabeige
+colour-coral = Korallenrot
+colour-red = Rot
+colour-red-brown = Rotbraun
+colour-orange = Orange
+colour-brown = Braun
+colour-beige = Beige
+colour-golden-yellow = Goldgelb
+colour-yellow-brown = Gelbbraun
+colour-yellow = Gelb
+colour-olive = Oliv
+colour-green = Grün
+colour-blue = Blau
+colour-violet = Violett
+colour-purple = Purpur
+colour-skin-very-light = blasses Beige
+colour-skin-light = helles Beige
+colour-skin-middle = Beige
+colour-skin-tan = helles Braun
+colour-skin-brown = Braun
+colour-skin-deep = tiefes Braun
+colour-skin-very-deep = sehr tiefes Braun
+
 ## Farbmuster
 
-swatch-lab = L*&nbsp;{ $l }; <span>a*&nbsp;{ $a };</span> <span>b*&nbsp;{ $b }</span>
-swatch-lab-plain = L*&nbsp;{ $l }; a*&nbsp;{ $a }; b*&nbsp;{ $b }
+swatch-lab = L* { $l }; a* { $a }; b* { $b }
 swatch-beyond = von diesem Bildschirm nicht darstellbar: die nächstliegende Farbe, die er zeigen kann
-swatch-bare = { $label }: unbehandelte Haut
-swatch-bottle = { $name }: die Farbe in der Flasche
+swatch-bare = { $label }: unbehandelte Haut, { $words }
+swatch-bottle = { $name }: die Farbe in der Flasche, { $words }
 swatch-in-bottle = In der Flasche
 swatch-work = { $label }: { $words }
 swatch-goal = Ziel: { $name }
-swatch-goal-within = erreicht bis ΔE00 { $distance }
+swatch-goal-note = erreicht bis ΔE00 { $distance }; Ton gegen diese Haut: { $tone }
 
 ## Aufgaben auf Seiten und auf Papier
 
@@ -376,12 +409,13 @@ question-answers-why = Antworten und Begründungen
 question-order = Die richtige Reihenfolge: <strong>{ $key }</strong>.
 question-proved = Wie das bewiesen wurde: { $proof }
 question-source = Quelle: { $source }. Aufgabe { $identity }.
+question-on-bench = { $name } am Mischtisch
 question-choose-one = Eine Antwort wählen.
 question-choose-several = Alle wählen, die zutreffen.
-question-number-steps = Die Schritte in ihrer Reihenfolge nummerieren.
+question-number-steps = Nummerieren Sie in der richtigen Reihenfolge: 1 ist das Erste.
 question-drops = Eine Flasche, insgesamt { $drops } Tropfen, davon höchstens { $modifiers } von Korrektoren.
 question-number = Gesucht: { $name } in { $unit }.
-question-step = Schritt { $turn }. { $why }
+question-step = Nummer { $turn }. { $why }
 question-best-heals-to = Wie die beste Antwort abheilt
 question-heals-to = Wie das abheilt
 question-would-look = Wie das aussehen würde
@@ -410,6 +444,7 @@ text-neighbours = Davor und danach
 text-before = Davor
 text-after = Danach
 text-print = Zum Drucken:
+text-on-bench = Am Mischtisch
 text-outline = Auf dieser Seite
 text-caution = Vorsicht
 text-picture = Bild:
@@ -499,7 +534,7 @@ bottles-restricted = <strong>Eingeschränkt: { $place }.</strong> { $index }: { 
 bottles-lead = Was in jeder Flasche dieses Kurses ist. Das Farbmuster zeigt die Farbe in der Flasche: Pigment ohne Haut. So heilt es nicht ab.
 bottles-about = Farbmittel stehen mit ihren Colour-Index-Namen da, wie ein Hersteller sie angeben muss, und jedes mit seinem Anteil am Pigment. Die Halbwertszeit ist die Zeit, nach der vom Abgeheilten die Hälfte übrig ist. Als <em>repräsentativ</em> gekennzeichnete Zahlen sind plausibel und nicht gemessen: siehe <a href="{ $href }">Über das Modell</a>. Regeln sind von Ort zu Ort verschieden und ändern sich: Sehen Sie in den örtlichen Vorschriften nach, bevor Sie etwas kaufen oder verwenden.
 bottles-go-to = Weiter zu:
-bottles-table = <a href="#colourants_">Tabelle der Farbmittel</a>
+bottles-table = <a href="{ $href }">Tabelle der Farbmittel</a>
 bottles-no-line = Ohne Linie
 bottles-size = { $bottles ->
     [one] { $bottles } Flasche
@@ -538,6 +573,11 @@ clients-angle-about = Der Fototyp (Fitzpatrick I bis VI) hält fest, wie Haut au
 clients-angle-table = Fototyp und Typologiewinkel aller Personen
 clients-find = Person finden
 clients-of-phototype = Fototyp { $phototype }
+clients-part = { $title }, Seite { $part } von { $of }
+clients-on-bench = { $name } am Mischtisch
+clients-in-short = { $age }; { $skin }; { $site }
+clients-with-old-work = Altpigmentierung
+clients-with-caution = eine Auskunft mahnt zur Vorsicht
 clients-by-residual = Altpigmentierungen, nach dem, was von ihnen bleibt
 clients-by-site = Andere Stellen als die Braue
 clients-client = Person
@@ -924,6 +964,9 @@ screen-redness-ruddy = stark gerötet
 screen-restricted = Beschränkt.
 screen-promise = <strong>Die Vorhersagen dienen dem Unterricht und versprechen nie ein Ergebnis an einem Menschen.</strong> Sie stammen aus einem <a href="{ $model }">Modell von Pigment in Haut</a>. Die Gesundheit geht vor: siehe <a href="{ $cautions }">Vorsicht</a>.
 screen-starting = Das Rechenwerk startet …
+screen-goal-tone = Ton gegen diese Haut: { $tone }
+screen-eyes = Gesehen mit
+screen-eyes-note = Die Farbfelder stehen da, wie solche Augen sie sehen, simuliert für die volle Farbsehschwäche: Die meisten, die eine haben, sehen etwas zwischen diesem und dem Gewohnten. Wörter und Zahlen bleiben die der Farbe selbst. <a href="{ $href }">Mehr über andere Augen</a>.
 
 ## Der Mischtisch
 
@@ -935,9 +978,11 @@ bench-years = Über die Jahre
 bench-case = Der Fall
 bench-mix = Mischung
 bench-mix-empty = Mischung leeren
+bench-most-reached = { $name }: Mehr als { $count } Tropfen aus einer Flasche lassen sich nicht nehmen.
 bench-in-bottle = Farben und Zahlen neben einem Namen gelten in der Flasche, bei Tageslicht.
 bench-bottles = Flaschen
 bench-modifiers = Korrektoren
+bench-line = { $name } ({ $count })
 bench-client = Person
 bench-start-from = Beginnen mit
 bench-skin-below = einer unten beschriebenen Haut
@@ -1020,6 +1065,7 @@ bench-most-drops = Tropfen insgesamt, höchstens
 bench-best-about = Jede Mischung innerhalb dieser Grenzen, aus Flaschen ohne beschränkte Inhaltsstoffe, wird in diese Haut gesetzt und zum beurteilten Zeitpunkt und Licht mit dem Ziel verglichen. Keine wird ausgelassen.
 bench-best-touch-up = Nachgearbeitet wird mit der Mischung auf dem Tisch; andere Mischungen werden nur beim ersten Setzen versucht.
 bench-best-mixes = Die besten Mischungen
+bench-best-so-far = Bisher nur Mischungen aus höchstens { $few } Tropfen; die aus höchstens { $more } folgen.
 
 # Was die Seite sagt, während sie läuft.
 bench-mark-skin = Haut
@@ -1048,6 +1094,8 @@ bench-old-made-of = Besteht aus
 bench-old-age = Alter
 bench-old-remove = Entfernen
 bench-old-remove-number = Alte Arbeit { $number } entfernen
+bench-old-told = { $what }; { $age }; { $placed }
+bench-sun-and-care = { $sun }; { $oil }; { $aftercare }
 bench-angle = Typologischer Winkel dieser Haut (ITA): { $degrees }°.
 bench-colourant = { $name } ({ $id })
 bench-restriction = { $id } ({ $name }): { $place }, { $rule } seit { $since } ({ $source })
@@ -1160,10 +1208,10 @@ practice-placed = { $depth } mm tief, { $thickness } mm dick, Beladung { $load }
 practice-placed-full = { $depth } mm tief, { $thickness } mm dick, ein voller Durchgang, { $share } der Fläche gedeckt
 practice-old-told = { $age } alt. { $note }
 practice-several = Wählen Sie alles, was zutrifft.
-practice-order = Bringen Sie die Schritte in ihre Reihenfolge.
+practice-order = Bringen Sie dies in die richtige Reihenfolge, das Erste nach oben.
 practice-earlier = Früher: { $step }
 practice-later = Später: { $step }
-practice-now-step = { $step }: jetzt Schritt { $place } von { $count }
+practice-now-step = { $step }: jetzt Nummer { $place } von { $count }
 practice-drops-how = { $count ->
     [one] Eine Flasche, insgesamt 1 Tropfen, davon höchstens { $most } von Korrektoren.
    *[other] Eine Flasche, insgesamt { $count } Tropfen, davon höchstens { $most } von Korrektoren.
@@ -1282,7 +1330,7 @@ practice-failed = Etwas ist schiefgegangen: { $why }. Laden Sie die Seite neu; I
 
 drill-choose-one = Wählen Sie zuerst eine Möglichkeit.
 drill-choose-some = Wählen Sie mindestens eine.
-drill-number-steps = Nummerieren Sie die Schritte von 1 bis { $count }, jede Zahl einmal.
+drill-number-steps = Jedes bekommt eine Nummer von 1 bis { $count }, jede Nummer einmal.
 drill-whole-drops = Tropfen sind ganze Zahlen.
 drill-drops-counted = { $drops ->
     [one] Die Mischung hat 1 Tropfen; gezählt haben Sie { $counted }.
@@ -1325,7 +1373,7 @@ paper-begin = Beginnen
 paper-weight = { $weight } % der Wertung
 paper-weight-short = { $weight } %
 paper-bottles = Die Flaschen in diesem Bogen
-paper-bottle-about = { $about } In der Flasche { $lab }; { $contents }.
+paper-bottle-about = { $about } In der Flasche { $words }, { $lab }; { $contents }.
 paper-bottle-modifier = (Korrektor)
 paper-hand-in = Abgeben
 paper-slip = Ihr Antwortzettel
@@ -1406,13 +1454,13 @@ assignment-without-scripts = Einen Zettel zu sichern braucht Skripte. Ohne sie: 
 assignment-bottles = Die Flaschen in diesen Aufgaben
 assignment-saved = Gesichert als { $name }: { $answered } von { $count } beantwortet. Geben Sie diese Datei ab.
 assignment-open = Ohne Antwort: { $numbers }.
-assignment-amiss = Nicht vollständig und deshalb ausgelassen: { $numbers }. Nummerieren Sie alle Schritte, jede Zahl einmal.
+assignment-amiss = Nicht vollständig und deshalb ausgelassen: { $numbers }. Nummerieren Sie alles, jede Zahl einmal.
 assignment-again = Sie können fortfahren und noch einmal sichern; geben Sie die letzte Datei ab.
 
 ## Die Suche
 
 search-title = Suche
-search-about = Ein Wort in den Lektionen, Begriffen, Flaschen, Personen, Irrtümern und Warnungen dieses Kurses finden.
+search-about = Ein Wort in den Lektionen, Begriffen, Flaschen, Farbmitteln, Personen, Irrtümern, Warnungen, Arbeitsblättern und übrigen Seiten dieses Kurses finden.
 search-without-scripts = Die Suche braucht Skripte. Das <a href="glossary.html">Glossar</a> und die <a href="index.html">Liste der Lektionen</a> gehen ohne.
 search-words = Gesuchte Wörter
 search-help = Der Anfang eines Wortes genügt, und ein Tippfehler wird verziehen.
@@ -1422,6 +1470,9 @@ search-bottle = Flasche
 search-client = Person
 search-misconception = Irrtum
 search-caution = Vorsicht
+search-colourant = Farbmittel
+search-page = Seite
+search-worksheet = Arbeitsblatt
 search-part = { $title }: { $part }
 search-nothing = Nichts gefunden. Versuchen Sie weniger oder andere Wörter.
 search-found = { $count ->

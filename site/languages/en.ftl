@@ -326,17 +326,50 @@ term-class-organic = organic
 term-class-other-inorganic = other inorganic
 term-class-mixture = mixture
 
+## A colour by itself: bottles, and bare skin
+
+colour-white = near white
+colour-black = near black
+colour-very-light = very light { $colour }
+colour-light = light { $colour }
+colour-middle = { $colour }
+colour-dark = dark { $colour }
+colour-very-dark = very dark { $colour }
+colour-grey = grey
+colour-pink = pink
+colour-pink-beige = pink-beige
+colour-coral = coral
+colour-red = red
+colour-red-brown = red-brown
+colour-orange = orange
+colour-brown = brown
+colour-beige = beige
+colour-golden-yellow = golden yellow
+colour-yellow-brown = yellow-brown
+colour-yellow = yellow
+colour-olive = olive
+colour-green = green
+colour-blue = blue
+colour-violet = violet
+colour-purple = purple
+colour-skin-very-light = pale beige
+colour-skin-light = light beige
+colour-skin-middle = beige
+colour-skin-tan = light brown
+colour-skin-brown = brown
+colour-skin-deep = deep brown
+colour-skin-very-deep = very deep brown
+
 ## Swatches
 
-swatch-lab = L*&nbsp;{ $l } <span>a*&nbsp;{ $a }</span> <span>b*&nbsp;{ $b }</span>
-swatch-lab-plain = L*&nbsp;{ $l } a*&nbsp;{ $a } b*&nbsp;{ $b }
+swatch-lab = L* { $l } a* { $a } b* { $b }
 swatch-beyond = beyond this screen: the nearest colour it can show
-swatch-bare = { $label }: bare skin
-swatch-bottle = { $name }: the colour in the bottle
+swatch-bare = { $label }: bare skin, { $words }
+swatch-bottle = { $name }: the colour in the bottle, { $words }
 swatch-in-bottle = In the bottle
 swatch-work = { $label }: { $words }
 swatch-goal = Goal: { $name }
-swatch-goal-within = reached within ΔE00 { $distance }
+swatch-goal-note = reached within ΔE00 { $distance }; tone against this skin: { $tone }
 
 ## Exercises on pages and on paper
 
@@ -362,12 +395,13 @@ question-answers-why = Answers and why
 question-order = The right order: <strong>{ $key }</strong>.
 question-proved = How this was proved: { $proof }
 question-source = Source: { $source }. Exercise { $identity }.
+question-on-bench = { $name } on the bench
 question-choose-one = Choose one.
 question-choose-several = Choose every one that holds.
-question-number-steps = Number the steps in their order.
+question-number-steps = Number them in their order: 1 is the first.
 question-drops = One bottle, { $drops } drops in all, at most { $modifiers } of them modifiers.
 question-number = Give the { $name } in { $unit }.
-question-step = Step { $turn }. { $why }
+question-step = Number { $turn }. { $why }
 question-best-heals-to = What the best answer heals to
 question-heals-to = What this heals to
 question-would-look = How this would look
@@ -396,6 +430,7 @@ text-neighbours = Before and after
 text-before = Before this
 text-after = After this
 text-print = To print:
+text-on-bench = On the bench
 text-outline = On this page
 text-caution = Caution
 text-picture = Picture:
@@ -485,7 +520,7 @@ bottles-restricted = <strong>Restricted in { $place }.</strong> { $index }: { $r
 bottles-lead = What is in each bottle of this course. The swatch is the colour in the bottle: pigment without skin. It is not what heals.
 bottles-about = Colourants are named by their Colour Index names, the way a maker has to declare them, and each by its share of the pigment. The half-life is the time after which half of what healed is left. Numbers marked <em>representative</em> are plausible and not measured: see <a href="{ $href }">about the model</a>. Rules differ from place to place and change: check your local code before you buy or use anything.
 bottles-go-to = Go to
-bottles-table = the <a href="#colourants_">table of colourants</a>
+bottles-table = the <a href="{ $href }">table of colourants</a>
 bottles-no-line = Without a line
 bottles-size = { $bottles ->
     [one] { $bottles } bottle
@@ -524,6 +559,11 @@ clients-angle-about = The phototype (Fitzpatrick I to VI) records how skin answe
 clients-angle-table = Phototype and typology angle of every client
 clients-find = Find a client
 clients-of-phototype = Phototype { $phototype }
+clients-part = { $title }, page { $part } of { $of }
+clients-on-bench = { $name } on the bench
+clients-in-short = { $age }; { $skin }; { $site }
+clients-with-old-work = old work
+clients-with-caution = a health answer raises a caution
 clients-by-residual = Old work, by what is left of it
 clients-by-site = Other sites than the brow
 clients-client = Client
@@ -910,6 +950,9 @@ screen-redness-ruddy = ruddy
 screen-restricted = Restricted.
 screen-promise = <strong>Predictions are for teaching, never a promise of a result on a person.</strong> They come from a <a href="{ $model }">model of pigment in skin</a>. Health comes first: see the <a href="{ $cautions }">cautions</a>.
 screen-starting = The engine is starting …
+screen-goal-tone = tone against this skin: { $tone }
+screen-eyes = As seen by
+screen-eyes-note = Swatches are shown as such eyes see them, simulated for the full deficiency: most people who have it see something between this and the usual. Words and numbers stay those of the colour itself. <a href="{ $href }">More about other eyes</a>.
 
 ## The bench
 
@@ -921,9 +964,11 @@ bench-years = Over the years
 bench-case = The case
 bench-mix = Mix
 bench-mix-empty = Empty the mix
+bench-most-reached = { $name }: more than { $count } drops of one bottle cannot be taken.
 bench-in-bottle = Colours and numbers beside a name are those in the bottle, in daylight.
 bench-bottles = Bottles
 bench-modifiers = Modifiers
+bench-line = { $name } ({ $count })
 bench-client = Client
 bench-start-from = Start from
 bench-skin-below = a skin described below
@@ -1006,6 +1051,7 @@ bench-most-drops = Drops in all, at most
 bench-best-about = Every mix within these limits, of bottles that hold nothing restricted, is placed in this skin and compared with the goal at the time and in the light judged. None is left out.
 bench-best-touch-up = The touch-up is made with the mix on the bench; other mixes are tried in the first placement.
 bench-best-mixes = The best mixes
+bench-best-so-far = So far, of mixes of up to { $few } drops; those of up to { $more } follow.
 
 # What the page says as it runs.
 bench-mark-skin = skin
@@ -1034,6 +1080,8 @@ bench-old-made-of = Made of
 bench-old-age = Age
 bench-old-remove = Remove it
 bench-old-remove-number = Remove old work { $number }
+bench-old-told = { $what }; { $age }; { $placed }
+bench-sun-and-care = { $sun }; { $oil }; { $aftercare }
 bench-angle = Typology angle of this skin (ITA): { $degrees }°.
 bench-colourant = { $name } ({ $id })
 bench-restriction = { $id } ({ $name }): { $place }, { $rule } since { $since } ({ $source })
@@ -1146,10 +1194,10 @@ practice-placed = { $depth } mm deep, { $thickness } mm thick, load { $load }, {
 practice-placed-full = { $depth } mm deep, { $thickness } mm thick, one full pass, { $share } of the area covered
 practice-old-told = { $age } old. { $note }
 practice-several = Choose every one that holds.
-practice-order = Put the steps in their order.
+practice-order = Put these in their order, the first at the top.
 practice-earlier = Earlier: { $step }
 practice-later = Later: { $step }
-practice-now-step = { $step }: now step { $place } of { $count }
+practice-now-step = { $step }: now number { $place } of { $count }
 practice-drops-how = { $count ->
     [one] One bottle, 1 drop in all, at most { $most } of them modifiers.
    *[other] One bottle, { $count } drops in all, at most { $most } of them modifiers.
@@ -1268,7 +1316,7 @@ practice-failed = Something went wrong: { $why }. Load the page again; your kept
 
 drill-choose-one = Choose one option first.
 drill-choose-some = Choose at least one.
-drill-number-steps = Number the steps from 1 to { $count }, each number once.
+drill-number-steps = Give each a number from 1 to { $count }, each number once.
 drill-whole-drops = Drops are whole numbers.
 drill-drops-counted = { $drops ->
     [one] The mix has 1 drop; you have counted { $counted }.
@@ -1311,7 +1359,7 @@ paper-begin = Begin
 paper-weight = { $weight }% of the mark
 paper-weight-short = { $weight }%
 paper-bottles = The bottles in this paper
-paper-bottle-about = { $about } In the bottle { $lab }; { $contents }.
+paper-bottle-about = { $about } In the bottle { $words }, { $lab }; { $contents }.
 paper-bottle-modifier = (modifier)
 paper-hand-in = Hand in
 paper-slip = Your answer slip
@@ -1392,13 +1440,13 @@ assignment-without-scripts = Saving a slip needs scripts. Without them, print th
 assignment-bottles = The bottles in these exercises
 assignment-saved = Saved as { $name }: { $answered } of { $count } answered. Hand this file in.
 assignment-open = Without an answer: { $numbers }.
-assignment-amiss = Not whole, and so left out: { $numbers }. Number all steps, each number once.
+assignment-amiss = Not whole, and so left out: { $numbers }. Number them all, each number once.
 assignment-again = You can go on and save again; hand in the last file.
 
 ## The search
 
 search-title = Search
-search-about = Find a word in the lessons, terms, bottles, clients, misconceptions and cautions of this course.
+search-about = Find a word in the lessons, terms, bottles, colourants, clients, misconceptions, cautions, worksheets and other pages of this course.
 search-without-scripts = Searching needs scripts. The <a href="glossary.html">glossary</a> and the <a href="index.html">list of lessons</a> work without.
 search-words = Words to look for
 search-help = The beginning of a word is enough, and a slip of the pen is forgiven.
@@ -1408,6 +1456,9 @@ search-bottle = Bottle
 search-client = Client
 search-misconception = Misconception
 search-caution = Caution
+search-colourant = Colourant
+search-page = Page
+search-worksheet = Worksheet
 search-part = { $title }: { $part }
 search-nothing = Nothing is found. Try fewer or other words.
 search-found = { $count ->

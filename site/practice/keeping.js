@@ -15,7 +15,7 @@ class Keeping {
 
   // Shows what the record says with `standing`; a record that cannot be read is left as it is.
   async open() {
-    say(byId("keep_words"), message(this.record.keeps ? "practice-kept" : "practice-not-kept"));
+    this.settle();
     try {
       await this.changed();
     } catch (error) {
@@ -26,6 +26,11 @@ class Keeping {
       say(byId("keep_words"), message("practice-unreadable", { why: error.message.replace(/^progress: /, "") }));
       await this.changed();
     }
+  }
+
+  // Says what holds at any time: whatever was said of an earlier deed is over.
+  settle() {
+    if (this.unreadable === undefined) say(byId("keep_words"), message(this.record.keeps ? "practice-kept" : "practice-not-kept"));
   }
 
   // Asks what the record says, and keeps for other pages what is due when.
@@ -41,6 +46,7 @@ class Keeping {
     const [file] = byId("load_file").files;
     byId("load_file").value = "";
     if (!file) return;
+    this.settle();
     try {
       const text = await file.text();
       await this.maker.ask("overview", { progress: text, now: now() });
@@ -53,6 +59,7 @@ class Keeping {
   }
 
   async wipe() {
+    this.settle();
     if (await asked("wipe")) await this.take("", message("practice-wiped"));
   }
 

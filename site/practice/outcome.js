@@ -71,8 +71,8 @@ function proofInWords(family, { searched, best_error, margin, held, worlds }) {
 function worthOf(view, told) {
   const list = made("ol", "outcomes");
   told.worth.forEach(({ say: said, credit, why }, place) => {
-    const head = made("p", "outcome-head", made("strong", "", view.form.kind === "order" ? String(place + 1) : letterOf(place)), ` ${said} `);
-    if (credit !== null) head.append(made("span", "outcome-credit", message("practice-credit", { share: wholePercent(credit) })));
+    const head = made("p", "outcome-head", made("b", "", view.form.kind === "order" ? String(place + 1) : letterOf(place)), ` ${said} `);
+    if (credit !== null) head.append(made("i", "", message("practice-credit", { share: wholePercent(credit) })));
     list.append(made("li", "", head, made("p", "", why)));
   });
   const rest = [];

@@ -21,7 +21,7 @@ function caseOf(view) {
   for (const note of view.health) fact(message("practice-health"), note);
   const swatches = made("div", "swatches");
   if (today) swatches.append(swatchOf(message("practice-work-now", { name }), today, site, { technique: view.technique_now }));
-  else swatches.append(swatchOf(message("practice-skin-now", { name }), { colour: bare, bare_skin: bare, words: "", light }, site, { bare: true }));
+  else swatches.append(swatchOf(message("practice-skin-now", { name }), { colour: bare, bare_skin: bare, light }, site, { bare: true }));
   for (const exhibit of view.exhibits) swatches.append(swatchOf(exhibit.label, exhibit, site));
   if (goal) {
     const seen = { ...goal, bare_skin: bare, light };

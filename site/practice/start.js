@@ -12,6 +12,7 @@ class Practice {
     });
     this.keeping = new Keeping(maker, this.record, () => this.standing());
     addEventListener("hashchange", () => this.follow());
+    bindEyes();
   }
 
   async start() {
@@ -53,6 +54,7 @@ class Practice {
       byId("summary").hidden = true;
       byId("choose").hidden = true;
       byId("standing").hidden = true;
+      this.keeping.settle();
       await this.questions.load(byId("what").value);
       await this.sitting.begin(byId("what").value, byId("extent").value);
     } catch (error) {

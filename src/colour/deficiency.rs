@@ -36,8 +36,8 @@ impl Deficiency {
         Srgb { r: byte(shown.red), g: byte(shown.green), b: byte(shown.blue), in_gamut: colour.in_gamut }
     }
 
-    /// From linear sRGB to linear sRGB.
-    fn matrix(self) -> [[f64; 3]; 3] {
+    /// The same as a matrix from linear sRGB to linear sRGB, row by row.
+    pub fn matrix(self) -> [[f64; 3]; 3] {
         match self {
             Deficiency::Protan => [
                 [0.152286, 1.052583, -0.204868],

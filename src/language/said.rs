@@ -11,8 +11,13 @@ use crate::skin::{Redness, Undertone};
 impl Reading {
     /// The reading in a language: "deeper than the skin, neutral brown".
     pub fn said(&self, language: &Language) -> String {
-        let depth = language.say(&format!("reading-depth-{}", self.depth.replace(' ', "-")), &[]);
+        let depth = self.depth_said(language);
         crate::say!(language, "reading-words", depth = depth, tone = self.tone.said(language))
+    }
+
+    /// The depth alone: "deeper than the skin".
+    pub fn depth_said(&self, language: &Language) -> String {
+        language.say(&format!("reading-depth-{}", self.depth.replace(' ', "-")), &[])
     }
 
     /// The same with its words in a language; depth and tone stay as programs know them.

@@ -202,7 +202,7 @@ impl<'a> CaseView<'a> {
             goal: case.goal.as_ref().map(|goal| GoalView {
                 name: course.goal(&goal.id).map_or(&goal.id, |known| &known.name),
                 colour: Shown::of(goal.lab),
-                words: Reading::of(goal.lab, case.bare.lab).said(&course.language),
+                words: Reading::of(goal.lab, case.bare.lab).depth_said(&course.language),
                 tolerance: goal.tolerance,
             }),
         }

@@ -41,8 +41,14 @@ pub(super) struct ExerciseView {
     pub best: Option<Swatch>,
     /// What was proved, in a sentence.
     pub proof: Option<String>,
+    /// Whether it is said here that health comes before colour: where a client has anything to tell, and first of all on a page.
+    pub health_first: bool,
+    /// The lesson to reread after any wrong answer, where it is the same for all.
+    pub reread: Option<Link>,
     /// Where the answer comes from.
     pub source: String,
+    /// The bench with this case chosen, on pages of a site that has one.
+    pub bench: Option<String>,
 }
 
 /// The client and what is wanted.
@@ -69,7 +75,7 @@ pub(super) struct CaseView {
 }
 
 /// A health answer and the caution it raises.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Clone, Serialize)]
 pub(super) struct HealthView {
     /// The caution, with a link to it.
     pub caution: Link,
@@ -113,6 +119,10 @@ pub(super) struct BeliefView {
     pub truth: String,
     /// Where it is treated.
     pub href: String,
+    /// Its id.
+    pub id: String,
+    /// Whether what really happens is told here: once on a page is enough.
+    pub in_full: bool,
 }
 
 impl CaseView {
@@ -176,6 +186,8 @@ impl ExerciseView {
             };
             healed(&course.language, key, case, site, &label)
         });
+        let mut options = options(course, exercise, path, site);
+        let reread = common_reread(&mut options);
         ExerciseView {
             anchor: format!("exercise_{}_{}", exercise.drill, exercise.number),
             number,
@@ -188,7 +200,9 @@ impl ExerciseView {
                 .zip(client_of(course, exercise))
                 .map(|(case, client)| case_view(course, case, client, path)),
             form: FormView::new(course, exercise),
-            options: options(course, exercise, path, site),
+            health_first: exercise.case.is_some(),
+            options,
+            reread,
             key: key_in_short(course, exercise),
             best,
             proof: exercise
@@ -196,8 +210,30 @@ impl ExerciseView {
                 .as_ref()
                 .map(|proof| proof_in_words(&course.language, exercise.family, proof)),
             source: exercise.source.clone(),
+            bench: None,
         }
     }
+}
+
+impl ExerciseView {
+    /// The misconceptions that its options show, in order.
+    pub fn beliefs_mut(&mut self) -> impl Iterator<Item = &mut BeliefView> {
+        self.options.iter_mut().filter_map(|option| option.misconception.as_mut())
+    }
+}
+
+/// Takes the lesson to reread out of the options, where several wrong ones have the same.
+fn common_reread(options: &mut [OptionView]) -> Option<Link> {
+    let mut wrong = options.iter().filter(|option| !option.right).map(|option| option.reread.as_ref());
+    let first = wrong.next()??.clone();
+    let more: Vec<_> = wrong.collect();
+    if more.is_empty() || more.iter().any(|other| other.is_none_or(|other| other.href != first.href)) {
+        return None;
+    }
+    for option in options {
+        option.reread = None;
+    }
+    Some(first)
 }
 
 /// A skill's name, or its id where the course does not name it.
@@ -281,7 +317,7 @@ fn case_view(course: &Course, case: &Case, client: &Client, path: &str) -> CaseV
         facts.push((say!(language, "question-judged"), judged));
     }
     CaseView {
-        client: Link::new(&client.name, href_to(path, plan::CLIENTS, &client.id)),
+        client: Link::new(&client.name, plan::href_to_client(path, course, client)),
         about: client.told(language, case.skin_is_told).into_owned(),
         wish: client.wish.clone(),
         facts,
@@ -341,6 +377,8 @@ pub(super) fn option_view(
             belief: found.belief.clone(),
             truth: found.truth.clone(),
             href: href_to(path, plan::MISCONCEPTIONS, &found.id),
+            id: found.id.clone(),
+            in_full: true,
         });
     let reread = course.lesson(&choice.mark.lesson).map(|(_, lesson)| {
         Link::new(&lesson.page.title, href_to(path, &text_path(&lesson.page.path), "page_top"))

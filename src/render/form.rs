@@ -32,7 +32,7 @@ pub(super) struct FormView {
     pub drops: u32,
     /// At most so many of them are modifiers.
     pub modifier_drops: u32,
-    /// What every possible mix heals to, in JSON: drops in the order of the bottles → credit, ΔE00, words.
+    /// What every possible mix heals to, each in a line: drops in the order of the bottles, credit, ΔE00 and words, with `|` between.
     pub table: Option<String>,
     /// The number asked for.
     pub number: Option<NumberView>,
@@ -140,7 +140,7 @@ impl FormView {
 
 /// What each mix heals to and is worth.
 fn table(course: &Course, exercise: &Exercise, ids: &[&str], mixes: &[crate::pigment::Mix]) -> String {
-    let rows: BTreeMap<String, (String, String, String)> = mixes
+    let rows: BTreeMap<String, String> = mixes
         .iter()
         .filter_map(|mix| {
             let seen = outcome(course, exercise, &Answer::Drops(mix.clone())).ok()?;
@@ -152,10 +152,12 @@ fn table(course: &Course, exercise: &Exercise, ids: &[&str], mixes: &[crate::pig
                 .collect();
             let words = seen.reading.map_or(String::new(), |reading| reading.words);
             let error = seen.error.map_or(String::new(), |error| course.language.fixed(error, 1));
-            Some((drops.join(" "), (course.language.percent(seen.mark.credit), error, words)))
+            let drops = drops.join(" ");
+            let row = format!("{drops}|{}|{error}|{words}", course.language.percent(seen.mark.credit));
+            Some((drops, row))
         })
         .collect();
-    serde_json::to_string(&rows).unwrap_or_default()
+    rows.into_values().collect::<Vec<_>>().join("\n")
 }
 
 /// Options in the order shown; for drops the best mix, others as good, and tempting ones; for a number the values of known mistakes;

@@ -3,7 +3,8 @@
 //! All links are relative and name a file, so that a site works from a disk, under any address and without a server.
 //! Entry points: [`SitePath`] for a place in the site, [`href`] for a link between two.
 
-use crate::course::{Course, Module, Page};
+use crate::course::{Client, Course, Module, Page};
+use crate::skin::Phototype;
 
 /// A path in the site, with `/` on every system: `lessons/skin-as-a-filter/module.html`.
 pub(super) type SitePath = String;
@@ -12,8 +13,12 @@ pub(super) type SitePath = String;
 pub(super) const HOME: &str = "index.html";
 /// The bottle library.
 pub(super) const BOTTLES: &str = "bottles.html";
-/// The clients.
+/// The colourants.
+pub(super) const COLOURANTS: &str = "colourants.html";
+/// The clients: all of them while they are few, else the way to the pages they are on.
 pub(super) const CLIENTS: &str = "clients.html";
+/// Most clients on one page, which then weighs about half of what a page may.
+pub(super) const MOST_CLIENTS: usize = 18;
 /// The misconceptions.
 pub(super) const MISCONCEPTIONS: &str = "misconceptions.html";
 /// The glossary.
@@ -104,6 +109,41 @@ pub(super) fn questions_path(module: &Module) -> SitePath {
 /// Path of the teaching note to a module.
 pub(super) fn note_path(module: &Module) -> SitePath {
     format!("teaching/notes/{}.html", module.id)
+}
+
+/// Whether the clients are too many for one page, so that each phototype has its own.
+pub(super) fn clients_are_apart(course: &Course) -> bool {
+    course.clients.len() > MOST_CLIENTS
+}
+
+/// Path of a page of the clients of one phototype, where there are several: the first has part 0.
+pub(super) fn clients_path(phototype: Phototype, part: usize) -> SitePath {
+    match part {
+        0 => format!("clients/{}.html", phototype.word()),
+        part => format!("clients/{}-{}.html", phototype.word(), part + 1),
+    }
+}
+
+/// Path of the page that shows this client.
+pub(super) fn client_path(course: &Course, client: &Client) -> SitePath {
+    if !clients_are_apart(course) {
+        return CLIENTS.to_owned();
+    }
+    let alike = course.clients.iter().filter(|other| other.phototype == client.phototype);
+    let place = alike.take_while(|other| other.id != client.id).count();
+    clients_path(client.phototype, place / MOST_CLIENTS)
+}
+
+/// The relative link to a client.
+pub(super) fn href_to_client(from: &str, course: &Course, client: &Client) -> String {
+    href_to(from, &client_path(course, client), &client.id)
+}
+
+/// The relative link to the bench with a client chosen. What stands behind the # is read by `site/bench/address.js`; `more` are
+/// further parts of the case, each a name and a value.
+pub(super) fn href_to_bench(from: &str, client: &str, more: &[(&str, String)]) -> String {
+    let parts = more.iter().map(|(name, value)| format!("&{name}={value}"));
+    format!("{}#client={}{}", href(from, BENCH), percent_encoded(client), parts.collect::<String>())
 }
 
 /// Every page of the course's text in reading order: prefix pages, then each module's page and its lessons.

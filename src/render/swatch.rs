@@ -3,6 +3,7 @@
 //! Entry points: [`Swatch::skin`], [`Swatch::work`] and [`Swatch::bottle`]; the macro in `swatch.html` sets one on a page.
 
 use super::drawing::{Drawn, SURROUND, shapes, used};
+use super::plain::{colour_in_words, skin_in_words};
 use super::templates::write_escaped;
 use crate::colour::{Lab, Light, Srgb};
 use crate::exercise::Foreseen;
@@ -18,7 +19,7 @@ pub(super) struct Swatch {
     /// What it is.
     pub label: String,
     /// The colour in words.
-    pub words: Option<String>,
+    pub words: String,
     /// L*, with one decimal.
     pub l: String,
     /// a*.
@@ -38,8 +39,10 @@ pub(super) struct Swatch {
 impl Swatch {
     /// Skin without work.
     pub fn skin(language: &Language, label: &str, bare: &Appearance, light: Light) -> Self {
-        let svg = drawing(&say!(language, "swatch-bare", label = label), Some(bare.srgb), None);
-        Swatch::new(language, label, None, bare.lab, bare.srgb, light, svg)
+        let words = skin_in_words(language, bare.lab);
+        let svg =
+            drawing(&say!(language, "swatch-bare", label = label, words = &words), Some(bare.srgb), None);
+        Swatch::new(language, label, words, bare.lab, bare.srgb, light, svg)
     }
 
     /// Work on skin, both under the same light.
@@ -54,7 +57,7 @@ impl Swatch {
     ) -> Self {
         let said = say!(language, "swatch-work", label = label, words = words);
         let svg = drawing(&said, Some(bare.srgb), Some((on.into(), seen.1)));
-        Swatch::new(language, label, Some(words.to_owned()), seen.0, seen.1, light, svg)
+        Swatch::new(language, label, words.to_owned(), seen.0, seen.1, light, svg)
     }
 
     /// What the engine foresees: work on skin, or skin alone where there is none.
@@ -72,7 +75,8 @@ impl Swatch {
         Swatch::work(language, label, bare, (seen.lab, seen.srgb), &foreseen.reading.words, on, light)
     }
 
-    /// A wished colour on a person's skin: its name, L*a*b* and tolerance.
+    /// A wished colour on a person's skin: its name, L*a*b* and tolerance. Its name says what it is; the engine's word for its tone beside
+    /// this skin stands apart, since a brown that is fair may read as more than brown on skin that is fairer still.
     pub fn goal(
         language: &Language,
         (name, goal, tolerance): (&str, Lab, f64),
@@ -80,18 +84,22 @@ impl Swatch {
         on: impl Into<Drawn>,
         light: Light,
     ) -> Self {
-        let words = Reading::of(goal, bare.lab).said(language);
+        let reading = Reading::of(goal, bare.lab);
         let label = say!(language, "swatch-goal", name = name);
-        let within = say!(language, "swatch-goal-within", distance = language.fixed(tolerance, 1));
-        Swatch::work(language, &label, bare, (goal, Srgb::from_lab(goal)), &words, on, light).noted(within)
+        let distance = language.fixed(tolerance, 1);
+        let note =
+            say!(language, "swatch-goal-note", distance = distance, tone = reading.tone.said(language));
+        let seen = (goal, Srgb::from_lab(goal));
+        Swatch::work(language, &label, bare, seen, &reading.depth_said(language), on, light).noted(note)
     }
 
     /// The colour of a bottle's content, without skin, under daylight.
     pub fn bottle(language: &Language, name: &str, lab: Lab) -> Self {
         let srgb = Srgb::from_lab(lab);
-        let said = say!(language, "swatch-bottle", name = name);
+        let words = colour_in_words(language, lab);
+        let said = say!(language, "swatch-bottle", name = name, words = &words);
         let svg = drawing(&said, None, Some((Site::Brow.into(), srgb)));
-        Swatch::new(language, &say!(language, "swatch-in-bottle"), None, lab, srgb, Light::D65, svg)
+        Swatch::new(language, &say!(language, "swatch-in-bottle"), words, lab, srgb, Light::D65, svg)
     }
 
     /// The same with a remark.
@@ -103,7 +111,7 @@ impl Swatch {
     fn new(
         language: &Language,
         label: &str,
-        words: Option<String>,
+        words: String,
         lab: Lab,
         srgb: Srgb,
         light: Light,

@@ -23,7 +23,7 @@ static AXE: LazyLock<String> = LazyLock::new(|| {
 
 const RUN: &str = "axe.run({
     runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'], resultTypes: ['violations'],
-    rules: { 'target-size': { enabled: !globalThis.axeOfSister } },
+    rules: { 'target-size': { enabled: !globalThis.axeOfSister }, 'landmark-unique': { enabled: true } },
 }).then(({ violations }) => violations.map(({ id, nodes }) => `${id}, ${nodes.length} times: ${nodes[0].target} ${nodes[0].failureSummary}`))";
 
 /// Marks one text of each combination of colours, size and weight, and has contrast judged on those alone.

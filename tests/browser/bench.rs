@@ -25,7 +25,7 @@ const RESTED: &str = "document.querySelector('#likely').dataset.outcome && docum
 
 /// What the page shows of the time and in the light judged, and the whole request.
 const SHOWN: &str = "(() => {
-    const figure = (one) => ({ lab: JSON.parse(one.dataset.lab), numbers: [...one.querySelectorAll('.swatch-number')].map((part) => part.textContent), words: one.querySelector('.swatch-words').textContent });
+    const figure = (one) => ({ lab: JSON.parse(one.dataset.lab), numbers: [...one.querySelectorAll('.swatch-number')].map((part) => part.textContent), words: one.querySelector('figcaption > span').textContent });
     const byId = (id) => document.getElementById(id);
     const rows = [...document.querySelectorAll('#best tbody tr')];
     return {
@@ -166,5 +166,98 @@ fn the_bench_follows_its_controls_by_keys_alone() {
     started(&mut other);
     other.wait_until(RESTED);
     assert_eq!(other.text("document.querySelector('#request').textContent"), request);
+    tab.expect_quiet(&SERVED);
+}
+
+#[test]
+fn the_bench_says_that_no_further_drop_is_taken() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    tab.open(&format!("{}bench.html#client=tessaly&mix=dunmere~29", *SERVED));
+    started(&mut tab);
+    let more = "document.querySelector('[data-bottle=dunmere] [data-step=\"1\"]')";
+    tab.value(&format!("{more}.click()"));
+    assert_eq!(tab.text("document.querySelector('#mix_note').textContent"), "");
+    tab.value(&format!("{more}.click()"));
+    assert!(tab.text("document.querySelector('#mix_note').textContent").contains("30"));
+    assert!(
+        tab.text("document.querySelector('[data-bottle=dunmere] .drop-note').textContent").contains("30")
+    );
+    assert_eq!(tab.value("Number(document.querySelector('[data-bottle=dunmere] input').value)"), json!(30));
+    // Nothing lingers once something else is done.
+    tab.value("document.querySelector('[data-bottle=dunmere] [data-step=\"-1\"]').click()");
+    assert_eq!(tab.text("document.querySelector('#mix_note').textContent"), "");
+    assert!(tab.holds("!document.querySelector('.drop-note')"));
+    tab.expect_quiet(&SERVED);
+}
+
+#[test]
+fn the_bench_on_paper_tells_its_case() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    tab.open(&format!(
+        "{}bench.html#client=tessaly&mix=dunmere~4,emberlow~1&technique=powder&touch=12",
+        *SERVED
+    ));
+    started(&mut tab);
+    tab.wait_until(RESTED);
+    let told = |tab: &mut Tab, name: &str| {
+        tab.text(&format!("document.querySelector('[data-told={name}]').textContent"))
+    };
+    let mix = told(&mut tab, "mix");
+    assert!(mix.contains("4 drops Dunmere") && mix.contains("1 drop Emberlow"), "{mix}");
+    assert!(told(&mut tab, "client").starts_with("Tessaly"));
+    let old = told(&mut tab, "old");
+    let chosen = tab.text("document.querySelector('#old_0_age_value').textContent");
+    assert!(old.contains(&chosen), "{old} tells of {chosen}");
+    assert!(told(&mut tab, "placed").starts_with("Powder"));
+    assert!(told(&mut tab, "wear").contains("1 year"));
+    assert!(!told(&mut tab, "goal").is_empty());
+    assert!(
+        tab.holds("!document.querySelector('.told').checkVisibility()"),
+        "on a screen the controls tell it"
+    );
+    tab.call("Emulation.setEmulatedMedia", json!({"media": "print"}));
+    assert!(tab.holds("document.querySelector('.told').checkVisibility()"));
+    assert!(tab.holds("!document.querySelector('#controls').checkVisibility()"));
+}
+
+#[test]
+fn swatches_are_shown_as_other_eyes_see_them() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    for page in ["bench.html", "practice.html"] {
+        tab.open(&format!("{}{page}", *SERVED));
+        started(&mut tab);
+        tab.value("(() => { const swatch = document.createElement('figure'); swatch.className = 'swatch'; \
+                   swatch.append(document.createElementNS('http://www.w3.org/2000/svg', 'svg')); document.querySelector('main').append(swatch); })()");
+        let filter = "getComputedStyle(document.querySelector('main > .swatch svg')).filter";
+        assert_eq!(tab.text(filter), "none", "{page}");
+        for eyes in ["deutan", "protan", "tritan"] {
+            tab.value(&format!(
+                "{{ const eyes = document.querySelector('#eyes'); eyes.value = {eyes:?}; eyes.dispatchEvent(new Event('input')); }}"
+            ));
+            assert!(tab.text(filter).contains(&format!("#eyes_{eyes}")), "{page}: {}", tab.text(filter));
+            assert!(tab.holds(&format!("document.querySelector('filter#eyes_{eyes} feColorMatrix')")));
+            assert!(tab.holds("!document.querySelector('#eyes_note').hidden"), "{page}");
+        }
+        tab.expect_quiet(&SERVED);
+    }
+}
+
+/// A link that names a client puts them on the bench, with their old work and goal.
+#[test]
+fn a_client_of_the_gallery_is_on_the_bench() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    tab.open(&format!("{}clients.html", *SERVED));
+    let page = tab.text("document.querySelector('#tessaly a').href");
+    tab.open(&page);
+    let bench = tab.text("document.querySelector('#tessaly .to-bench a').href");
+    tab.open(&bench);
+    started(&mut tab);
+    assert_eq!(tab.text("document.querySelector('#client').value"), "tessaly");
+    assert!(tab.holds("document.querySelector('#bench_trouble').hidden"));
+    assert!(tab.value("document.querySelectorAll('#old_list fieldset').length").as_u64() > Some(0));
     tab.expect_quiet(&SERVED);
 }

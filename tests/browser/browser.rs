@@ -15,6 +15,7 @@ mod practice;
 mod print;
 mod progress;
 mod scripts_off;
+mod search;
 mod server;
 mod site;
 mod speed;

@@ -152,3 +152,18 @@ fn no_page_of_a_kind_is_cut_by_the_end_of_a_page() {
     let computed = ["bench.html", "practice.html", "progress.html", "search.html"];
     expect_whole(ONE_OF_EACH.iter().filter(|page| !computed.contains(page)).map(|page| served(page)));
 }
+
+/// Paper is not wasted: what is asked fills the pages, of which the first has the head and the last the bottles.
+#[test]
+fn worksheets_are_packed() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    for page in ["mixing-by-drops", "choosing-for-the-client", "reading-a-residual", "lips"] {
+        let (page, address) = served(&format!("worksheets/{page}.html"));
+        tab.open(&address);
+        let questions =
+            tab.value("document.querySelectorAll('.question').length").as_u64().expect("a number");
+        let pages = sheets(&tab.printed(A4), &format!("{page}-packed")).len() as u64;
+        assert!(pages <= 2 + questions.div_ceil(4), "{page}: {questions} questions on {pages} pages");
+    }
+}

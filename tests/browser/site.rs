@@ -151,13 +151,15 @@ pub fn on_disk(path: &Path) -> String {
 }
 
 /// A page of each kind.
-pub const ONE_OF_EACH: [&str; 23] = [
+pub const ONE_OF_EACH: [&str; 25] = [
     "index.html",
     "bench.html",
     "practice.html",
     "progress.html",
     "bottles.html",
+    "colourants.html",
     "clients.html",
+    "clients/III.html",
     "misconceptions.html",
     "glossary.html",
     "cautions.html",

@@ -28,6 +28,35 @@ fn measured(tab: &mut Tab, name: &str) -> Vec<f64> {
     numbers(tab, &format!("performance.getEntriesByName({name:?}).map((one) => one.duration)"))
 }
 
+/// How long the ranking takes over one old work and over four, and its first part over four.
+fn over_old_work(tab: &mut Tab) {
+    let old = |bottle: &str, months: u32| format!("m:{bottle}~1@0.15,0.3,1,0.85@{months}");
+    let four = ["tolcarn", "dunmere", "wexcombe", "corrick"].iter().zip([24, 36, 48, 60]);
+    let four: Vec<String> = four.map(|(bottle, months)| old(bottle, months)).collect();
+    for (what, works) in [("one old work", old("tolcarn", 36)), ("four old works", four.join(";"))] {
+        let page = on_disk(&FOLDER.join("bench.html"));
+        tab.open(&format!("{page}#skin=III,neutral,calm&old={works}&mix=dunmere~4"));
+        started(tab);
+        tab.wait_until("performance.getEntriesByName('bench-ranked').length > 0");
+        tab.value("performance.clearMeasures()");
+        for turn in 0..11 {
+            tab.value(&format!(
+                "{{ const slider = document.getElementById('melanin'); slider.value = {}; slider.dispatchEvent(new Event('input', {{ bubbles: true }})); }}",
+                300 + 20 * turn
+            ));
+            tab.wait_until(&format!("performance.getEntriesByName('bench-ranked').length > {turn}"));
+        }
+        told(
+            &format!("bench, from the last change to the ranking over {what}"),
+            measured(tab, "bench-ranked"),
+        );
+        let few = measured(tab, "bench-ranked-few");
+        if !few.is_empty() {
+            told(&format!("bench, to the mixes of few drops over {what}"), few);
+        }
+    }
+}
+
 #[test]
 #[ignore = "measures; see the head of the file"]
 fn how_long_people_wait() {
@@ -81,6 +110,7 @@ fn how_long_people_wait() {
     }
     told("bench, from the last change to the 90% region", measured(&mut tab, "bench-likely"));
     told("bench, from the last change to the ranking", measured(&mut tab, "bench-ranked"));
+    over_old_work(&mut chromium.fresh_tab());
     let mut tab = chromium.fresh_tab();
     let mut made = Vec::new();
     for _ in 0..5 {

@@ -53,6 +53,9 @@ fn every_link_leads_somewhere() {
             }
             checked += 1;
             let (path, anchor) = link.split_once('#').unwrap_or((link, ""));
+            // Of a case on the bench, the client is an anchor.
+            let anchor =
+                if path.ends_with("bench.html") { anchor.split('&').next().unwrap_or("") } else { anchor };
             assert!(!path.starts_with('/') && !path.ends_with('/') && !path.contains(':'), "{from}: {link}");
             let to = if path.is_empty() { from.clone() } else { target(from, path) };
             assert!(all.contains_key(&to), "{from}: `{link}` leads to no file");

@@ -7,6 +7,7 @@ pub mod fixture;
 mod html;
 
 mod bench;
+mod clients;
 mod display;
 mod escaping;
 mod folder;

@@ -38,7 +38,7 @@ fn every_finding_stands_where_it_says() {
 }
 
 #[test]
-fn every_lesson_term_bottle_client_and_caution_can_be_found() {
+fn everything_that_has_a_name_can_be_found() {
     let (course, _) = &*DEMO;
     let findings = findings(&DEMO_SITE);
     let found = |kind: &str| -> BTreeSet<&str> {
@@ -53,6 +53,27 @@ fn every_lesson_term_bottle_client_and_caution_can_be_found() {
     assert_eq!(found("Client").len(), course.clients.len());
     assert_eq!(found("Misconception").len(), course.misconceptions.len());
     assert_eq!(found("Caution").len(), course.cautions.len());
+    let colourants = course.shelf.colourants.iter().filter(|colourant| colourant.of_bottle.is_none()).count();
+    assert_eq!(found("Colourant").len(), colourants);
+    assert_eq!(found("Worksheet").len(), course.modules.len());
+}
+
+/// Every heading of the pages that are put together out of messages, with what stands below it.
+#[test]
+fn the_model_and_the_check_of_a_screen_can_be_found() {
+    let all = findings(&DEMO_SITE);
+    let pages = pages(&DEMO_SITE);
+    for path in ["model.html", "display.html", "teaching/sources.html"] {
+        let headed = tags(&pages[path]).into_iter().filter(|tag| tag.name == "h2");
+        let ids: BTreeSet<String> = headed.filter_map(|tag| tag.get("id").map(str::to_owned)).collect();
+        assert!(ids.len() > 3, "{path}");
+        for id in ids {
+            let href = format!("{path}#{id}");
+            let found = all.iter().find(|one| text(one, "href") == href);
+            let found = found.unwrap_or_else(|| panic!("{href} cannot be found"));
+            assert!(!text(found, "text").contains('<') && !text(found, "part").is_empty(), "{found:?}");
+        }
+    }
 }
 
 /// A heading's words belong to it, and the words below it to its text.

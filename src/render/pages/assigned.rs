@@ -76,12 +76,13 @@ impl Pages<'_> {
                 content: speaking(language, &OF_ASSIGNMENTS, SLIP_JS),
             },
             self.bottles()?,
-            self.clients()?,
+            self.colourants()?,
             self.misconceptions()?,
             self.glossary()?,
             self.cautions()?,
             self.model()?,
         ];
+        files.extend(self.clients()?);
         let parts: Vec<Result<Vec<SiteFile>, RenderError>> = self
             .course
             .modules

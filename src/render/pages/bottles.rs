@@ -7,7 +7,7 @@ use crate::render::RenderError;
 use crate::render::figures::colour_index;
 use crate::render::frame::{Frame, Link, Section};
 use crate::render::output::SiteFile;
-use crate::render::plan::{self, href};
+use crate::render::plan::{self, href, href_to};
 use crate::render::swatch::Swatch;
 use crate::say;
 use serde::Serialize;
@@ -16,6 +16,13 @@ use serde::Serialize;
 struct BottlesPage {
     frame: Frame,
     groups: Vec<GroupView>,
+    model: String,
+    colourants: String,
+}
+
+#[derive(Serialize)]
+struct ColourantsPage {
+    frame: Frame,
     colourants: Vec<ColourantView>,
     model: String,
 }
@@ -94,11 +101,28 @@ struct RuleView {
 impl Pages<'_> {
     /// The bottle library.
     pub(super) fn bottles(&self) -> Result<SiteFile, RenderError> {
-        let shelf = &self.course.shelf;
         let language = &self.course.language;
         let frame = self
             .frame(plan::BOTTLES, &say!(language, "frame-bottles"), Section::Bottles)
             .described(&say!(language, "bottles-description"));
+        let context = BottlesPage {
+            frame,
+            groups: self.groups(),
+            model: href(plan::BOTTLES, plan::MODEL),
+            colourants: href(plan::BOTTLES, plan::COLOURANTS),
+        };
+        self.page(plan::BOTTLES, "bottles.html", context)
+    }
+
+    /// The table of colourants.
+    pub(super) fn colourants(&self) -> Result<SiteFile, RenderError> {
+        let path = plan::COLOURANTS;
+        let shelf = &self.course.shelf;
+        let language = &self.course.language;
+        let frame = self
+            .frame(path, &say!(language, "bottles-colourants"), Section::Bottles)
+            .described(&say!(language, "bottles-description"))
+            .below(vec![Link::new(say!(language, "frame-bottles"), href(path, plan::BOTTLES))]);
         let listed = shelf.colourants.iter().filter(|colourant| colourant.of_bottle.is_none());
         let colourants = listed.map(|colourant| ColourantView {
             anchor: colourant_anchor(colourant),
@@ -121,16 +145,12 @@ impl Pages<'_> {
                 .filter(|bottle| {
                     bottle.recipe.iter().any(|(used, _)| shelf.colourants[*used].id == colourant.id)
                 })
-                .map(|bottle| Link::new(&bottle.name, format!("#{}", bottle.id)))
+                .map(|bottle| Link::new(&bottle.name, href_to(path, plan::BOTTLES, &bottle.id)))
                 .collect(),
         });
-        let context = BottlesPage {
-            frame,
-            groups: self.groups(),
-            colourants: colourants.collect(),
-            model: href(plan::BOTTLES, plan::MODEL),
-        };
-        self.page(plan::BOTTLES, "bottles.html", context)
+        let context =
+            ColourantsPage { frame, colourants: colourants.collect(), model: href(path, plan::MODEL) };
+        self.page(path, "colourants.html", context)
     }
 
     /// Bottles line by line, modifiers last in each.
@@ -167,7 +187,8 @@ impl Pages<'_> {
             colourant: if colourant.class == ColourantClass::Mixture {
                 Link::new(whole_paint(), format!("#{}", bottle.id))
             } else {
-                Link::new(colour_index(&colourant.id), format!("#{}", colourant_anchor(colourant)))
+                let target = href_to(plan::BOTTLES, plan::COLOURANTS, &colourant_anchor(colourant));
+                Link::new(colour_index(&colourant.id), target)
             },
             name: if colourant.class == ColourantClass::Mixture {
                 colourant.note.trim_end_matches('.').to_owned()
@@ -222,7 +243,7 @@ fn size_of(language: &Language, bottles: &[&Bottle]) -> String {
 }
 
 /// An anchor that no bottle's id equals.
-fn colourant_anchor(colourant: &Colourant) -> String {
+pub(super) fn colourant_anchor(colourant: &Colourant) -> String {
     format!("colourant_{}", colourant.id.replace(|c: char| !c.is_ascii_alphanumeric(), "-"))
 }
 

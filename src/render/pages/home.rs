@@ -9,7 +9,7 @@ use crate::pigment::Mix;
 use crate::render::RenderError;
 use crate::render::frame::{Frame, Link, Section};
 use crate::render::output::SiteFile;
-use crate::render::plan::{self, href, href_to, text_path};
+use crate::render::plan::{self, href, text_path};
 use crate::render::swatch::Swatch;
 use crate::say;
 use serde::Serialize;
@@ -149,7 +149,7 @@ impl Pages<'_> {
         let frame = self
             .frame(plan::MODEL, &say!(language, "model-title"), Section::Model)
             .described(&say!(language, "model-description"));
-        let bottles = href_to(plan::MODEL, plan::BOTTLES, "colourants_");
+        let bottles = href(plan::MODEL, plan::COLOURANTS);
         let cautions = href(plan::MODEL, plan::CAUTIONS);
         self.page(plan::MODEL, "model.html", ModelPage { frame, bands: BANDS, bottles, cautions })
     }

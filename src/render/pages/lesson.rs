@@ -1,8 +1,10 @@
 //! Lesson pages: text, computed swatches and exercises in the order the author gave them.
 
 use super::Pages;
-use crate::course::{Block, Drill, Foresee, Lesson, Module, Page};
-use crate::exercise::foresee;
+use crate::colour::Light;
+use crate::course::{Block, Drill, Foresee, Lesson, Module, Page, Show, Technique};
+use crate::exercise::{Exercise, foresee};
+use crate::healing::Placement;
 use crate::render::RenderError;
 use crate::render::exercise::{ExerciseView, skill_name};
 use crate::render::frame::{Frame, Link, Section};
@@ -12,6 +14,7 @@ use crate::render::plan::{self, href, text_path};
 use crate::render::swatch::Swatch;
 use rayon::prelude::*;
 use serde::Serialize;
+use std::collections::BTreeSet;
 
 #[derive(Serialize)]
 struct LessonPage {
@@ -56,6 +59,8 @@ pub(super) enum Part {
         caption: String,
         /// The swatches.
         swatches: Vec<Swatch>,
+        /// The bench with the first mix that is shown.
+        bench: Option<String>,
     },
     /// Exercises of one drill.
     Drill {
@@ -121,6 +126,8 @@ impl Pages<'_> {
             &self.glossary,
         );
         let mut exercises = 0;
+        let mut told = BTreeSet::new();
+        let mut health_is_said = false;
         let placed =
             |id: &str| page.blocks.iter().any(|block| matches!(block, Block::Drill(placed) if placed == id));
         let rest: Vec<Block> = drills
@@ -132,17 +139,26 @@ impl Pages<'_> {
         for block in page.blocks.iter().chain(&rest) {
             parts.push(match block {
                 Block::Text(text) => Part::Text { html: writer.html(text)? },
-                Block::Foresee(row) => self.foresee(row),
+                Block::Foresee(row) => self.foresee(&path, row),
                 Block::Drill(id) => {
-                    let views: Vec<ExerciseView> = self
+                    let mut views: Vec<ExerciseView> = self
                         .shown(id)
                         .iter()
                         .enumerate()
-                        .map(|(at, exercise)| {
-                            ExerciseView::new(self.course, exercise, &path, exercises + at + 1)
+                        .map(|(at, exercise)| ExerciseView {
+                            bench: self.bench_of_exercise(&path, exercise),
+                            ..ExerciseView::new(self.course, exercise, &path, exercises + at + 1)
                         })
                         .collect();
                     exercises += views.len();
+                    for view in views.iter_mut().filter(|view| view.health_first) {
+                        let tells = view.case.as_ref().is_some_and(|case| !case.health.is_empty());
+                        view.health_first = tells || !health_is_said;
+                        health_is_said = true;
+                    }
+                    for belief in views.iter_mut().flat_map(ExerciseView::beliefs_mut) {
+                        belief.in_full = told.insert(belief.id.clone());
+                    }
                     Part::Drill { exercises: views }
                 }
             });
@@ -151,13 +167,13 @@ impl Pages<'_> {
     }
 
     /// The exercises of a drill that its lesson shows.
-    pub(super) fn shown(&self, drill: &str) -> &[crate::exercise::Exercise] {
+    pub(super) fn shown(&self, drill: &str) -> &[Exercise] {
         let pool = self.pool(drill);
         let asked = self.course.drill(drill).map_or(0, |(_, drill)| drill.exercises as usize);
         &pool[..asked.min(pool.len())]
     }
 
-    fn foresee(&self, row: &Foresee) -> Part {
+    fn foresee(&self, path: &str, row: &Foresee) -> Part {
         let swatches = row
             .show
             .par_iter()
@@ -169,6 +185,51 @@ impl Pages<'_> {
                 Some(Swatch::foreseen(&self.course.language, &show.label, &foreseen, drawn, show.light))
             })
             .collect();
-        Part::Foresee { caption: row.caption.clone(), swatches }
+        let bench = row.show.iter().find_map(|show| self.bench_of_show(path, show));
+        Part::Foresee { caption: row.caption.clone(), swatches, bench }
     }
+
+    /// The bench with the case of an exercise: its client, and what is asked of them.
+    fn bench_of_exercise(&self, path: &str, exercise: &Exercise) -> Option<String> {
+        let case = exercise.case.as_ref()?;
+        let client = self.course.client(&case.client)?;
+        let mut more = Vec::new();
+        if let Some(goal) = case.goal.as_ref().filter(|goal| goal.id != client.goal) {
+            more.push(("goal", goal.id.clone()));
+        }
+        if let Some(placed) = &case.placed {
+            more.extend(judged_at(placed.months, case.light));
+        }
+        self.bench_with(path, client, &more)
+    }
+
+    /// The bench with a mix on a client, as a row of swatches shows it.
+    fn bench_of_show(&self, path: &str, show: &Show) -> Option<String> {
+        let client = self.course.client(&show.client)?;
+        let drops: Vec<String> =
+            show.mix.as_ref()?.drops().map(|(bottle, drops)| format!("{bottle}~{drops}")).collect();
+        let Placement { depth_mm, thickness_mm, load, coverage } = show.placement;
+        let manner = match show.technique {
+            Technique::Strokes => "strokes",
+            Technique::Powder => "powder",
+            Technique::PowderWithStrokes => "both",
+        };
+        let mut more = vec![
+            ("technique", manner.to_owned()),
+            ("placement", format!("{depth_mm},{thickness_mm},{load},{coverage}")),
+            ("mix", drops.join(",")),
+        ];
+        if show.bare {
+            more.push(("old", "none".to_owned()));
+        }
+        more.extend(judged_at(show.months, show.light));
+        self.bench_with(path, client, &more)
+    }
+}
+
+/// What the bench is told of a time and a light, as far as it has them and does not begin with them.
+fn judged_at(months: f64, light: Light) -> Vec<(&'static str, String)> {
+    let months = [0.0, 12.0, 24.0, 36.0].contains(&months).then(|| ("months", months.to_string()));
+    let light = (light != Light::D65).then(|| ("light", light.name().to_owned()));
+    months.into_iter().chain(light).collect()
 }

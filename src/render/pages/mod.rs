@@ -27,7 +27,7 @@ use super::output::SiteFile;
 use super::plan::{self, href, text_path};
 use super::templates::{EXERCISE_JS, HOME_JS, STYLE_CSS, Templates};
 use super::words::{OF_STUDY, speaking};
-use crate::course::{Course, Lesson, Module};
+use crate::course::{Client, Course, Lesson, Module};
 use crate::exercise::{Exercise, Pools};
 use crate::say;
 use rayon::prelude::*;
@@ -99,10 +99,10 @@ impl<'a> Pages<'a> {
         let singles: [Making<Self, SiteFile>; 17] = [
             Self::home,
             Self::bottles,
+            Self::colourants,
             Self::bench,
             Self::practice,
             Self::progress,
-            Self::clients,
             Self::misconceptions,
             Self::glossary,
             Self::cautions,
@@ -115,21 +115,23 @@ impl<'a> Pages<'a> {
             Self::correction_planner,
             Self::sources,
         ];
-        let assets: [Making<Self, Vec<SiteFile>>; 4] =
-            [Self::bench_assets, Self::search_assets, Self::practice_assets, Self::plain_assets];
+        let several: [Making<Self, Vec<SiteFile>>; 4] =
+            [Self::clients, Self::bench_assets, Self::practice_assets, Self::plain_assets];
         let of_modules = || {
             let modules = self.course.modules.par_iter().enumerate();
             modules.map(|(place, module)| self.module_files(place, module)).collect::<Vec<_>>()
         };
-        let (singles, (assets, modules)) = rayon::join(
+        let (singles, (several, modules)) = rayon::join(
             || singles.par_iter().map(|page| page(self)).collect::<Vec<_>>(),
-            || rayon::join(|| assets.par_iter().map(|files| files(self)).collect::<Vec<_>>(), of_modules),
+            || rayon::join(|| several.par_iter().map(|files| files(self)).collect::<Vec<_>>(), of_modules),
         );
         let mut files = singles.into_iter().collect::<Result<Vec<_>, _>>()?;
+        let found = self.search_assets(&files)?;
+        files.extend(found);
         for page in &self.course.prefix {
             files.push(self.text(page)?);
         }
-        for part in assets.into_iter().chain(modules) {
+        for part in several.into_iter().chain(modules) {
             files.extend(part?);
         }
         Ok(files)
@@ -184,6 +186,11 @@ impl<'a> Pages<'a> {
     /// The pool of a drill.
     fn pool(&self, drill: &str) -> &[Exercise] {
         self.pools.get(drill).map_or(&[], Vec::as_slice)
+    }
+
+    /// The link to the bench with a client chosen and further parts of the case; none where there is no bench.
+    fn bench_with(&self, from: &str, client: &Client, more: &[(&str, String)]) -> Option<String> {
+        (!self.is_part()).then(|| plan::href_to_bench(from, &client.id, more))
     }
 
     /// A lesson's number in the whole course: "3.2".

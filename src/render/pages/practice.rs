@@ -4,12 +4,14 @@
 //! what a session shows is drawn by the script (`site/practice/`) from what the engine answers.
 
 use super::Pages;
+use super::bench::{EyesFilter, eyes_filters};
 use crate::course::{Course, Module, Question, Technique};
 use crate::render::RenderError;
 use crate::render::drawing::{SURROUND, shapes};
 use crate::render::engine::{data_script, practice_script, questions_script};
 use crate::render::frame::{Frame, Link, Section};
 use crate::render::output::SiteFile;
+use crate::render::plain::skin_words;
 use crate::render::plan::{self, href, href_to, text_path};
 use crate::render::templates::{PRACTICE_CSS, PRACTICE_JS};
 use crate::render::words::{OF_PRACTICE, speaking};
@@ -27,6 +29,8 @@ struct PracticePage {
     modules: Vec<ModuleChoice>,
     skills: Vec<(String, String)>,
     sheets: Vec<Link>,
+    display: String,
+    filters: [EyesFilter; 3],
 }
 
 /// A module's lessons to choose from.
@@ -45,6 +49,8 @@ struct PracticeCourse<'c> {
     /// What the record of progress is called on the device and as a file.
     record: String,
     surround: &'static str,
+    /// Words of bare skin with the least L* of each.
+    skin_words: Vec<(f64, String)>,
     /// Paths by site and manner.
     drawings: BTreeMap<&'static str, BTreeMap<&'static str, &'static [&'static str]>>,
     links: Links<'c>,
@@ -95,6 +101,8 @@ impl Pages<'_> {
             cautions: href(path, plan::CAUTIONS),
             modules: modules.filter(|module| !module.lessons.is_empty()).collect(),
             skills: skills.map(|skill| (skill.id.clone(), skill.name.clone())).collect(),
+            display: href(path, plan::DISPLAY),
+            filters: eyes_filters(),
             sheets: sheets
                 .map(|module| Link::new(&module.page.title, href(path, &plan::worksheet_path(module))))
                 .collect(),
@@ -149,13 +157,14 @@ impl<'c> PracticeCourse<'c> {
         let clients = course
             .clients
             .iter()
-            .map(|client| (client.id.as_str(), href_to(path, plan::CLIENTS, &client.id)));
+            .map(|client| (client.id.as_str(), plan::href_to_client(path, course, client)));
         let asking = course.modules.iter().filter(|module| !questions_of(course, module).is_empty());
         let questions = asking.map(|module| (module.id.as_str(), href(path, &plan::questions_path(module))));
         PracticeCourse {
             course: Course { questions: Vec::new(), ..course.clone() },
             record: course.record_name(),
             surround: SURROUND,
+            skin_words: skin_words(&course.language),
             drawings: Site::ALL.iter().map(|&(site, word)| (word, drawn(site))).collect(),
             links: Links {
                 lessons: lessons.collect(),

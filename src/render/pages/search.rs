@@ -1,12 +1,16 @@
 //! Search over the course without a server: the page, and what can be found as a script it loads.
 //!
-//! Entry points: [`Pages::search`] and [`Pages::search_assets`]. A finding is a part of a lesson under one heading, a term, a bottle, a
-//! client, a misconception or a caution. The library that searches is `site/vendor/minisearch.js`.
+//! Entry points: [`Pages::search`] and [`Pages::search_assets`]. A finding is a part of a lesson or of another page under one heading, a
+//! term, a bottle, a colourant, a client, a misconception, a caution or a worksheet. The library that searches is
+//! `site/vendor/minisearch.js`.
 
 use super::Pages;
+use super::bottles::colourant_anchor;
 use crate::course::{Block, HeadingIds, Page, markdown_options, plain_text};
 use crate::render::RenderError;
 use crate::render::engine::data_script;
+use crate::render::figures::colour_index;
+use crate::render::finished;
 use crate::render::frame::{Frame, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan::{self, href, href_to, text_path};
@@ -50,9 +54,9 @@ impl Pages<'_> {
         self.page(plan::SEARCH, "search.html", SearchPage { frame })
     }
 
-    /// What can be found, and the script that finds it.
-    pub(super) fn search_assets(&self) -> Result<Vec<SiteFile>, RenderError> {
-        let content = data_script(&self.findings())
+    /// What can be found, on these finished pages too, and the script that finds it.
+    pub(super) fn search_assets(&self, finished: &[SiteFile]) -> Result<Vec<SiteFile>, RenderError> {
+        let content = data_script(&self.findings(finished))
             .map_err(|source| RenderError::Data { file: plan::SEARCH_DATA, source })?;
         Ok(vec![
             SiteFile { path: plan::SEARCH_DATA.to_owned(), content },
@@ -63,11 +67,14 @@ impl Pages<'_> {
         ])
     }
 
-    fn findings(&self) -> Vec<Finding> {
+    fn findings(&self, finished: &[SiteFile]) -> Vec<Finding> {
         let course = self.course;
         let mut findings = Vec::new();
         for page in plan::reading_order(course) {
             findings.extend(parts(page));
+        }
+        for path in READ_BACK {
+            findings.extend(finished.iter().filter(|file| file.path == path).flat_map(parts_of_page));
         }
         let mut add = |page: &str, anchor: &str, kind, title: &str, text: String| {
             let href = href_to(plan::SEARCH, page, anchor);
@@ -79,9 +86,15 @@ impl Pages<'_> {
         for bottle in &course.shelf.bottles {
             add(plan::BOTTLES, &bottle.id, "Bottle", &bottle.name, bottle.about.clone());
         }
+        for colourant in course.shelf.colourants.iter().filter(|colourant| colourant.of_bottle.is_none()) {
+            let name = format!("{} {}", colour_index(&colourant.id), colourant.name);
+            // As it is written in one word, too.
+            let text = format!("{}, CI {}. {}", colourant.id, colourant.ci_number, colourant.note);
+            add(plan::COLOURANTS, &colourant_anchor(colourant), "Colourant", &name, text);
+        }
         for client in &course.clients {
             add(
-                plan::CLIENTS,
+                &plan::client_path(course, client),
                 &client.id,
                 "Client",
                 &client.name,
@@ -95,6 +108,11 @@ impl Pages<'_> {
         for caution in &course.cautions {
             add(plan::CAUTIONS, &caution.id, "Caution", &caution.name, caution.say.clone());
         }
+        for module in course.modules.iter().filter(|module| self.has_exercises(module)) {
+            let asked: Vec<&str> =
+                self.sheet_exercises(module).into_iter().map(|exercise| exercise.ask.as_str()).collect();
+            add(&plan::worksheet_path(module), "page_top", "Worksheet", &module.page.title, asked.join(" "));
+        }
         for (id, finding) in findings.iter_mut().enumerate() {
             finding.id = id;
         }
@@ -102,7 +120,36 @@ impl Pages<'_> {
     }
 }
 
-/// The parts of a page: what stands before its first heading, and what stands under each.
+/// Pages whose text is read back from what was written.
+const READ_BACK: [&str; 6] = [
+    plan::MODEL,
+    plan::DISPLAY,
+    plan::SWATCH_BOOK,
+    plan::CONSULTATION,
+    plan::CORRECTION_PLANNER,
+    plan::SOURCES,
+];
+
+/// The parts of a finished page.
+fn parts_of_page(file: &SiteFile) -> Vec<Finding> {
+    let html = String::from_utf8_lossy(&file.content);
+    let title = finished::title(&html);
+    let finding = |part: finished::PartOfPage| Finding {
+        id: 0,
+        href: if part.anchor.is_empty() {
+            href(plan::SEARCH, &file.path)
+        } else {
+            href_to(plan::SEARCH, &file.path, &part.anchor)
+        },
+        kind: "Page",
+        title: title.clone(),
+        part: part.heading,
+        text: part.text,
+    };
+    finished::parts(&html).into_iter().map(finding).collect()
+}
+
+/// The parts of a page of text: what stands before its first heading, and what stands under each.
 fn parts(page: &Page) -> Vec<Finding> {
     let path = text_path(&page.path);
     let part = |part: String, anchor: &str| Finding {

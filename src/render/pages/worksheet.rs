@@ -70,7 +70,7 @@ impl Pages<'_> {
 
     /// For each drill as many exercises as its lesson shows: those of its pool that the lesson leaves, and only if they do not
     /// suffice the lesson's own. Nothing is asked twice.
-    fn sheet_exercises(&self, module: &Module) -> Vec<&Exercise> {
+    pub(super) fn sheet_exercises(&self, module: &Module) -> Vec<&Exercise> {
         let mut asked = BTreeSet::new();
         let mut chosen = Vec::new();
         for drill in module.lessons.iter().flat_map(|lesson| &lesson.drills) {

@@ -6,6 +6,7 @@ use crate::foresee::Existing;
 use crate::pigment::{Mix, Paint, Shelf};
 use crate::render::drawing::{Manner, SURROUND, shapes};
 use crate::render::exercise::health_views;
+use crate::render::plain::skin_words;
 use crate::render::plan;
 use crate::skin::{Phototype, Redness, Site, Undertone};
 use serde::Serialize;
@@ -24,6 +25,8 @@ pub(super) struct BenchCourse<'c> {
     /// Paths by site and manner.
     drawings: BTreeMap<&'static str, BTreeMap<&'static str, &'static [&'static str]>>,
     skin_sliders: BTreeMap<&'static str, [f64; 2]>,
+    /// Words of bare skin with the least L* of each.
+    skin_words: Vec<(f64, String)>,
 }
 
 #[derive(Serialize)]
@@ -101,6 +104,7 @@ impl<'c> BenchCourse<'c> {
                 .iter()
                 .map(|&(name, least, quantity)| (name, [least.max(quantity.least), quantity.most]))
                 .collect(),
+            skin_words: skin_words(&course.language),
         }
     }
 }

@@ -6,6 +6,7 @@
 mod data;
 
 use super::Pages;
+use crate::colour::Deficiency;
 use crate::healing::{COVERAGE, DEPTH, LOAD, Placement, THICKNESS};
 use crate::pigment::{Bottle, Mix};
 use crate::quantity::Quantity;
@@ -28,10 +29,11 @@ struct BenchPage {
     lessons: String,
     model: String,
     cautions: String,
+    display: String,
     clients: Vec<Named>,
     goals: Vec<GoalChoice>,
-    bottles: Vec<BottleRow>,
-    modifiers: Vec<BottleRow>,
+    groups: Vec<BottleGroup>,
+    filters: [EyesFilter; 3],
     techniques: Vec<&'static str>,
     lights: Vec<&'static str>,
     sites: Vec<&'static str>,
@@ -53,6 +55,32 @@ struct GoalChoice {
     l: String,
     a: String,
     b: String,
+}
+
+/// Bottles of one line, those of none, or modifiers.
+#[derive(Serialize)]
+struct BottleGroup {
+    name: String,
+    bottles: Vec<BottleRow>,
+}
+
+/// What shows a swatch as other eyes see it.
+#[derive(Serialize)]
+pub(super) struct EyesFilter {
+    /// As its messages call it.
+    name: &'static str,
+    /// Rows of the matrix that SVG's `feColorMatrix` takes.
+    matrix: String,
+}
+
+/// A filter for every kind of colour-vision deficiency, the most common first.
+pub(super) fn eyes_filters() -> [EyesFilter; 3] {
+    [(Deficiency::Deutan, "deutan"), (Deficiency::Protan, "protan"), (Deficiency::Tritan, "tritan")].map(
+        |(kind, name)| {
+            let rows = kind.matrix().map(|[red, green, blue]| format!("{red} {green} {blue} 0 0"));
+            EyesFilter { name, matrix: format!("{} 0 0 0 1 0", rows.join(" ")) }
+        },
+    )
 }
 
 /// A bottle that drops can be taken from.
@@ -121,15 +149,12 @@ impl Pages<'_> {
             .frame(path, &say!(language, "bench-title"), Section::Bench)
             .described(&say!(language, "bench-about"))
             .with_engine(path, &[plan::BENCH_STYLE], &[plan::ENGINE, plan::BENCH_COURSE, plan::BENCH_SCRIPT]);
-        let (modifiers, bottles): (Vec<&Bottle>, Vec<&Bottle>) =
-            course.shelf.bottles.iter().partition(|bottle| bottle.modifier.is_some());
-        let rows =
-            |bottles: Vec<&Bottle>| bottles.into_iter().map(|bottle| self.bottle_row(bottle)).collect();
         let context = BenchPage {
             frame,
             lessons: href(path, plan::HOME),
             model: href(path, plan::MODEL),
             cautions: href(path, plan::CAUTIONS),
+            display: href(path, plan::DISPLAY),
             clients: course
                 .clients
                 .iter()
@@ -143,8 +168,8 @@ impl Pages<'_> {
                     GoalChoice { id: goal.id.clone(), name: goal.name.clone(), l, a, b }
                 })
                 .collect(),
-            bottles: rows(bottles),
-            modifiers: rows(modifiers),
+            groups: self.bottle_groups(),
+            filters: eyes_filters(),
             techniques: techniques().map(|technique| technique.id).into(),
             lights: crate::colour::Light::ALL.map(|(_, name)| name).into(),
             sites: crate::skin::Site::ALL.map(|(site, _)| site.word()).into(),
@@ -169,6 +194,30 @@ impl Pages<'_> {
             file(plan::BENCH_COURSE, course),
             file(plan::ENGINE, engine_script().to_vec()),
         ])
+    }
+
+    /// Bottles line by line, and modifiers of all lines last.
+    fn bottle_groups(&self) -> Vec<BottleGroup> {
+        let language = &self.course.language;
+        let lines = self.course.shelf.by_line();
+        let plain = lines.iter().all(|(line, _)| line.is_none());
+        let rows = |wanted: bool, bottles: &[&Bottle]| -> Vec<BottleRow> {
+            let wanted = bottles.iter().filter(|bottle| bottle.modifier.is_some() == wanted);
+            wanted.map(|bottle| self.bottle_row(bottle)).collect()
+        };
+        let of_line = lines.iter().map(|(line, bottles)| BottleGroup {
+            name: match line {
+                Some(line) => line.name.clone(),
+                None if plain => say!(language, "bench-bottles"),
+                None => say!(language, "bottles-no-line"),
+            },
+            bottles: rows(false, bottles),
+        });
+        let modifiers = BottleGroup {
+            name: say!(language, "bench-modifiers"),
+            bottles: lines.iter().flat_map(|(_, bottles)| rows(true, bottles)).collect(),
+        };
+        of_line.chain([modifiers]).filter(|group| !group.bottles.is_empty()).collect()
     }
 
     fn bottle_row(&self, bottle: &Bottle) -> BottleRow {
