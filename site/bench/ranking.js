@@ -8,19 +8,21 @@ async function rank(pool, request) {
   return pool.ask("ranking", { case: request, shares });
 }
 
-// Old works lie in layers of their own, and each makes a mix dearer: over several of them, mixes of few drops are ranked first, which
-// are a small part of all.
-const FEW_DROPS = 3;
+// Old works lie in layers of their own, and each doubles what a mix costs: over three or more of them, mixes of so few drops are ranked first,
+// which are a small part of all.
+function fewDrops({ existing }) {
+  return existing.length > 3 ? 2 : 3;
+}
 
 function isDear(state) {
-  return state.existing.length > 1 && state.mostBottles > 1 && state.mostDrops > FEW_DROPS;
+  return state.existing.length > 2 && state.mostBottles > 1 && state.mostDrops > fewDrops(state);
 }
 
 // The ranking of a case; `soon` is called before with that of mixes of few drops, where all of them take long. Once `current` says that
 // the case has changed, nothing further is asked.
 async function rankInSteps(pool, state, current, soon) {
   if (isDear(state)) {
-    const few = await rank(pool, searchRequestOf({ ...state, mostDrops: FEW_DROPS }));
+    const few = await rank(pool, searchRequestOf({ ...state, mostDrops: fewDrops(state) }));
     if (!current()) throw new Superseded();
     soon(few);
   }
@@ -30,7 +32,7 @@ async function rankInSteps(pool, state, current, soon) {
 // `more` is the greatest number of drops of the mixes that are still to come, if any.
 function showRanking(state, ranking, take, more = 0) {
   const { search, first, own } = ranking;
-  const said = [...(more > 0 ? [message("bench-best-so-far", { few: FEW_DROPS, more })] : []), `${searchInWords(search)}.`];
+  const said = [...(more > 0 ? [message("bench-best-so-far", { few: fewDrops(state), more })] : []), `${searchInWords(search)}.`];
   if (own) {
     const distance = fixed(own.delta_e_2000, 1);
     said.push(own.nearer === 0 ? message("bench-own-best", { distance }) : message("bench-own-nearer", { nearer: own.nearer, mixes: search.mixes, distance }));
