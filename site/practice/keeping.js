@@ -46,12 +46,14 @@ class Keeping {
     const [file] = byId("load_file").files;
     byId("load_file").value = "";
     if (!file) return;
-    this.settle();
     try {
       const text = await file.text();
       await this.maker.ask("overview", { progress: text, now: now() });
       const has = this.record.text !== "" || this.unreadable !== undefined;
-      if (has && !(await asked("load"))) return;
+      if (has && !(await asked("load"))) {
+        this.settle();
+        return;
+      }
       await this.take(text, message("practice-loaded"));
     } catch (error) {
       say(byId("keep_words"), message("practice-refused", { why: error.message.replace(/^progress: /, "") }));

@@ -150,7 +150,7 @@ impl<'a> TextWriter<'a> {
                 Event::Start(Tag::Table(columns)) => {
                     let name = escaped(&say!(self.language, "text-table"));
                     events.push(trusted(format!(
-                        r#"<div class="table" role="region" aria-label="{name}" tabindex="0">"#
+                        r#"<div class="table" role="group" aria-label="{name}" tabindex="0">"#
                     )));
                     events.push(Event::Start(Tag::Table(vec![Alignment::None; columns.len()])));
                 }

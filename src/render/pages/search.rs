@@ -111,7 +111,8 @@ impl Pages<'_> {
         for module in course.modules.iter().filter(|module| self.has_exercises(module)) {
             let asked: Vec<&str> =
                 self.sheet_exercises(module).into_iter().map(|exercise| exercise.ask.as_str()).collect();
-            add(&plan::worksheet_path(module), "page_top", "Worksheet", &module.page.title, asked.join(" "));
+            let title = say!(course.language, "sheet-title", module = &module.page.title);
+            add(&plan::worksheet_path(module), "page_top", "Worksheet", &title, asked.join(" "));
         }
         for (id, finding) in findings.iter_mut().enumerate() {
             finding.id = id;
