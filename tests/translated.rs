@@ -4,7 +4,8 @@ use crate::demo::course;
 use healedhue::assess::knowledge::Progress;
 use healedhue::course::{Course, Drill, Family, Lesson};
 use healedhue::exercise::{
-    Answer, AnswerError, AskedFor, Choice, Exercise, Form, LimitsError, Proofs, mixes, outcome,
+    Answer, AnswerError, AskedFor, Choice, Exercise, Form, LimitsError, Proof, Proofs, RunnerUp, mixes,
+    outcome,
 };
 use healedhue::healing::{Reading, Tone};
 use healedhue::language::Language;
@@ -86,6 +87,8 @@ fn texts(course: &Course, exercise: &Exercise) -> Vec<Text> {
     for (place, choice) in choices(exercise).into_iter().enumerate() {
         texts.extend(texts_of_choice(&format!("option {place}"), choice, written));
     }
+    let runners_up = exercise.proof.iter().flat_map(|proof| &proof.runners_up);
+    texts.extend(runners_up.map(|next| text("next best", &next.label, false)));
     if let Form::Number(number) = &exercise.form {
         texts.push(text("number", &number.name, false));
         texts.push(text("why", &number.why, false));
@@ -139,13 +142,17 @@ fn facts(exercise: &Exercise) -> String {
             format!("{healed:?} {:?} {reading:?} {told:?}", choice.error)
         })
         .collect();
+    let proof = exercise.proof.clone().map(|proof| {
+        let runners_up = proof.runners_up.iter();
+        let runners_up = runners_up.map(|next| RunnerUp { label: String::new(), ..next.clone() }).collect();
+        Proof { runners_up, ..proof }
+    });
     format!(
-        "{} {} {:?} {case:?} {:?} {options:?} {:?}",
+        "{} {} {:?} {case:?} {:?} {options:?} {proof:?}",
         exercise.drill,
         exercise.number,
         exercise.family,
-        exercise.form.key(),
-        exercise.proof
+        exercise.form.key()
     )
 }
 
@@ -168,6 +175,7 @@ fn a_course_in_german_has_like_exercises_in_other_words() {
                 Family::Light,
                 Family::Remedy,
                 Family::Skin,
+                Family::Triage,
             ];
             assert!(told_in_words.contains(&one.family), "{name}: {} | {}", facts(one), facts(other));
             others += 1;

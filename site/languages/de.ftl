@@ -155,6 +155,9 @@ exercise-foresight-bare = Das wäre auf bloßer Haut zu sehen; die alte Arbeit d
 exercise-foresight-textbook = So heilt es auf der ruhigen, neutralen Haut aus dem Lehrbuch ab, die diese Person nicht hat.
 exercise-foresight-little = Das wäre ein Zehntel der Farbe. Fast so blass kann es in der dritten Woche unter neuer Haut aussehen; sie kommt wieder.
 exercise-foresight-third = Das wäre ein Drittel der Farbe. Was abschuppt, lag in der Epidermis; von dem, was in der Dermis liegt, geht kein fester Anteil verloren.
+exercise-foresight-black = So grau wäre sie, wenn nur das Schwarz der Mischung übrig wäre.
+exercise-foresight-stronger = So kräftig wäre sie, wenn die Farbe sich beim Setzen verstärkt hätte. Sie wird stattdessen heller und weicher.
+exercise-foresight-veiled = So verschleiert wäre sie, wenn die Arbeit doppelt so tief läge.
 exercise-foresight-bottle = Das ist die Farbe in der Flasche, ohne Haut darüber.
 
 ## Woher ein Rückstand kommt
@@ -223,6 +226,11 @@ exercise-lamp-right = So sieht das Auge sie, sobald es sich an dieses Licht ange
 exercise-lamp-same = Das ist ihre Farbe bei Tag. Ein anderes Licht beleuchtet einen anderen Teil ihres Spektrums.
 exercise-lamp-opposite = Die Farbe verschiebt sich, aber in die andere Richtung.
 exercise-lamp-double = In diese Richtung verschiebt sich die Farbe, aber nur halb so weit: Den Rest macht die Kamera aus der Lampe.
+exercise-lamp-washes-out = So sähe es aus, wenn die Lampe es auswüsche. Das Auge richtet sich nach dem Weiß ringsum.
+exercise-lamp-dims = So sähe es aus, wenn die Lampe es dunkler und grauer machte. Das Auge richtet sich nach dem Weiß ringsum.
+exercise-lamp-enriches = So sähe es aus, wenn die Lampe es tiefer und satter machte.
+exercise-lamp-hardens = So sähe es aus, wenn die Lampe es von der Haut abhöbe. Das Auge richtet sich nach dem Weiß ringsum, und dieselbe Lampe beleuchtet die Haut.
+exercise-lamp-greys = So sähe es aus, wenn die Lampe ihm die Farbe nähme.
 exercise-lamp-softens = Weiches Licht verbirgt Ränder. Die Farbe hat sich verschoben, ist aber so kräftig wie zuvor.
 exercise-lamp-tint = Das ist der Farbstich der Lampe selbst. Das Auge passt sich ihm in wenigen Minuten an, eine Kamera vielleicht nicht.
 
@@ -235,11 +243,10 @@ exercise-triage-unsafe = Nicht sicher. { $why }
 exercise-triage-wait = Warten und erklären, warum; bei Fragen: { $who }
 exercise-triage-refer = Heute nicht arbeiten; weiterverweisen an: { $who }
 exercise-triage-reason = { $caution }: { $say } Wer zu fragen ist: { $who }. Quelle: { $source }.
-exercise-triage-advise = Der Person raten, was dagegen zu tun ist, und weitermachen, sobald es getan ist
+exercise-triage-advise = Der Person raten, was sie einnehmen oder weglassen soll, und weitermachen, sobald das getan ist
 exercise-triage-two-weeks = Zwei Wochen warten und weitermachen, wenn sich die Person wohlfühlt
-exercise-triage-signed = Die Person für das Risiko unterschreiben lassen und weitermachen
 exercise-triage-safe-side = Zur Sicherheit zwei Wochen warten
-exercise-triage-signed-needless = Weitermachen; mit unterschriebener Einwilligung braucht es weder Verträglichkeitsprobe noch Aufzeichnungen
+exercise-triage-signed = Weitermachen; mit unterschriebener Einwilligung braucht es weder Verträglichkeitsprobe noch Aufzeichnungen
 exercise-triage-source = die Liste der Vorsichtshinweise im Kurs
 exercise-caution = { $why } Vorsicht: { $caution }. Wer zu fragen ist: { $who }.
 
@@ -433,6 +440,8 @@ question-placed-load = { $depth } mm tief, { $thickness } mm dick, Pigmentmenge 
 question-skin-now = Die Haut jetzt: { $name }
 question-as-now = { $name }, so wie es jetzt ist
 question-rule = { $colourant }, { $place }: { $rule }
+question-proof-next = Danach kommen (ΔE00): { $next }.
+question-proof-next-one = { $label } ({ $error })
 question-proof-seen = Das Rechenwerk hat jede Antwort berechnet. Die nächste falsche liegt ΔE00 { $margin } entfernt; was wirklich zu sehen ist, bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge der richtigen am nächsten.
 question-proof-best = Von { $searched } durchprobierten Mischungen kommt keine dem Ziel näher als ΔE00 { $error }. Die beste bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge die beste.
 question-proof-margin = Von { $searched } durchprobierten Mischungen kommt keine dem Ziel näher als ΔE00 { $error }. Die nächste falsche Antwort ist um { $margin } schlechter. Die beste bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge die beste.

@@ -141,6 +141,9 @@ exercise-foresight-bare = That would be seen on bare skin; the old work beneath 
 exercise-foresight-textbook = That is how it heals on the calm, neutral skin of a textbook, which this client does not have.
 exercise-foresight-little = That would be a tenth of the colour. Nearly as pale it may look in the third week, under new skin; it comes back.
 exercise-foresight-third = That would be a third of the colour. What flakes off lay in the epidermis; of what lies in the dermis no fixed share is lost.
+exercise-foresight-black = So grey it would be if only the black of the mix were left.
+exercise-foresight-stronger = So strong it would be if the colour had deepened while it settled. It grows lighter and softer instead.
+exercise-foresight-veiled = So veiled it would be with the work twice as deep.
 exercise-foresight-bottle = That is the colour in the bottle, without any skin above it.
 
 ## What a residual comes from
@@ -209,6 +212,11 @@ exercise-lamp-right = So the eye sees it once it has adapted to this light.
 exercise-lamp-same = That is its colour by day. Under another light another part of its spectrum is lit.
 exercise-lamp-opposite = The colour turns, but the other way round.
 exercise-lamp-double = The colour turns this way, but half as far: the rest of it is what a camera makes of the lamp.
+exercise-lamp-washes-out = So it would look if the lamp washed it out. The eye sets itself by the white around it.
+exercise-lamp-dims = So it would look if the lamp made it darker and greyer. The eye sets itself by the white around it.
+exercise-lamp-enriches = So it would look if the lamp made it deeper and fuller.
+exercise-lamp-hardens = So it would look if the lamp made it stand out from the skin. The eye sets itself by the white around it, and the skin is lit by the same lamp.
+exercise-lamp-greys = So it would look if the lamp took the colour out of it.
 exercise-lamp-softens = Soft light hides edges. The colour has turned, but it is as strong as it was.
 exercise-lamp-tint = That is the tint of the lamp itself. The eye adapts to it within minutes, as a camera may not.
 
@@ -221,11 +229,10 @@ exercise-triage-unsafe = Not safe. { $why }
 exercise-triage-wait = Wait, and explain why; for questions: { $who }
 exercise-triage-refer = Do not work today; refer to { $who }
 exercise-triage-reason = { $caution }: { $say } Who to ask: { $who }. Source: { $source }.
-exercise-triage-advise = Advise the client what to do about it, and go on once it has been done
+exercise-triage-advise = Advise the client what to take or leave out, and go on once that is done
 exercise-triage-two-weeks = Wait two weeks, then go on if the client feels well
-exercise-triage-signed = Have the client sign for the risk, then go on
 exercise-triage-safe-side = Wait two weeks, to be on the safe side
-exercise-triage-signed-needless = Go on; with a signed consent neither patch test nor records are needed
+exercise-triage-signed = Go on; with a signed consent neither patch test nor records are needed
 exercise-triage-source = the course's list of cautions
 exercise-caution = { $why } Caution: { $caution }. Who to ask: { $who }.
 
@@ -419,6 +426,8 @@ question-placed-load = { $depth } mm deep, { $thickness } mm thick, load { $load
 question-skin-now = { $name }'s skin now
 question-as-now = { $name }, as it is now
 question-rule = { $colourant } in { $place }: { $rule }
+question-proof-next = Next best (ΔE00): { $next }.
+question-proof-next-one = { $label } ({ $error })
 question-proof-seen = The engine computed every option. The nearest wrong one is ΔE00 { $margin } away; what is really seen stays nearest to the right one in { $held } of { $worlds } trials with skin, depth and load varied.
 question-proof-best = Of { $searched } mixes tried, none comes nearer to the goal than ΔE00 { $error }. The best stays best in { $held } of { $worlds } trials with skin, depth and load varied.
 question-proof-margin = Of { $searched } mixes tried, none comes nearer to the goal than ΔE00 { $error }. The nearest wrong option is worse by { $margin }. The best stays best in { $held } of { $worlds } trials with skin, depth and load varied.

@@ -179,6 +179,8 @@ pub enum Rule {
     ColourAlways,
     /// Refer without need.
     ReferAnything,
+    /// Do what another caution asks for.
+    AnyReferral,
     /// Takes the redness of blood for a cool undertone.
     RednessAsUndertone,
     /// Takes a cool undertone for redness.
@@ -215,10 +217,26 @@ pub enum Rule {
     DoubleShift,
     /// Expects work to look softer and lighter under a lamp.
     LampSoftens,
+    /// Expects work to look harder and darker under a lamp.
+    LampHardens,
+    /// Expects work to look paler and greyer under a lamp.
+    LampWashesOut,
+    /// Expects work to look darker and greyer under a lamp.
+    LampDims,
+    /// Expects work to look deeper and fuller under a lamp.
+    LampEnriches,
+    /// Expects work to lose its colour under a lamp.
+    LampGreys,
     /// Expects nearly all of the colour to go that stays.
     LittleRemains,
     /// Takes two thirds of the colour for lost.
     MostIsShed,
+    /// Expects the colour to grow stronger while it settles.
+    GrowsStronger,
+    /// Expects the skin to veil all work, as it does what lies too deep.
+    SkinVeilsAll,
+    /// Expects all but the black to go.
+    BlackStays,
     /// Advises on health.
     GiveAdvice,
     /// Waits a while instead of asking.
@@ -231,7 +249,7 @@ pub enum Rule {
 
 impl Rule {
     /// Every rule with its word in course files.
-    pub const ALL: [(Rule, &'static str); 38] = [
+    pub const ALL: [(Rule, &'static str); 47] = [
         (Rule::MatchLabel, "match-label"),
         (Rule::CoolTheRed, "cool-the-red"),
         (Rule::WarmForWarm, "warm-for-warm"),
@@ -246,6 +264,7 @@ impl Rule {
         (Rule::AlwaysLighten, "always-lighten"),
         (Rule::ColourAlways, "colour-always"),
         (Rule::ReferAnything, "refer-anything"),
+        (Rule::AnyReferral, "any-referral"),
         (Rule::RednessAsUndertone, "redness-as-undertone"),
         (Rule::UndertoneAsRedness, "undertone-as-redness"),
         (Rule::DarkAsWarm, "dark-as-warm"),
@@ -264,8 +283,16 @@ impl Rule {
         (Rule::SeesTheLamp, "sees-the-lamp"),
         (Rule::DoubleShift, "double-shift"),
         (Rule::LampSoftens, "lamp-softens"),
+        (Rule::LampHardens, "lamp-hardens"),
+        (Rule::LampWashesOut, "lamp-washes-out"),
+        (Rule::LampDims, "lamp-dims"),
+        (Rule::LampEnriches, "lamp-enriches"),
+        (Rule::LampGreys, "lamp-greys"),
         (Rule::LittleRemains, "little-remains"),
         (Rule::MostIsShed, "most-is-shed"),
+        (Rule::GrowsStronger, "grows-stronger"),
+        (Rule::SkinVeilsAll, "skin-veils-all"),
+        (Rule::BlackStays, "black-stays"),
         (Rule::GiveAdvice, "give-advice"),
         (Rule::WaitAndSee, "wait-and-see"),
         (Rule::SignedIsSafe, "signed-is-safe"),
@@ -308,6 +335,9 @@ impl Rule {
                     | R::MatchLabel
                     | R::LittleRemains
                     | R::MostIsShed
+                    | R::GrowsStronger
+                    | R::SkinVeilsAll
+                    | R::BlackStays
             ),
             Family::Hindsight => matches!(
                 self,
@@ -329,11 +359,25 @@ impl Rule {
             ),
             Family::Light => matches!(
                 self,
-                R::SameInEveryLight | R::OppositeShift | R::SeesTheLamp | R::DoubleShift | R::LampSoftens
+                R::SameInEveryLight
+                    | R::OppositeShift
+                    | R::SeesTheLamp
+                    | R::DoubleShift
+                    | R::LampSoftens
+                    | R::LampHardens
+                    | R::LampWashesOut
+                    | R::LampDims
+                    | R::LampEnriches
+                    | R::LampGreys
             ),
             Family::Triage => matches!(
                 self,
-                R::ColourAlways | R::ReferAnything | R::GiveAdvice | R::WaitAndSee | R::SignedIsSafe
+                R::ColourAlways
+                    | R::ReferAnything
+                    | R::AnyReferral
+                    | R::GiveAdvice
+                    | R::WaitAndSee
+                    | R::SignedIsSafe
             ),
             Family::Sequence | Family::Recall => false,
         }

@@ -35,6 +35,8 @@ pub struct Caution {
     pub action: CautionAction,
     /// Who to refer to.
     pub refer_to: String,
+    /// Ids of cautions that ask for something else: doing that instead is wrong, and nobody could argue for it.
+    pub not_met_by: Vec<String>,
     /// Where it comes from.
     pub source: String,
 }

@@ -18,7 +18,7 @@ pub(super) fn attempt<'c>(
     let judge = contest.judge(course, lesson);
     let mut options = vec![judge.place(contest.best(), None)];
     options.extend(contest.tempting(&judge));
-    let proof = contest.proof(&options, draw.number);
+    let proof = contest.proof(course, &options, draw.number);
     let language = &course.language;
     let ask = say!(
         language,

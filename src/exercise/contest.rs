@@ -12,7 +12,7 @@ use super::place::Shown;
 use super::rules::Tempter;
 use super::tempt::{Fit, Temptation, Tempting, Wording, best_in, is_wrong, temptations};
 use super::worlds::{WORLDS, try_worlds};
-use super::{Choice, Proof, marking};
+use super::{Choice, Proof, RUNNERS_UP, RunnerUp, marking};
 use crate::course::{Course, Drill, Family, Lesson};
 use crate::healing::Scene;
 use crate::search::Tried;
@@ -93,7 +93,7 @@ impl<'c> Contest<'c> {
     }
 
     /// What was proved of the best mix among these wrong ones; draws were thrown away before.
-    pub fn proof(&self, tempting: &[Choice], discarded: u32) -> Proof {
+    pub fn proof(&self, course: &Course, tempting: &[Choice], discarded: u32) -> Proof {
         let best_error = self.best().error;
         Proof {
             searched: self.ranking.len(),
@@ -101,7 +101,16 @@ impl<'c> Contest<'c> {
             margin: Some(marking::least_excess(tempting, best_error)),
             worlds: self.worlds,
             held: self.held,
+            runners_up: runners_up(course, &self.ranking[1..]),
             discarded,
         }
     }
+}
+
+/// The first of these mixes, in words.
+pub(super) fn runners_up(course: &Course, ranking: &[Tried]) -> Vec<RunnerUp> {
+    let mixes = ranking.iter().take(RUNNERS_UP);
+    mixes
+        .map(|tried| RunnerUp { label: course.language.mix(&course.shelf, &tried.mix), error: tried.error })
+        .collect()
 }

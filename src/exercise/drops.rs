@@ -31,7 +31,7 @@ pub(super) fn attempt<'c>(
         .take(MOST_NEAR)
         .map(|tried| judge.place(tried, None))
         .collect();
-    let proof = contest.proof(&tempting, draw.number);
+    let proof = contest.proof(course, &tempting, draw.number);
     let language = &course.language;
     let ask = say!(
         language,

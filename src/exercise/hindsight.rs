@@ -194,6 +194,7 @@ pub(super) fn attempt(
         margin: Some(prediction.margin()),
         worlds,
         held,
+        runners_up: prediction.runners_up(),
         discarded: draw.number,
     };
     let ask = say!(language, "exercise-hindsight-ask", client = &client.name);

@@ -41,6 +41,17 @@ pub(super) fn attempt<'c>(
         Rule::LampSoftens => {
             Some((repainted(&lamp, between(lamp.lab, bare, SOFTENED)), "exercise-lamp-softens"))
         }
+        Rule::LampHardens => {
+            Some((repainted(&lamp, between(lamp.lab, bare, -SOFTENED)), "exercise-lamp-hardens"))
+        }
+        Rule::LampWashesOut => {
+            Some((repainted(&lamp, between(lamp.lab, WHITE, CHANGED)), "exercise-lamp-washes-out"))
+        }
+        Rule::LampGreys => Some((repainted(&lamp, between(lamp.lab, GREY, GREYED)), "exercise-lamp-greys")),
+        Rule::LampDims => Some((repainted(&lamp, between(lamp.lab, BLACK, CHANGED)), "exercise-lamp-dims")),
+        Rule::LampEnriches => {
+            Some((repainted(&lamp, between(lamp.lab, WHITE, -CHANGED)), "exercise-lamp-enriches"))
+        }
         Rule::SeesTheLamp => Some((
             repainted(&lamp, Lab::from_xyz(tinted(&day, setting.light), Light::D65.white())),
             "exercise-lamp-tint",
@@ -70,6 +81,7 @@ pub(super) fn attempt<'c>(
         margin: Some(prediction.margin()),
         worlds,
         held,
+        runners_up: prediction.runners_up(),
         discarded: draw.number,
     };
     let bare_by_day = Light::D65.lab_of(&scene.bare());
@@ -93,8 +105,16 @@ pub(super) fn attempt<'c>(
     Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), &engine(course)))
 }
 
-/// How much of the way to bare skin work is expected to lose under a lamp that is said to soften it (representative).
+/// How much of the way to bare skin work is expected to go under a lamp that is said to soften it, or away from it under one that is said to
+/// harden it (representative).
 const SOFTENED: f64 = 0.25;
+/// How much of the way to white or to black, or away from white, it is expected to go under a lamp that is said to change it (representative).
+const CHANGED: f64 = 0.1;
+/// The same to a light grey.
+const GREYED: f64 = 0.25;
+const GREY: Lab = Lab::new(75.0, 0.0, 0.0);
+const WHITE: Lab = Lab::new(100.0, 0.0, 0.0);
+const BLACK: Lab = Lab::new(0.0, 0.0, 0.0);
 
 /// The colour this far on the way from one to another; below 0 and above 1 beyond them.
 fn between(one: Lab, other: Lab, way: f64) -> Lab {

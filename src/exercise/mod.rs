@@ -217,9 +217,23 @@ pub struct Proof {
     pub worlds: u32,
     /// Worlds in which the key stays best.
     pub held: u32,
+    /// What comes next after the key, nearest first: at most three mixes of all that were searched, or the wrong colours offered.
+    pub runners_up: Vec<RunnerUp>,
     /// Draws thrown away before this one.
     pub discarded: u32,
 }
+
+/// The next best answer.
+#[derive(Debug, Clone, PartialEq)]
+pub struct RunnerUp {
+    /// The mix or the colour in words.
+    pub label: String,
+    /// ΔE00 from the goal, or from the colour that is really seen.
+    pub error: f64,
+}
+
+/// Runners-up that a proof keeps.
+const RUNNERS_UP: usize = 3;
 
 /// Proved exercises by drill id, in the order they are shown.
 pub type Pools = std::collections::BTreeMap<String, Vec<Exercise>>;

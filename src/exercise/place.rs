@@ -1,7 +1,7 @@
 //! Places: where the right answer stands among its options is drawn, so that nothing but knowledge finds it.
 //!
-//! Entry points: [`order_of`] is the order in which options are shown; [`Place`] says where the key shall stand in length of text, in lightness
-//! and by the mean of all colours, and judges whether it stands there among some wrong answers.
+//! Entry points: [`order_of`] is the order in which options are shown; [`Place`] says where the key shall stand in length of text, in lightness,
+//! in chroma and by the mean of all colours, and judges whether it stands there among some wrong answers.
 
 use super::seed::{below, shuffle, stream};
 use crate::colour::{Lab, difference};
@@ -20,20 +20,27 @@ pub(super) fn order_of(seed: u64, drill: &str, exercise: &str, options: usize) -
 pub(super) enum Shown {
     /// Their texts and their colours.
     Colours,
+    /// Their texts and their colours, most of which lie on one line from the colour by day to that under a lamp: few draws allow any place in
+    /// lightness and in chroma together.
+    Shifts,
     /// Their texts; of what they lead to little is known before.
     Texts,
+    /// Their texts, and they have no colours.
+    Words,
     /// Mixes. Most wrong ones come out darker than the best, whatever is chosen among them.
     Mixes,
 }
 
 impl Shown {
-    /// Draws after which only what is shown has its place, and those after which any place will do: better one exercise in a hundred that leans
+    /// Draws after which only what is shown has its place, those after which of colours only lightness has it, and those after which any place will do: better one exercise in a hundred that leans
     /// than none. Of causes and skins little differs from draw to draw, and of mixes a draw costs the whole grid.
-    fn patience(self) -> [u32; 2] {
+    fn patience(self) -> [u32; 3] {
         match self {
-            Shown::Colours => [60, 120],
-            Shown::Texts => [30, 60],
-            Shown::Mixes => [24, 60],
+            Shown::Colours => [100, 150, 180],
+            Shown::Shifts => [100, 150, 180],
+            Shown::Words => [0, 120, 120],
+            Shown::Texts => [30, 60, 60],
+            Shown::Mixes => [24, 80, 80],
         }
     }
 }
@@ -45,6 +52,8 @@ pub(super) struct Looks {
     pub lab: Lab,
     /// Characters of its text.
     pub length: usize,
+    /// Whether it is a bottle alone.
+    pub alone: bool,
 }
 
 /// Where the key shall stand among its options. It is drawn for the exercise, not for the draw, so that places which few draws allow come no less
@@ -53,8 +62,12 @@ pub(super) struct Looks {
 pub(super) struct Place {
     /// How many wrong colours are darker.
     darker: usize,
+    /// How many wrong colours have less chroma.
+    duller: usize,
     /// How many wrong texts are shorter.
     shorter: usize,
+    /// Its place among the options if the bottles alone came first.
+    behind: usize,
     shown: Shown,
     /// Draws thrown away before.
     draw: u32,
@@ -71,12 +84,15 @@ impl Place {
     ) -> Self {
         let mut rng = stream(seed, &["place", drill, exercise]);
         let darker = below(&mut rng, options.max(1));
-        Place { darker, shorter: below(&mut rng, options.max(1)), shown, draw }
+        let shorter = below(&mut rng, options.max(1));
+        let duller = below(&mut rng, options.max(1));
+        Place { darker, duller, shorter, behind: below(&mut rng, options.max(1)), shown, draw }
     }
 
     /// Whether the key has its place among these wrong answers, as far as that is still asked for.
     pub fn is_had_by(&self, key: Looks, wrong: &[Looks]) -> bool {
-        let exactly = || self.is_lightness(key, wrong) && self.is_mean(key, wrong);
+        let exactly =
+            || self.is_lightness(key, wrong) && self.is_chroma(key, wrong) && self.is_mean(key, wrong);
         self.is_had(key, wrong, exactly)
     }
 
@@ -90,11 +106,20 @@ impl Place {
     }
 
     fn is_had(&self, key: Looks, wrong: &[Looks], lightness: impl Fn() -> bool) -> bool {
-        let [both, one] = self.shown.patience();
+        let [all, shown, lighter] = self.shown.patience();
+        if self.draw < all.midpoint(shown) && !self.is_kind(key, wrong) {
+            return false;
+        }
         match (self.draw, self.shown) {
-            (draw, _) if draw < both => self.is_length(key, wrong) && lightness(),
-            (draw, Shown::Colours) if draw < one => self.is_lightness(key, wrong),
-            (draw, _) if draw < one => self.is_length(key, wrong),
+            (draw, _) if draw < all => self.is_length(key, wrong) && lightness(),
+            (draw, Shown::Colours) if draw < shown => {
+                self.is_lightness(key, wrong) && self.is_chroma(key, wrong)
+            }
+            (draw, Shown::Shifts) if draw < shown => {
+                self.is_lightness(key, wrong) && self.is_length(key, wrong)
+            }
+            (draw, Shown::Colours | Shown::Shifts) if draw < lighter => self.is_lightness(key, wrong),
+            (draw, _) if draw < shown => self.is_length(key, wrong),
             _ => true,
         }
     }
@@ -118,9 +143,22 @@ impl Place {
         longest_fits && shortest_fits
     }
 
+    /// Whether the key is a bottle alone or a mix as it shall be, where there are both.
+    fn is_kind(&self, key: Looks, wrong: &[Looks]) -> bool {
+        let alone = wrong.iter().chain([&key]).filter(|looks| looks.alone).count();
+        alone == 0 || alone == wrong.len() + 1 || key.alone == (self.behind < alone)
+    }
+
     /// Whether so many wrong colours are darker as shall be.
     fn is_lightness(&self, key: Looks, wrong: &[Looks]) -> bool {
         darker_than(key, wrong) == self.darker
+    }
+
+    /// Whether so many wrong colours have less chroma as shall have, where colours are what is chosen from.
+    fn is_chroma(&self, key: Looks, wrong: &[Looks]) -> bool {
+        let chroma = |looks: &Looks| libm::hypot(looks.lab.a, looks.lab.b);
+        let duller = wrong.iter().filter(|wrong| chroma(wrong) < chroma(&key)).count();
+        !matches!(self.shown, Shown::Colours | Shown::Shifts) || duller == self.duller
     }
 
     /// Whether the key's colour is nearest to the mean of all just where its place is the middle, by CIEDE2000 and by plain distance in L*a*b*.
@@ -200,15 +238,15 @@ mod tests {
     }
 
     fn place(darker: usize, shorter: usize, draw: u32) -> Place {
-        Place { darker, shorter, shown: Shown::Texts, draw }
+        Place { darker, duller: 0, shorter, behind: 0, shown: Shown::Texts, draw }
     }
 
     fn long(length: usize) -> Looks {
-        Looks { lab: Lab::new(50.0, 0.0, 0.0), length }
+        Looks { lab: Lab::new(50.0, 0.0, 0.0), length, alone: false }
     }
 
     fn light(l: f64) -> Looks {
-        Looks { lab: Lab::new(l, 8.0, 12.0), length: 10 }
+        Looks { lab: Lab::new(l, 8.0, 12.0), length: 10, alone: false }
     }
 
     /// Places in length that the key has among wrong texts.
@@ -258,15 +296,51 @@ mod tests {
         // The key is the darkest, and of middle length.
         let key = look(30.0, 13);
         for shown in [Shown::Colours, Shown::Texts, Shown::Mixes] {
-            let [both, one] = shown.patience();
+            let [all, half, least] = shown.patience();
             let has = |place: Place| Place { shown, ..place }.is_had_by(key, &wrong);
-            assert!(has(place(0, 1, 0)) && !has(place(1, 1, both - 1)) && !has(place(0, 0, both - 1)));
+            let duller = |place: Place| Place { duller: 1, ..place };
+            assert!(has(place(0, 1, 0)) && !has(place(1, 1, all - 1)) && !has(place(0, 0, all - 1)));
             // What is shown is asked for longer.
             let by_colour = shown == Shown::Colours;
-            assert_eq!(has(place(0, 0, both)), by_colour);
-            assert_eq!(has(place(1, 1, both)), !by_colour);
-            assert!(!has(place(1, 0, one - 1)) && has(place(1, 0, one)));
+            assert_eq!(has(place(0, 0, all)), by_colour);
+            assert_eq!(has(place(1, 1, all)), !by_colour);
+            assert!(!has(place(1, 0, half - 1)) && has(place(1, 0, least)));
+            // Chroma is asked for of colours alone, and given up before lightness is.
+            assert_eq!(has(duller(place(0, 1, half - 1))), !by_colour);
+            assert!(has(duller(place(0, 1, half))));
+            assert_eq!(has(place(1, 0, half)), !by_colour);
         }
+    }
+
+    /// Of some bottles alone among the options the key is one in as many places as there are of them.
+    #[test]
+    fn a_key_is_alone_as_often_as_others() {
+        let look = |alone: bool| Looks { alone, ..light(50.0) };
+        let fits = |key: bool, wrong: &[bool]| -> Vec<usize> {
+            let looks: Vec<Looks> = wrong.iter().copied().map(look).collect();
+            let place = |behind| Place { behind, ..place(0, 0, 0) };
+            (0..=wrong.len()).filter(|&behind| place(behind).is_kind(look(key), &looks)).collect()
+        };
+        assert_eq!(fits(true, &[false, false]), [0]);
+        assert_eq!(fits(false, &[true, false]), [1, 2]);
+        assert_eq!(fits(true, &[true, false]), [0, 1]);
+        assert_eq!(fits(false, &[true, true]), [2]);
+        assert_eq!(fits(true, &[true, true]), [0, 1, 2], "all alike tells nothing");
+        assert_eq!(fits(false, &[false, false]), [0, 1, 2]);
+    }
+
+    /// A colour has so many duller ones beside it, and just the place that says so fits.
+    #[test]
+    fn one_place_in_chroma_fits() {
+        let chroma = |a: f64, b: f64| Looks { lab: Lab::new(50.0, a, b), length: 10, alone: false };
+        let fits = |key: Looks, wrong: &[Looks]| -> Vec<usize> {
+            let place = |duller| Place { duller, shown: Shown::Colours, ..place(0, 0, 0) };
+            (0..=wrong.len()).filter(|&duller| place(duller).is_chroma(key, wrong)).collect()
+        };
+        let wrong = [chroma(3.0, 4.0), chroma(9.0, 12.0)];
+        assert_eq!(fits(chroma(1.0, 1.0), &wrong), [0]);
+        assert_eq!(fits(chroma(6.0, 8.0), &wrong), [1]);
+        assert_eq!(fits(chroma(16.0, 12.0), &wrong), [2]);
     }
 
     /// Where it is enough to be between others or the lightest, the darkest may stand for the lightest, and any for the darkest.

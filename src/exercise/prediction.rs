@@ -8,7 +8,7 @@ use super::generate::{Attempt, Discard};
 use super::place::{Looks, Shown};
 use super::seed::shuffle;
 use super::worlds::{Named, Sample, WORLDS, try_worlds};
-use super::{Action, Choice, Mark, marking};
+use super::{Action, Choice, Mark, RunnerUp, marking};
 use crate::colour::{Lab, difference};
 use crate::course::{Course, Drill, Family, Lesson, Rule};
 use crate::healing::{Appearance, Reading};
@@ -30,7 +30,7 @@ pub(super) struct Expected {
 
 impl Expected {
     fn looks(&self) -> Looks {
-        Looks { lab: self.seen.lab, length: self.label.chars().count() }
+        Looks { lab: self.seen.lab, length: self.label.chars().count(), alone: false }
     }
 }
 
@@ -74,7 +74,8 @@ impl Prediction {
             return Err(Discard::TooFewTemptations);
         }
         let shown = match drill.family {
-            Family::Foresight | Family::Light => Shown::Colours,
+            Family::Foresight => Shown::Colours,
+            Family::Light => Shown::Shifts,
             _ => Shown::Texts,
         };
         let place = draw.place(drill, drill.options, shown);
@@ -114,6 +115,20 @@ impl Prediction {
             .iter()
             .map(|other| difference(other.seen.lab, self.options[0].seen.lab))
             .fold(f64::INFINITY, f64::min)
+    }
+
+    /// The wrong colours, nearest to what is really seen first.
+    pub fn runners_up(&self) -> Vec<RunnerUp> {
+        let error = |wrong: &&Expected| difference(wrong.seen.lab, self.options[0].seen.lab);
+        let mut left: Vec<&Expected> = self.options[1..].iter().collect();
+        let mut runners_up = Vec::new();
+        while let Some(nearest) =
+            (0..left.len()).min_by(|&one, &other| error(&left[one]).total_cmp(&error(&left[other])))
+        {
+            let nearest = left.remove(nearest);
+            runners_up.push(RunnerUp { label: nearest.label.clone(), error: error(&nearest) });
+        }
+        runners_up
     }
 
     /// The options with their marks: credit by how near each comes to what is really seen.

@@ -4,6 +4,7 @@
 //! otherwise the engine does. Colour is right if some mix of the drop grid reaches the goal. Lightening is right if every mix
 //! misses it by more than an eye forgives, and some mix would reach it over the lightened work. Cases in between are not asked.
 
+use super::contest::runners_up;
 use super::draw::{Setting, ranked};
 use super::generate::{Attempt, Discard, engine};
 use super::grid::{grid_of, sensible_best};
@@ -148,6 +149,7 @@ pub(super) fn attempt(
         margin: Some(marking::least_excess(&options, judge.best_error)),
         worlds,
         held,
+        runners_up: runners_up(course, &ranking[usize::from(matches!(verdict, Verdict::Colour))..]),
         discarded: draw.number,
     });
     let source = match &verdict {

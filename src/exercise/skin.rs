@@ -106,6 +106,7 @@ fn reading(
         margin: Some(prediction.margin()),
         worlds,
         held,
+        runners_up: prediction.runners_up(),
         discarded: draw.number,
     };
     let ask = say!(language, "exercise-skin-ask", client = &client.name);

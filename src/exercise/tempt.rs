@@ -174,7 +174,7 @@ impl<'a> Looked<'a> {
         let tried = &self.ranking[at];
         let made = || wording.mix(self.course, &tried.mix).chars().count();
         let length = *self.known.borrow_mut().entry((at, wording)).or_insert_with(made);
-        Looks { lab: tried.healed, length }
+        Looks { lab: tried.healed, length, alone: tried.mix.drops().count() == 1 }
     }
 }
 
@@ -208,17 +208,18 @@ impl Fit {
         }
     }
 
-    /// Of mixes that one way of thinking comes to, the first of each length among the lighter and among the darker ones.
+    /// Of mixes that one way of thinking comes to, the first of each length among the lighter and among the darker ones, and among
+    /// bottles alone and mixes.
     fn kept(&self, looked: &Looked, mut places: Vec<usize>) -> Vec<usize> {
         if matches!(self, Fit::Any) {
             places.truncate(MOST_THOUGHTS);
             return places;
         }
         let key = looked.of(0, Wording::Plain);
-        let mut known = [BTreeSet::new(), BTreeSet::new()];
+        let mut known = [const { BTreeSet::new() }; 4];
         places.retain(|&at| {
             let looks = looked.of(at, Wording::Plain);
-            let alike = &mut known[usize::from(looks.lab.l < key.lab.l)];
+            let alike = &mut known[2 * usize::from(looks.lab.l < key.lab.l) + usize::from(looks.alone)];
             alike.len() < MOST_THOUGHTS / 2 && alike.insert(looks.length)
         });
         places

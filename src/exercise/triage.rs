@@ -5,10 +5,12 @@
 
 use super::draw::Setting;
 use super::generate::{Attempt, Discard};
-use super::seed::shuffle;
+use super::place::{Looks, Shown};
+use super::seed::{below, shuffle};
 use super::{Action, Choice, Exercise, Mark};
+use crate::colour::Lab;
 use crate::course::words::CautionAction;
-use crate::course::{Caution, Course, Drill, Lesson, Rule};
+use crate::course::{Caution, Course, Drill, Lesson, Misconception, Rule};
 use crate::language::Language;
 use crate::say;
 
@@ -27,28 +29,31 @@ pub(super) fn attempt(
         cautions.iter().find(|caution| caution.action == CautionAction::Refer).or(cautions.first()).copied();
     let language = &course.language;
     let (label, why) = match caution {
-        None => (language.say("exercise-triage-go-on", &[]), language.say("exercise-triage-nothing", &[])),
-        Some(caution) => (advised(language, caution), reasons(language, &cautions)),
+        None => (Doing::GoOn.words(language), language.say("exercise-triage-nothing", &[])),
+        Some(caution) => (Doing::Follow(caution).words(language), reasons(language, &cautions)),
     };
+    let key = Looks { lab: NO_COLOUR, length: label.chars().count(), alone: false };
     let mut options = vec![choice(label, why.clone(), None, lesson)];
-    let mut ways: Vec<&String> = drill.tempts.iter().collect();
-    shuffle(&mut draw.rng, &mut ways);
-    for id in ways {
+    let mut wrong = Vec::new();
+    for (misconception, doing) in temptations(course, drill, &cautions, &mut draw) {
         if options.len() == drill.options {
             break;
         }
-        let Some(misconception) = course.misconception(id) else { continue };
-        let Some(label) = wrong(misconception.rule, caution, course) else { continue };
+        let label = doing.words(language);
         if options.iter().all(|other| other.label != label) {
             let why = match caution {
                 Some(_) => say!(language, "exercise-triage-unsafe", why = &why),
                 None => why.clone(),
             };
-            options.push(choice(label, why, Some((id, &misconception.lesson)), lesson));
+            wrong.push(Looks { lab: NO_COLOUR, length: label.chars().count(), alone: false });
+            options.push(choice(label, why, Some(misconception), lesson));
         }
     }
     if options.len() < drill.options {
         return Err(Discard::TooFewTemptations);
+    }
+    if !draw.place(drill, drill.options, Shown::Words).is_had_by(key, &wrong) {
+        return Err(Discard::OneSided);
     }
     let ask = say!(language, "exercise-triage-ask", client = &setting.client.name);
     let case = super::Case { goal: None, placed: None, ..setting.case(course) };
@@ -58,14 +63,69 @@ pub(super) fn attempt(
     Ok(draw.finish(lesson, drill, ask, case, form, None, &source))
 }
 
-/// What a caution asks for.
-fn advised(language: &Language, caution: &Caution) -> String {
-    let id = match caution.action {
-        CautionAction::Wait => "exercise-triage-wait",
-        CautionAction::Refer => "exercise-triage-refer",
-    };
-    say!(language, id, who = &caution.refer_to)
+/// What somebody does. The words of each may stand in every case, so that they alone tell nothing.
+#[derive(Clone, Copy)]
+enum Doing<'c> {
+    GoOn,
+    /// What a caution asks for: of the client's own it is right, of another wrong.
+    Follow(&'c Caution),
+    Advise,
+    WaitAndGoOn,
+    WaitForSafety,
+    LetSign,
 }
+
+impl Doing<'_> {
+    fn words(self, language: &Language) -> String {
+        let id = match self {
+            Doing::GoOn => "exercise-triage-go-on",
+            Doing::Follow(Caution { action: CautionAction::Wait, refer_to, .. }) => {
+                return say!(language, "exercise-triage-wait", who = refer_to);
+            }
+            Doing::Follow(Caution { action: CautionAction::Refer, refer_to, .. }) => {
+                return say!(language, "exercise-triage-refer", who = refer_to);
+            }
+            Doing::Advise => "exercise-triage-advise",
+            Doing::WaitAndGoOn => "exercise-triage-two-weeks",
+            Doing::WaitForSafety => "exercise-triage-safe-side",
+            Doing::LetSign => "exercise-triage-signed",
+        };
+        language.say(id, &[])
+    }
+}
+
+/// What the drill's misconceptions would do with a client of whom these cautions hold, in random order. The first, where there is such a
+/// thing, is right for another client: else the kind of an answer would tell.
+fn temptations<'c>(
+    course: &'c Course,
+    drill: &Drill,
+    cautions: &[&Caution],
+    draw: &mut Attempt,
+) -> Vec<(&'c Misconception, Doing<'c>)> {
+    let mut tempting: Vec<(&Misconception, Doing)> = drill
+        .tempts
+        .iter()
+        .filter_map(|id| course.misconception(id))
+        .filter_map(|misconception| {
+            let mut ways = wrong(misconception.rule, course, cautions);
+            shuffle(&mut draw.rng, &mut ways);
+            Some((misconception, ways.pop()?))
+        })
+        .collect();
+    shuffle(&mut draw.rng, &mut tempting);
+    let is_right_elsewhere = |(_, doing): &(_, Doing)| matches!(doing, Doing::GoOn | Doing::Follow(_));
+    let Some(first) = tempting.iter().position(is_right_elsewhere) else { return tempting };
+    let first = tempting.remove(first);
+    // A second one stands beside it half of the time where going on is right, and more seldom where it is one of the wrong answers: so that among
+    // going on and two advices each is as often right.
+    let is_second = below(&mut draw.rng, if cautions.is_empty() { 2 } else { 3 }) == 0;
+    let (next, last): (Vec<_>, Vec<_>) =
+        tempting.into_iter().partition(|tempting| is_right_elsewhere(tempting) == is_second);
+    [first].into_iter().chain(next).chain(last).collect()
+}
+
+/// Answers here have no colour.
+const NO_COLOUR: Lab = Lab::new(100.0, 0.0, 0.0);
 
 /// Every caution that applies, with who to ask.
 fn reasons(language: &Language, cautions: &[&Caution]) -> String {
@@ -85,33 +145,41 @@ fn reasons(language: &Language, cautions: &[&Caution]) -> String {
         .join(" ")
 }
 
-/// What somebody of a rule would do.
-fn wrong(rule: Rule, caution: Option<&Caution>, course: &Course) -> Option<String> {
-    let id = match (rule, caution) {
-        (Rule::ColourAlways, Some(_)) => "exercise-triage-go-on",
-        (Rule::GiveAdvice, Some(_)) => "exercise-triage-advise",
-        (Rule::WaitAndSee, Some(caution)) if caution.action == CautionAction::Refer => {
-            "exercise-triage-two-weeks"
-        }
-        (Rule::SignedIsSafe, Some(_)) => "exercise-triage-signed",
-        (Rule::ReferAnything, None) => {
-            return course
-                .cautions
-                .iter()
-                .find(|caution| caution.action == CautionAction::Refer)
-                .map(|caution| advised(&course.language, caution));
-        }
-        (Rule::WaitAndSee, None) => "exercise-triage-safe-side",
-        (Rule::SignedIsSafe, None) => "exercise-triage-signed-needless",
-        _ => return None,
+/// What somebody of a rule might do wrongly, where these cautions hold.
+fn wrong<'c>(rule: Rule, course: &'c Course, cautions: &[&Caution]) -> Vec<Doing<'c>> {
+    // Somebody's: what no client ever has would be known for a wrong answer.
+    let of_somebody = |action: Option<CautionAction>| {
+        let has = |caution: &&Caution| {
+            let mut notes = course.clients.iter().flat_map(|client| &client.health);
+            notes.any(|note| note.caution == caution.id)
+        };
+        let asks = move |caution: &&Caution| action.is_none_or(|action| caution.action == action);
+        course.cautions.iter().filter(has).filter(asks)
     };
-    Some(course.language.say(id, &[]))
+    let is_to_refer = cautions.iter().any(|caution| caution.action == CautionAction::Refer);
+    match (rule, cautions.is_empty()) {
+        (Rule::ColourAlways, false) => vec![Doing::GoOn],
+        (Rule::AnyReferral, false) => {
+            let misses =
+                |other: &&Caution| cautions.iter().all(|caution| caution.not_met_by.contains(&other.id));
+            of_somebody(None).filter(misses).map(Doing::Follow).collect()
+        }
+        (Rule::ReferAnything, true) => of_somebody(Some(CautionAction::Refer)).map(Doing::Follow).collect(),
+        (Rule::WaitAndSee, true) => {
+            let stock = [Doing::WaitAndGoOn, Doing::WaitForSafety];
+            of_somebody(Some(CautionAction::Wait)).map(Doing::Follow).chain(stock).collect()
+        }
+        (Rule::WaitAndSee, false) if is_to_refer => vec![Doing::WaitAndGoOn, Doing::WaitForSafety],
+        (Rule::GiveAdvice, _) => vec![Doing::Advise],
+        (Rule::SignedIsSafe, _) => vec![Doing::LetSign],
+        _ => Vec::new(),
+    }
 }
 
 fn choice(
     label: String,
     consequence: String,
-    misconception: Option<(&str, &str)>,
+    misconception: Option<&Misconception>,
     lesson: &Lesson,
 ) -> Choice {
     Choice {
@@ -123,8 +191,8 @@ fn choice(
         mark: Mark {
             credit: if misconception.is_none() { 1.0 } else { 0.0 },
             consequence,
-            lesson: misconception.map_or(lesson.id.as_str(), |(_, lesson)| lesson).to_owned(),
-            misconception: misconception.map(|(id, _)| id.to_owned()),
+            lesson: misconception.map_or(&lesson.id, |misconception| &misconception.lesson).clone(),
+            misconception: misconception.map(|misconception| misconception.id.clone()),
         },
     }
 }

@@ -93,3 +93,10 @@ pub struct Colourant {
     /// The measured bottle whose content, or a part of it, this is; `None` for a colourant of the course's own list.
     pub of_bottle: Option<String>,
 }
+
+impl Colourant {
+    /// Whether it is a black, which its Colour Index generic name says: Pigment Black.
+    pub fn is_black(&self) -> bool {
+        self.of_bottle.is_none() && self.id.starts_with("PBk")
+    }
+}

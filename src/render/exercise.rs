@@ -405,7 +405,25 @@ pub(super) fn option_view(
     }
 }
 
+/// What was proved, and what came next.
 fn proof_in_words(language: &Language, family: Family, proof: &Proof) -> String {
+    let next: Vec<String> = proof
+        .runners_up
+        .iter()
+        .map(|next| {
+            let error = language.fixed(next.error, 1);
+            say!(language, "question-proof-next-one", label = &next.label, error = error)
+        })
+        .collect();
+    let proved = proved_in_words(language, family, proof);
+    if next.is_empty() {
+        return proved;
+    }
+    let next = say!(language, "question-proof-next", next = next.join("; "));
+    format!("{proved} {next}")
+}
+
+fn proved_in_words(language: &Language, family: Family, proof: &Proof) -> String {
     let (held, worlds) = (proof.held, proof.worlds);
     let margin = proof.margin.map(|margin| language.fixed(margin, 1));
     if matches!(family, Family::Foresight | Family::Hindsight | Family::Light | Family::Skin) {

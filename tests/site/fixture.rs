@@ -8,7 +8,7 @@ use healedhue::course::{
     SourceKind, Technique, Term, load,
 };
 use healedhue::exercise::{
-    Action, Case, CaseGoal, Choice, Exercise, Form, Mark, OneOf, Placed, Pools, Proof, pools_from,
+    Action, Case, CaseGoal, Choice, Exercise, Form, Mark, OneOf, Placed, Pools, Proof, RunnerUp, pools_from,
 };
 use healedhue::healing::{Appearance, Placement, Reading, Tone, Work};
 use healedhue::language::Language;
@@ -100,6 +100,7 @@ pub fn tiny(say: impl Fn(&str) -> String) -> (Course, Pools) {
             say: say("Ask about it."),
             action: CautionAction::Refer,
             refer_to: say("a doctor"),
+            not_met_by: Vec::new(),
             source: say("common practice, no source"),
         }],
         misconceptions: vec![Misconception {
@@ -329,6 +330,7 @@ fn exercise(say: &dyn Fn(&str) -> String) -> Exercise {
             margin: Some(7.75),
             worlds: 200,
             held: 199,
+            runners_up: vec![RunnerUp { label: say("6 drops Fallow"), error: 9.25 }],
             discarded: 0,
         }),
         source: say("computed by the engine"),

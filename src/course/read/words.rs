@@ -53,15 +53,21 @@ fn read_lab(node: &Node, reader: &mut Reader) -> Lab {
 
 /// Reads a caution.
 pub(crate) fn read_caution(node: &Node, reader: &mut Reader) -> Option<Caution> {
-    let keys = ["id", "name", "say", "action", "refer_to", "source"];
+    let keys = ["id", "name", "say", "action", "refer_to", "not_met_by", "source"];
     let mut fields = Fields::of(node, "a caution", &keys, reader)?;
     let actions = [(CautionAction::Wait, "wait"), (CautionAction::Refer, "refer")];
+    let id = fields.id(Thing::Caution);
+    let not_met_by = fields.references("not_met_by", Thing::Caution);
+    if let Some(itself) = not_met_by.iter().find(|other| other.value == id.value && !id.value.is_empty()) {
+        fields.reader.error(&itself.place, "a caution that is not met by what it asks for itself");
+    }
     Some(Caution {
-        id: fields.id(Thing::Caution).value,
+        id: id.value,
         name: fields.text("name").value,
         say: fields.text("say").value,
         action: fields.word("action", &actions).unwrap_or(CautionAction::Refer),
         refer_to: fields.text("refer_to").value,
+        not_met_by: not_met_by.into_iter().map(|id| id.value).collect(),
         source: fields.text("source").value,
     })
 }
