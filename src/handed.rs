@@ -12,7 +12,7 @@ pub enum NoText {
     #[error("this is {0}, not text")]
     Kind(&'static str),
     /// It is of no encoding that is read: the byte, from 1, at which it is no UTF-8.
-    #[error("byte {0} is no UTF-8")]
+    #[error("byte {0} is no UTF-8: save the file in that encoding")]
     NotUtf8(usize),
     /// It says that it is UTF-16, and is not.
     #[error("the file begins as UTF-16 and is not: character {0} is none")]

@@ -155,8 +155,8 @@ exercise-foresight-bare = Das wäre auf bloßer Haut zu sehen; die alte Arbeit d
 exercise-foresight-textbook = So heilt es auf der ruhigen, neutralen Haut aus dem Lehrbuch ab, die diese Person nicht hat.
 exercise-foresight-little = Das wäre ein Zehntel der Farbe. Fast so blass kann es in der dritten Woche unter neuer Haut aussehen; sie kommt wieder.
 exercise-foresight-third = Das wäre ein Drittel der Farbe. Was abschuppt, lag in der Epidermis; von dem, was in der Dermis liegt, geht kein fester Anteil verloren.
-exercise-foresight-black = So grau wäre sie, wenn nur das Schwarz der Mischung übrig wäre.
-exercise-foresight-stronger = So kräftig wäre sie, wenn die Farbe sich beim Setzen verstärkt hätte. Sie wird stattdessen heller und weicher.
+exercise-foresight-black = Das wäre zu sehen, wenn nur das Schwarz der Mischung übrig wäre.
+exercise-foresight-stronger = So kräftig wäre sie, wenn die Farbe sich beim Setzen verstärkt hätte. Von der sechsten Woche an wird Pigment nur noch abgetragen.
 exercise-foresight-veiled = So verschleiert wäre sie, wenn die Arbeit doppelt so tief läge.
 exercise-foresight-bottle = Das ist die Farbe in der Flasche, ohne Haut darüber.
 
@@ -228,24 +228,27 @@ exercise-lamp-opposite = Die Farbe verschiebt sich, aber in die andere Richtung.
 exercise-lamp-double = In diese Richtung verschiebt sich die Farbe, aber nur halb so weit: Den Rest macht die Kamera aus der Lampe.
 exercise-lamp-washes-out = So sähe es aus, wenn die Lampe es auswüsche. Das Auge richtet sich nach dem Weiß ringsum.
 exercise-lamp-dims = So sähe es aus, wenn die Lampe es dunkler und grauer machte. Das Auge richtet sich nach dem Weiß ringsum.
-exercise-lamp-enriches = So sähe es aus, wenn die Lampe es tiefer und satter machte.
+exercise-lamp-enriches = So sähe es aus, wenn die Lampe es um so viel tiefer und satter machte. Was Lampe und Pigment zusammen bewirken, ist weniger.
 exercise-lamp-hardens = So sähe es aus, wenn die Lampe es von der Haut abhöbe. Das Auge richtet sich nach dem Weiß ringsum, und dieselbe Lampe beleuchtet die Haut.
-exercise-lamp-greys = So sähe es aus, wenn die Lampe ihm die Farbe nähme.
+exercise-lamp-greys = So sähe es aus, wenn die Lampe es um so viel blasser und stumpfer machte. Das Auge richtet sich nach dem Weiß ringsum.
 exercise-lamp-softens = Weiches Licht verbirgt Ränder. Die Farbe hat sich verschoben, ist aber so kräftig wie zuvor.
 exercise-lamp-tint = Das ist der Farbstich der Lampe selbst. Das Auge passt sich ihm in wenigen Minuten an, eine Kamera vielleicht nicht.
 
 ## Sicherheit
 
-exercise-triage-ask = { $client } möchte die Arbeit heute machen lassen. Was tun Sie?
+exercise-triage-ask = { $client } möchte die Arbeit heute machen lassen. Nach den Angaben zur Gesundheit allein: Was tun Sie?
 exercise-triage-go-on = Beginnen: Verträglichkeitsprobe, Einwilligung und Aufzeichnungen wie immer
 exercise-triage-nothing = Nichts in den Angaben zur Gesundheit verlangt, zu warten oder weiterzuverweisen.
 exercise-triage-unsafe = Nicht sicher. { $why }
+exercise-triage-elsewhere = Heute nicht weiterzumachen ist richtig, aber diese Antwort gehört zu einem anderen Befund. { $why }
+exercise-triage-needless = Nicht nötig. { $why }
+exercise-triage-not-yours = Rat zu Arzneien und Behandlungen gibt, wer sie verschreibt, nicht Sie. { $why }
+exercise-triage-no-signature = Eine Unterschrift ersetzt weder Verträglichkeitsprobe noch Aufzeichnungen und macht nichts sicher. { $why }
 exercise-triage-wait = Warten und erklären, warum; bei Fragen: { $who }
 exercise-triage-refer = Heute nicht arbeiten; weiterverweisen an: { $who }
 exercise-triage-reason = { $caution }: { $say } Wer zu fragen ist: { $who }. Quelle: { $source }.
 exercise-triage-advise = Der Person raten, was sie einnehmen oder weglassen soll, und weitermachen, sobald das getan ist
 exercise-triage-two-weeks = Zwei Wochen warten und weitermachen, wenn sich die Person wohlfühlt
-exercise-triage-safe-side = Zur Sicherheit zwei Wochen warten
 exercise-triage-signed = Weitermachen; mit unterschriebener Einwilligung braucht es weder Verträglichkeitsprobe noch Aufzeichnungen
 exercise-triage-source = die Liste der Vorsichtshinweise im Kurs
 exercise-caution = { $why } Vorsicht: { $caution }. Wer zu fragen ist: { $who }.
@@ -443,8 +446,8 @@ question-rule = { $colourant }, { $place }: { $rule }
 question-proof-next = Danach kommen (ΔE00): { $next }.
 question-proof-next-one = { $label } ({ $error })
 question-proof-seen = Das Rechenwerk hat jede Antwort berechnet. Die nächste falsche liegt ΔE00 { $margin } entfernt; was wirklich zu sehen ist, bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge der richtigen am nächsten.
-question-proof-best = Von { $searched } durchprobierten Mischungen kommt keine dem Ziel näher als ΔE00 { $error }. Die beste bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge die beste.
-question-proof-margin = Von { $searched } durchprobierten Mischungen kommt keine dem Ziel näher als ΔE00 { $error }. Die nächste falsche Antwort ist um { $margin } schlechter. Die beste bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge die beste.
+question-proof-best = Von { $searched } durchprobierten Mischungen kommt keine dem Ziel näher als ΔE00 { $error }. Die beste bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge vor den falschen Antworten.
+question-proof-margin = Von { $searched } durchprobierten Mischungen kommt keine dem Ziel näher als ΔE00 { $error }. Die nächste falsche Antwort ist um { $margin } schlechter. Die beste bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge vor den falschen Antworten.
 
 ## Texte des Kurses
 
@@ -1212,6 +1215,7 @@ practice-placement = Lage
 practice-judged = Beurteilt
 practice-old = Alte Arbeit
 practice-health = Gesundheit
+practice-no-caution = keine Auskunft, die zur Vorsicht mahnt
 practice-skin-words = Phototyp { $phototype }, { $undertone }, { $redness }
 practice-placed = { $depth } mm tief, { $thickness } mm dick, Beladung { $load }, { $share } der Fläche gedeckt
 practice-placed-full = { $depth } mm tief, { $thickness } mm dick, ein voller Durchgang, { $share } der Fläche gedeckt

@@ -141,8 +141,8 @@ exercise-foresight-bare = That would be seen on bare skin; the old work beneath 
 exercise-foresight-textbook = That is how it heals on the calm, neutral skin of a textbook, which this client does not have.
 exercise-foresight-little = That would be a tenth of the colour. Nearly as pale it may look in the third week, under new skin; it comes back.
 exercise-foresight-third = That would be a third of the colour. What flakes off lay in the epidermis; of what lies in the dermis no fixed share is lost.
-exercise-foresight-black = So grey it would be if only the black of the mix were left.
-exercise-foresight-stronger = So strong it would be if the colour had deepened while it settled. It grows lighter and softer instead.
+exercise-foresight-black = That would be seen if only the black of the mix were left.
+exercise-foresight-stronger = So strong it would be if the colour had deepened while it settled. From six weeks on pigment is only carried off.
 exercise-foresight-veiled = So veiled it would be with the work twice as deep.
 exercise-foresight-bottle = That is the colour in the bottle, without any skin above it.
 
@@ -214,24 +214,27 @@ exercise-lamp-opposite = The colour turns, but the other way round.
 exercise-lamp-double = The colour turns this way, but half as far: the rest of it is what a camera makes of the lamp.
 exercise-lamp-washes-out = So it would look if the lamp washed it out. The eye sets itself by the white around it.
 exercise-lamp-dims = So it would look if the lamp made it darker and greyer. The eye sets itself by the white around it.
-exercise-lamp-enriches = So it would look if the lamp made it deeper and fuller.
+exercise-lamp-enriches = So it would look if the lamp made it so much deeper and fuller. What lamp and pigment make of it together is less.
 exercise-lamp-hardens = So it would look if the lamp made it stand out from the skin. The eye sets itself by the white around it, and the skin is lit by the same lamp.
-exercise-lamp-greys = So it would look if the lamp took the colour out of it.
+exercise-lamp-greys = So it would look if the lamp made it so much paler and duller. The eye sets itself by the white around it.
 exercise-lamp-softens = Soft light hides edges. The colour has turned, but it is as strong as it was.
 exercise-lamp-tint = That is the tint of the lamp itself. The eye adapts to it within minutes, as a camera may not.
 
 ## Safety
 
-exercise-triage-ask = { $client } wants the work done today. What do you do?
+exercise-triage-ask = { $client } wants the work done today. By the answers on health alone: what do you do?
 exercise-triage-go-on = Go on: patch test, consent and records as always
 exercise-triage-nothing = Nothing in the answers on health calls for waiting or referring.
 exercise-triage-unsafe = Not safe. { $why }
+exercise-triage-elsewhere = It is right not to go on today, but this answer is for somebody else's condition. { $why }
+exercise-triage-needless = Not needed. { $why }
+exercise-triage-not-yours = Advice on medicines and treatments is for whoever prescribes them, not for you. { $why }
+exercise-triage-no-signature = A signature replaces neither patch test nor records, and makes nothing safe. { $why }
 exercise-triage-wait = Wait, and explain why; for questions: { $who }
 exercise-triage-refer = Do not work today; refer to { $who }
 exercise-triage-reason = { $caution }: { $say } Who to ask: { $who }. Source: { $source }.
 exercise-triage-advise = Advise the client what to take or leave out, and go on once that is done
 exercise-triage-two-weeks = Wait two weeks, then go on if the client feels well
-exercise-triage-safe-side = Wait two weeks, to be on the safe side
 exercise-triage-signed = Go on; with a signed consent neither patch test nor records are needed
 exercise-triage-source = the course's list of cautions
 exercise-caution = { $why } Caution: { $caution }. Who to ask: { $who }.
@@ -429,8 +432,8 @@ question-rule = { $colourant } in { $place }: { $rule }
 question-proof-next = Next best (ΔE00): { $next }.
 question-proof-next-one = { $label } ({ $error })
 question-proof-seen = The engine computed every option. The nearest wrong one is ΔE00 { $margin } away; what is really seen stays nearest to the right one in { $held } of { $worlds } trials with skin, depth and load varied.
-question-proof-best = Of { $searched } mixes tried, none comes nearer to the goal than ΔE00 { $error }. The best stays best in { $held } of { $worlds } trials with skin, depth and load varied.
-question-proof-margin = Of { $searched } mixes tried, none comes nearer to the goal than ΔE00 { $error }. The nearest wrong option is worse by { $margin }. The best stays best in { $held } of { $worlds } trials with skin, depth and load varied.
+question-proof-best = Of { $searched } mixes tried, none comes nearer to the goal than ΔE00 { $error }. The best stays ahead of the wrong answers in { $held } of { $worlds } trials with skin, depth and load varied.
+question-proof-margin = Of { $searched } mixes tried, none comes nearer to the goal than ΔE00 { $error }. The nearest wrong option is worse by { $margin }. The best stays ahead of the wrong answers in { $held } of { $worlds } trials with skin, depth and load varied.
 
 ## Texts of the course
 
@@ -1198,6 +1201,7 @@ practice-placement = Placement
 practice-judged = Judged
 practice-old = Old work
 practice-health = Health
+practice-no-caution = no answer that raises a caution
 practice-skin-words = phototype { $phototype }, { $undertone }, { $redness }
 practice-placed = { $depth } mm deep, { $thickness } mm thick, load { $load }, { $share } of the area covered
 practice-placed-full = { $depth } mm deep, { $thickness } mm thick, one full pass, { $share } of the area covered
@@ -1236,8 +1240,8 @@ practice-reread = To reread: { $lesson }
 practice-worth = All answers, and why
 practice-credit = credit { $share }
 practice-proof-colours = How this was proved: the engine computed every option. The nearest wrong one is ΔE00 { $margin } away; what is really seen stays nearest to the right one in { $held } of { $worlds } trials with skin, depth and load varied.
-practice-proof-mixes = How this was proved: of { $searched } mixes tried, none comes nearer to the goal than ΔE00 { $error }. The best stays best in { $held } of { $worlds } trials with skin, depth and load varied.
-practice-proof-mixes-margin = How this was proved: of { $searched } mixes tried, none comes nearer to the goal than ΔE00 { $error }. The nearest wrong option is worse by { $margin }. The best stays best in { $held } of { $worlds } trials with skin, depth and load varied.
+practice-proof-mixes = How this was proved: of { $searched } mixes tried, none comes nearer to the goal than ΔE00 { $error }. The best stays ahead of the wrong answers in { $held } of { $worlds } trials with skin, depth and load varied.
+practice-proof-mixes-margin = How this was proved: of { $searched } mixes tried, none comes nearer to the goal than ΔE00 { $error }. The nearest wrong option is worse by { $margin }. The best stays ahead of the wrong answers in { $held } of { $worlds } trials with skin, depth and load varied.
 practice-source = Source: { $source }. Exercise { $drill } { $number }.
 practice-now-little = { $name }: now known a little, { $share } (before this answer { $before }).
 practice-now-part = { $name }: now known in part, { $share } (before this answer { $before }).

@@ -9,8 +9,9 @@ function swatchOf(label, { colour, bare_skin, words, light }, site, { notes = []
 
 function caseOf(view) {
   const { name, light, site, bare, now: today, goal } = view;
-  const link = made("a", "", message("practice-person", { name, age: view.age }));
-  link.href = COURSE.links.clients[view.client];
+  const link = made(view.skin ? "a" : "span", "", message("practice-person", { name, age: view.age }));
+  // Where the skin is asked for, nothing leads to where it is told.
+  if (view.skin) link.href = COURSE.links.clients[view.client];
   const facts = made("dl", "facts");
   const fact = (term, text) => facts.append(made("div", "", made("dt", "", term), made("dd", "", text)));
   if (view.skin) fact(message("practice-skin"), skinInWords(view.skin));
@@ -18,7 +19,7 @@ function caseOf(view) {
   if (view.placement) fact(message("practice-placement"), placementInWords(view.placement));
   if (view.months !== null) fact(message("practice-judged"), judgedInWords({ months: view.months, light }));
   for (const old of view.old_work) fact(message("practice-old"), message("practice-old-told", { age: capitalised(age(old.months)), note: old.note }));
-  for (const note of view.health) fact(message("practice-health"), note);
+  for (const note of view.health.length ? view.health : [message("practice-no-caution")]) fact(message("practice-health"), note);
   const swatches = made("div", "swatches");
   if (today) swatches.append(swatchOf(message("practice-work-now", { name }), today, site, { technique: view.technique_now }));
   else swatches.append(swatchOf(message("practice-skin-now", { name }), { colour: bare, bare_skin: bare, light }, site, { bare: true }));

@@ -45,6 +45,9 @@ pub(super) struct Arguments {
     /// Record another slip of a person for the same paper as a further attempt.
     #[arg(long, requires = "book")]
     second_attempt: bool,
+    /// Mark slips without any answer too, of sheets that were handed in empty.
+    #[arg(long)]
+    empty: bool,
     /// Export all results of the mark book as CSV.
     #[arg(long, value_name = "FILE", requires = "book")]
     csv: Option<PathBuf>,
@@ -96,13 +99,14 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         let rivals = if arguments.second_attempt {
             Rivals::none()
         } else {
-            let found = Rivals::among(&slips, &mut keys, book.as_ref());
+            let found = Rivals::among((&slips, arguments.empty), &mut keys, book.as_ref());
             found.map_err(|error| Problem::Input(error.to_string()))?
         };
         let mut seen = Seen::new();
         telling.begin()?;
         for (chunk, some) in slips.chunks(AT_ONCE).enumerate() {
-            let read: Vec<Result<Slip, String>> = some.par_iter().map(|path| files::slip(path)).collect();
+            let read: Vec<Result<Slip, String>> =
+                some.par_iter().map(|path| files::slip(path, arguments.empty)).collect();
             // Papers are made again by all cores together, so before the slips are shared out.
             keys.prepare(read.iter().flatten());
             let marked: Vec<Result<(Slip, SlipMarks), String>> = read

@@ -241,6 +241,8 @@ pub enum Rule {
     GiveAdvice,
     /// Waits a while instead of asking.
     WaitAndSee,
+    /// Waits without need.
+    WaitAnything,
     /// Takes a signature for safety.
     SignedIsSafe,
     /// Written by the author of a question; makes nothing by itself.
@@ -249,7 +251,7 @@ pub enum Rule {
 
 impl Rule {
     /// Every rule with its word in course files.
-    pub const ALL: [(Rule, &'static str); 47] = [
+    pub const ALL: [(Rule, &'static str); 48] = [
         (Rule::MatchLabel, "match-label"),
         (Rule::CoolTheRed, "cool-the-red"),
         (Rule::WarmForWarm, "warm-for-warm"),
@@ -295,6 +297,7 @@ impl Rule {
         (Rule::BlackStays, "black-stays"),
         (Rule::GiveAdvice, "give-advice"),
         (Rule::WaitAndSee, "wait-and-see"),
+        (Rule::WaitAnything, "wait-anything"),
         (Rule::SignedIsSafe, "signed-is-safe"),
         (Rule::Stated, "stated"),
     ];
@@ -377,6 +380,7 @@ impl Rule {
                     | R::AnyReferral
                     | R::GiveAdvice
                     | R::WaitAndSee
+                    | R::WaitAnything
                     | R::SignedIsSafe
             ),
             Family::Sequence | Family::Recall => false,

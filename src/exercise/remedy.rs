@@ -143,13 +143,18 @@ pub(super) fn attempt(
     }
     // The right answer first, as everywhere: finishing shuffles.
     options.sort_by(|one, other| other.mark.credit.total_cmp(&one.mark.credit));
+    // After what was tried: over lightened work where it is to be lightened.
+    let next_best = match &verdict {
+        Verdict::Lighten { ranking: afterwards, .. } => &afterwards[1..],
+        _ => &ranking[1..],
+    };
     let proof = trials.map(|(worlds, held)| Proof {
         searched: ranking.len(),
         best_error: judge.best_error,
         margin: Some(marking::least_excess(&options, judge.best_error)),
         worlds,
         held,
-        runners_up: runners_up(course, &ranking[usize::from(matches!(verdict, Verdict::Colour))..]),
+        runners_up: runners_up(course, next_best),
         discarded: draw.number,
     });
     let source = match &verdict {

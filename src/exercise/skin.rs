@@ -12,7 +12,7 @@ use super::worlds::{Melanin, Named};
 use super::{Exercise, Proof};
 use crate::colour::{Lab, Srgb, difference};
 use crate::course::{Course, Drill, Lesson, Rule, SkinAsks};
-use crate::healing::{Appearance, Scene};
+use crate::healing::{Appearance, Reading, Scene};
 use crate::say;
 use crate::skin::{Phototype, Redness, Skin, Undertone, ita_degrees};
 
@@ -111,7 +111,16 @@ fn reading(
     };
     let ask = say!(language, "exercise-skin-ask", client = &client.name);
     let choices = prediction.choices(course, lesson, own.lab);
-    let case = super::Case { goal: None, placed: None, skin_is_told: false, ..setting.case(course) };
+    let told = setting.case(course);
+    // It is the skin that is read, whatever work lies in it.
+    let case = super::Case {
+        goal: None,
+        placed: None,
+        skin_is_told: false,
+        now: told.bare,
+        now_reading: Reading::of(told.bare.lab, told.bare.lab).in_language(language),
+        ..told
+    };
     let form = draw.one_of(drill, choices);
     Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), &engine(course)))
 }
@@ -159,12 +168,10 @@ fn angle(
     }
     case.skin_is_told = false;
     // What is shown is what was read.
-    let was_bare = case.now.reflectance == case.bare.reflectance;
     case.bare.lab = Lab { l, b, ..lab };
     case.bare.srgb = Srgb::from_lab(case.bare.lab);
-    if was_bare {
-        case.now = case.bare;
-    }
+    case.now = case.bare;
+    case.now_reading = Reading::of(case.bare.lab, case.bare.lab).in_language(language);
     let [above, l, b] = [l - 50.0, l, b].map(|value| language.decimal(value, 1));
     let ask = say!(language, "exercise-angle-ask", client = &client.name, l = l, b = &b);
     let form = Form::Number(NumberOf {

@@ -10,7 +10,7 @@ use super::seed::{below, shuffle};
 use super::{Action, Choice, Exercise, Mark};
 use crate::colour::Lab;
 use crate::course::words::CautionAction;
-use crate::course::{Caution, Course, Drill, Lesson, Misconception, Rule};
+use crate::course::{Caution, Client, Course, Drill, Lesson, Misconception, Rule};
 use crate::language::Language;
 use crate::say;
 
@@ -35,16 +35,13 @@ pub(super) fn attempt(
     let key = Looks { lab: NO_COLOUR, length: label.chars().count(), alone: false };
     let mut options = vec![choice(label, why.clone(), None, lesson)];
     let mut wrong = Vec::new();
-    for (misconception, doing) in temptations(course, drill, &cautions, &mut draw) {
+    for (misconception, doing) in temptations(course, drill, (setting.client, &cautions), &mut draw) {
         if options.len() == drill.options {
             break;
         }
         let label = doing.words(language);
         if options.iter().all(|other| other.label != label) {
-            let why = match caution {
-                Some(_) => say!(language, "exercise-triage-unsafe", why = &why),
-                None => why.clone(),
-            };
+            let why = say!(language, doing.objection(caution.is_some()), why = &why);
             wrong.push(Looks { lab: NO_COLOUR, length: label.chars().count(), alone: false });
             options.push(choice(label, why, Some(misconception), lesson));
         }
@@ -71,7 +68,6 @@ enum Doing<'c> {
     Follow(&'c Caution),
     Advise,
     WaitAndGoOn,
-    WaitForSafety,
     LetSign,
 }
 
@@ -87,10 +83,20 @@ impl Doing<'_> {
             }
             Doing::Advise => "exercise-triage-advise",
             Doing::WaitAndGoOn => "exercise-triage-two-weeks",
-            Doing::WaitForSafety => "exercise-triage-safe-side",
             Doing::LetSign => "exercise-triage-signed",
         };
         language.say(id, &[])
+    }
+
+    /// The message that says what is wrong with it, where a caution holds or none does.
+    fn objection(self, is_cautioned: bool) -> &'static str {
+        match self {
+            Doing::Advise => "exercise-triage-not-yours",
+            Doing::LetSign => "exercise-triage-no-signature",
+            Doing::Follow(_) if is_cautioned => "exercise-triage-elsewhere",
+            Doing::GoOn | Doing::WaitAndGoOn if is_cautioned => "exercise-triage-unsafe",
+            _ => "exercise-triage-needless",
+        }
     }
 }
 
@@ -99,7 +105,7 @@ impl Doing<'_> {
 fn temptations<'c>(
     course: &'c Course,
     drill: &Drill,
-    cautions: &[&Caution],
+    (client, cautions): (&Client, &[&Caution]),
     draw: &mut Attempt,
 ) -> Vec<(&'c Misconception, Doing<'c>)> {
     let mut tempting: Vec<(&Misconception, Doing)> = drill
@@ -107,7 +113,7 @@ fn temptations<'c>(
         .iter()
         .filter_map(|id| course.misconception(id))
         .filter_map(|misconception| {
-            let mut ways = wrong(misconception.rule, course, cautions);
+            let mut ways = wrong(misconception.rule, course, client, cautions);
             shuffle(&mut draw.rng, &mut ways);
             Some((misconception, ways.pop()?))
         })
@@ -145,31 +151,35 @@ fn reasons(language: &Language, cautions: &[&Caution]) -> String {
         .join(" ")
 }
 
-/// What somebody of a rule might do wrongly, where these cautions hold.
-fn wrong<'c>(rule: Rule, course: &'c Course, cautions: &[&Caution]) -> Vec<Doing<'c>> {
-    // Somebody's: what no client ever has would be known for a wrong answer.
+/// What somebody of a rule might do wrongly with a client of whom these cautions hold.
+fn wrong<'c>(rule: Rule, course: &'c Course, client: &Client, cautions: &[&Caution]) -> Vec<Doing<'c>> {
+    // Somebody's: what no client ever has would be known for a wrong answer. What only clients with old work have is about that, and might be right
+    // for whoever else has some.
     let of_somebody = |action: Option<CautionAction>| {
-        let has = |caution: &&Caution| {
-            let mut notes = course.clients.iter().flat_map(|client| &client.health);
-            notes.any(|note| note.caution == caution.id)
+        let is_likely = move |caution: &&Caution| {
+            let has = |client: &&Client| client.health.iter().any(|note| note.caution == caution.id);
+            let mut holders = course.clients.iter().filter(has).peekable();
+            holders.peek().is_some()
+                && (client.existing.is_empty() || holders.any(|holder| holder.existing.is_empty()))
         };
         let asks = move |caution: &&Caution| action.is_none_or(|action| caution.action == action);
-        course.cautions.iter().filter(has).filter(asks)
+        course.cautions.iter().filter(is_likely).filter(asks).map(Doing::Follow)
     };
     let is_to_refer = cautions.iter().any(|caution| caution.action == CautionAction::Refer);
     match (rule, cautions.is_empty()) {
         (Rule::ColourAlways, false) => vec![Doing::GoOn],
         (Rule::AnyReferral, false) => {
-            let misses =
-                |other: &&Caution| cautions.iter().all(|caution| caution.not_met_by.contains(&other.id));
-            of_somebody(None).filter(misses).map(Doing::Follow).collect()
+            let misses = |doing: &Doing| match doing {
+                Doing::Follow(other) => cautions.iter().all(|caution| caution.not_met_by.contains(&other.id)),
+                _ => false,
+            };
+            of_somebody(None).filter(misses).collect()
         }
-        (Rule::ReferAnything, true) => of_somebody(Some(CautionAction::Refer)).map(Doing::Follow).collect(),
-        (Rule::WaitAndSee, true) => {
-            let stock = [Doing::WaitAndGoOn, Doing::WaitForSafety];
-            of_somebody(Some(CautionAction::Wait)).map(Doing::Follow).chain(stock).collect()
+        (Rule::ReferAnything, true) => of_somebody(Some(CautionAction::Refer)).collect(),
+        (Rule::WaitAnything, true) => {
+            of_somebody(Some(CautionAction::Wait)).chain([Doing::WaitAndGoOn]).collect()
         }
-        (Rule::WaitAndSee, false) if is_to_refer => vec![Doing::WaitAndGoOn, Doing::WaitForSafety],
+        (Rule::WaitAndSee, false) if is_to_refer => vec![Doing::WaitAndGoOn],
         (Rule::GiveAdvice, _) => vec![Doing::Advise],
         (Rule::SignedIsSafe, _) => vec![Doing::LetSign],
         _ => Vec::new(),

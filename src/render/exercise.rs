@@ -143,7 +143,16 @@ impl CaseView {
             exhibits: Vec::new(),
             skin_is_told,
         };
-        case_view(course, &case, client, "")
+        case_view(course, &case, client, "").of_health(course, client)
+    }
+
+    /// The same, where it is said also of a client without a health answer that there is none: else the line itself would tell.
+    fn of_health(mut self, course: &Course, client: &Client) -> Self {
+        if client.health.is_empty() {
+            let language = &course.language;
+            self.facts.push((say!(language, "question-health"), say!(language, "clients-no-caution")));
+        }
+        self
     }
 
     /// What is left to tell below a case that has told of the client; none where nothing is.
@@ -194,11 +203,10 @@ impl ExerciseView {
             identity: format!("{} {}", exercise.drill, exercise.number),
             skill: skill_name(course, &exercise.skill),
             ask: exercise.ask.clone(),
-            case: exercise
-                .case
-                .as_ref()
-                .zip(client_of(course, exercise))
-                .map(|(case, client)| case_view(course, case, client, path)),
+            case: exercise.case.as_ref().zip(client_of(course, exercise)).map(|(case, client)| {
+                let view = case_view(course, case, client, path);
+                if exercise.family == Family::Triage { view.of_health(course, client) } else { view }
+            }),
             form: FormView::new(course, exercise),
             health_first: exercise.case.is_some(),
             options,
@@ -317,7 +325,11 @@ fn case_view(course: &Course, case: &Case, client: &Client, path: &str) -> CaseV
         facts.push((say!(language, "question-judged"), judged));
     }
     CaseView {
-        client: Link::new(&client.name, plan::href_to_client(path, course, client)),
+        client: Link::new(
+            &client.name,
+            // Where the skin is asked for, nothing leads to where it is told.
+            if case.skin_is_told { plan::href_to_client(path, course, client) } else { String::new() },
+        ),
         about: client.told(language, case.skin_is_told).into_owned(),
         wish: client.wish.clone(),
         facts,
@@ -405,11 +417,15 @@ pub(super) fn option_view(
     }
 }
 
+/// Runners-up that are told of a proof.
+const TOLD: usize = 2;
+
 /// What was proved, and what came next.
 fn proof_in_words(language: &Language, family: Family, proof: &Proof) -> String {
     let next: Vec<String> = proof
         .runners_up
         .iter()
+        .take(TOLD)
         .map(|next| {
             let error = language.fixed(next.error, 1);
             say!(language, "question-proof-next-one", label = &next.label, error = error)

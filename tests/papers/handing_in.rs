@@ -1,7 +1,7 @@
 //! What is handed in as people hand it in: in folders below folders, under other endings, twice, under names that nobody sees whole.
 
 use super::fixture::{BLUEPRINT, POOL, filled, output, run, write};
-use healedhue::assess::{MarkBook, Slip};
+use healedhue::assess::{MarkBook, Slip, SlipTime};
 use predicates::prelude::PredicateBooleanExt;
 use predicates::str::contains;
 use serde_json::Value;
@@ -91,7 +91,7 @@ fn a_folder_of_papers_is_no_folder_of_slips() {
     assert!(!book.exists());
     // By its own name it is one.
     let mut mark = run(&["mark"]);
-    mark.arg(sitting.join("blank-slips")).arg("--keys").arg(&sitting);
+    mark.arg(sitting.join("blank-slips")).arg("--keys").arg(&sitting).arg("--empty");
     mark.assert().success().stdout(contains("1 marked, 0 refused"));
 }
 
@@ -183,4 +183,30 @@ fn drops_are_told_by_the_names_of_their_bottles() {
         let ids = shelf.bottles.iter().filter(|bottle| line.split([' ', ',']).any(|word| word == bottle.id));
         assert_eq!(ids.count(), 0, "{line}");
     }
+}
+
+/// A blank slip that nobody filled in would stand in the book as a mark of nothing, and keep the real one out.
+#[test]
+fn blank_slips_are_marked_only_when_they_shall_be() {
+    let folder = tempfile::tempdir().unwrap();
+    let book = folder.path().join("book.sqlite");
+    let slips = folder.path().join("slips");
+    fs::create_dir(&slips).unwrap();
+    let paper = POOL.paper("q1", 3).unwrap();
+    let blank = Slip::new(paper.id.clone(), vec![String::new(); paper.questions.len()]);
+    put(&slips, "blank.json", &blank);
+    put(&slips, "q1.json", &slip_of("q1", 3));
+    let mark = |more: &[&str]| {
+        let mut command = run(&["mark"]);
+        command.arg("--book").arg(&book).arg(&slips).args(more);
+        command
+    };
+    mark(&[]).assert().code(1).stderr(contains("nothing is answered").and(contains("`--empty`")));
+    assert_eq!(results(&book), 1, "the slip that was filled in is no rival's");
+    fs::remove_file(slips.join("q1.json")).unwrap();
+    mark(&["--empty", "--second-attempt"]).assert().success();
+    assert_eq!(results(&book), 2);
+    // A page tells the time that it took: somebody sat there.
+    put(&slips, "blank.json", &blank.with_time(SlipTime::new(60, Vec::new())));
+    run(&["mark"]).arg(&slips).assert().success();
 }

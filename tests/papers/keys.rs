@@ -35,7 +35,11 @@ impl Kept {
 
     fn mark(&self) -> assert_cmd::assert::Assert {
         let mut command = run(&["mark"]);
-        command.arg("--course").arg(self.course.path("")).arg(self.path("blank-slips/p1.json"));
+        command
+            .arg("--course")
+            .arg(self.course.path(""))
+            .arg(self.path("blank-slips/p1.json"))
+            .arg("--empty");
         command.arg("--keys").arg(self.folder.path().join("sitting")).assert()
     }
 
@@ -133,6 +137,6 @@ fn no_seed_is_printed() {
     assert!(!text("papers/p1.html").contains("seed 5"));
     fs::remove_dir_all(kept.path("keys")).unwrap();
     let mut command = run(&["mark"]);
-    command.arg("--course").arg(kept.course.path("")).arg(kept.path("blank-slips/p1.json"));
+    command.arg("--course").arg(kept.course.path("")).arg(kept.path("blank-slips/p1.json")).arg("--empty");
     command.assert().success().stdout(contains("1 marked").and(contains("refused")));
 }

@@ -81,6 +81,20 @@ fn refusal(error: &rusqlite::Error) -> String {
     }
 }
 
+/// Tries again while another program is in the way, up to twenty seconds: when the kind of journal changes SQLite does not wait by itself.
+fn patiently<T>(mut work: impl FnMut() -> rusqlite::Result<T>) -> rusqlite::Result<T> {
+    use rusqlite::ErrorCode::{DatabaseBusy, DatabaseLocked};
+    for _ in 0..400 {
+        match work() {
+            Err(error) if matches!(error.sqlite_error_code(), Some(DatabaseBusy | DatabaseLocked)) => {
+                std::thread::sleep(std::time::Duration::from_millis(50));
+            }
+            done => return done,
+        }
+    }
+    work()
+}
+
 /// What became of a result.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Recorded {
@@ -135,7 +149,7 @@ impl MarkBook {
         }
         // Appended to a log beside the file: a kill loses nothing that was committed. Where the file system cannot do that, SQLite keeps
         // to its usual journal.
-        connection.pragma_update_and_check(None, "journal_mode", "WAL", |_| Ok(()))?;
+        patiently(|| connection.pragma_update_and_check(None, "journal_mode", "WAL", |_| Ok(())))?;
         connection.pragma_update(None, "synchronous", "NORMAL")?;
         tables::bring_up_to_date(&mut connection)?;
         Ok(MarkBook { connection, known: HashMap::new() })

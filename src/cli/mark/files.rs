@@ -114,7 +114,7 @@ fn entries(folder: &Path) -> std::io::Result<Vec<PathBuf>> {
 }
 
 /// The slip in a file, or why there is none.
-pub(super) fn slip(path: &Path) -> Result<Slip, String> {
+pub(super) fn slip(path: &Path, may_be_empty: bool) -> Result<Slip, String> {
     let cause = |error: std::io::Error| match error.kind() {
         std::io::ErrorKind::NotFound => "there is no such file".to_owned(),
         _ => cause(&error),
@@ -132,5 +132,13 @@ pub(super) fn slip(path: &Path) -> Result<Slip, String> {
     let mut bytes = Vec::new();
     // A file may grow while it is read, and some have no length.
     file.take(MOST_BYTES).read_to_end(&mut bytes).map_err(cause)?;
-    Slip::read(&bytes).map_err(|error| error.to_string())
+    let slip = Slip::read(&bytes).map_err(|error| error.to_string())?;
+    // A page tells the time that it took, also of somebody who answered nothing.
+    let is_blank = slip.time.is_none() && slip.answers.iter().all(|answer| answer.trim().is_empty());
+    if is_blank && !may_be_empty {
+        return Err("nothing is answered, as on the blank slips that `paper` writes: fill it in; if the sheet was handed in empty, mark it \
+                    with `--empty`"
+            .to_owned());
+    }
+    Ok(slip)
 }

@@ -27,14 +27,20 @@ impl Rivals {
     ///
     /// # Errors
     /// [`BookError`] where the book cannot be read.
-    pub fn among(slips: &[PathBuf], keys: &mut Keys, book: Option<&MarkBook>) -> Result<Self, BookError> {
+    pub fn among(
+        (slips, may_be_empty): (&[PathBuf], bool),
+        keys: &mut Keys,
+        book: Option<&MarkBook>,
+    ) -> Result<Self, BookError> {
         let mut found = HashMap::new();
-        for (paper, places) in differing(slips) {
+        for (paper, places) in differing(slips, may_be_empty) {
             if book.map(|book| book.holds(&paper)).transpose()?.unwrap_or(false) {
                 continue;
             }
-            let able: Vec<(usize, String)> =
-                places.into_iter().filter(|(place, _)| is_marked(&slips[*place], keys)).collect();
+            let able: Vec<(usize, String)> = places
+                .into_iter()
+                .filter(|(place, _)| is_marked(&slips[*place], may_be_empty, keys))
+                .collect();
             let answers: HashSet<&String> = able.iter().map(|(_, answers)| answers).collect();
             if answers.len() < 2 {
                 continue;
@@ -54,10 +60,10 @@ impl Rivals {
 }
 
 /// Papers for which slips with different answers were handed in: where they are among all slips, and what answers they have.
-fn differing(slips: &[PathBuf]) -> BTreeMap<PaperId, Vec<(usize, String)>> {
+fn differing(slips: &[PathBuf], may_be_empty: bool) -> BTreeMap<PaperId, Vec<(usize, String)>> {
     let read: Vec<Option<(PaperId, String)>> = slips
         .par_iter()
-        .map(|path| files::slip(path).ok().map(|slip| (slip.answers_digest(), slip.paper)))
+        .map(|path| files::slip(path, may_be_empty).ok().map(|slip| (slip.answers_digest(), slip.paper)))
         .map(|read| read.map(|(answers, paper)| (paper, answers)))
         .collect();
     let mut by_paper: BTreeMap<PaperId, Vec<(usize, String)>> = BTreeMap::new();
@@ -71,8 +77,8 @@ fn differing(slips: &[PathBuf]) -> BTreeMap<PaperId, Vec<(usize, String)>> {
 }
 
 /// Whether a slip would be marked if it were alone.
-fn is_marked(path: &Path, keys: &mut Keys) -> bool {
-    files::slip(path).is_ok_and(|slip| {
+fn is_marked(path: &Path, may_be_empty: bool, keys: &mut Keys) -> bool {
+    files::slip(path, may_be_empty).is_ok_and(|slip| {
         keys.prepare(std::iter::once(&slip));
         keys.mark(&slip).is_ok()
     })

@@ -59,6 +59,10 @@ impl Telling<'_> {
         for note in &client.health {
             text += &(wrapped(&say!(language, "terminal-health", note = &note.note), 2) + "\n");
         }
+        if client.health.is_empty() {
+            let none = say!(language, "clients-no-caution");
+            text += &(wrapped(&say!(language, "terminal-health", note = none), 2) + "\n");
+        }
         text += &self.swatch(&say!(language, "terminal-bare"), &case.bare, &case.bare, "");
         if !client.existing.is_empty() {
             let label = say!(language, "terminal-now");

@@ -112,7 +112,8 @@ impl Pages<'_> {
         let AssignedTo { assignment, person, set } = to;
         let path = plan::HOME;
         let language = &self.course.language;
-        let used: BTreeSet<&str> = set.exercises.iter().flat_map(bottles_of).collect();
+        let used: BTreeSet<&str> =
+            set.exercises.iter().flat_map(|exercise| bottles_of(self.course, exercise)).collect();
         let bottles = self.course.shelf.bottles.iter().filter(|bottle| used.contains(bottle.id.as_str()));
         let lessons = self.course.lessons().count();
         let all_minutes: u32 = self.course.lessons().map(|(_, lesson)| lesson.minutes).sum();
