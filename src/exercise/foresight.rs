@@ -1,7 +1,8 @@
 //! `foresight`: which colour will this heal or age to?
 //!
 //! Steps: draw a setting and a mix of the drop grid; the key is what the engine computes; wrong expectations are computed too: the
-//! colour on the day, in the bottle, on another skin, without the old work, at six weeks, under more skin, with some of it gone, all but the black, or as if it grew stronger; then worlds.
+//! colour on the day, in the bottle, on another skin, without the old work, at six weeks, under more skin, with some of it gone, all but the
+//! black, or as if it grew stronger; then worlds.
 
 use super::draw::{Setting, any_mix};
 use super::generate::{Attempt, Discard, engine};
@@ -20,7 +21,7 @@ use crate::skin::{Redness, Skin, Undertone};
 const LITTLE: f64 = 0.1;
 /// The same of somebody who takes two thirds of it for lost.
 const THIRD: f64 = 1.0 / 3.0;
-/// The same of somebody who expects it to grow stronger while it settles.
+/// The same of somebody who expects it to grow stronger while it settles (representative).
 const MORE: f64 = 2.5;
 /// How many times as deep as it is the work lies for somebody who expects the skin to veil it (representative).
 const VEILED: f64 = 2.0;
@@ -41,12 +42,13 @@ pub(super) fn attempt<'c>(
         let scene = Scene::new(shelf, skin, client.site, existing, months);
         Appearance::of(scene.with(paint, &setting.placement), setting.light)
     };
-    let placed = |placement: &Placement| {
+    let placed = |paint: &Paint, placement: &Placement| {
         let scene = Scene::new(shelf, &client.skin, client.site, &setting.existing, setting.months);
         Appearance::of(scene.with(paint, placement), setting.light)
     };
     // As if so much of the colour stayed.
-    let share = |share: f64| placed(&Placement { load: share * setting.placement.load, ..setting.placement });
+    let share =
+        |share: f64| placed(paint, &Placement { load: share * setting.placement.load, ..setting.placement });
     let expect = |rule: Rule| match rule {
         Rule::FreshIsFinal if setting.months > 0.0 => {
             Some((seen(&client.skin, &setting.existing, 0.0), "exercise-foresight-fresh"))
@@ -68,14 +70,12 @@ pub(super) fn attempt<'c>(
         Rule::GrowsStronger => Some((share(MORE), "exercise-foresight-stronger")),
         Rule::SkinVeilsAll => {
             let depth_mm = VEILED * setting.placement.depth_mm;
-            Some((placed(&Placement { depth_mm, ..setting.placement }), "exercise-foresight-veiled"))
+            Some((placed(paint, &Placement { depth_mm, ..setting.placement }), "exercise-foresight-veiled"))
         }
         Rule::BlackStays => {
             let black: Paint =
                 paint.iter().copied().filter(|&(place, _)| shelf.colourants[place].is_black()).collect();
-            let scene = Scene::new(shelf, &client.skin, client.site, &setting.existing, setting.months);
-            let seen = Appearance::of(scene.with(&black, &setting.placement), setting.light);
-            (!black.is_empty()).then_some((seen, "exercise-foresight-black"))
+            (!black.is_empty()).then(|| (placed(&black, &setting.placement), "exercise-foresight-black"))
         }
         Rule::MatchLabel => {
             let lab: Lab = crate::healing::masstone(shelf, paint);

@@ -36,8 +36,7 @@ impl Shown {
     /// than none. Of causes and skins little differs from draw to draw, and of mixes a draw costs the whole grid.
     fn patience(self) -> [u32; 3] {
         match self {
-            Shown::Colours => [100, 150, 180],
-            Shown::Shifts => [100, 150, 180],
+            Shown::Colours | Shown::Shifts => [100, 150, 180],
             Shown::Words => [0, 120, 120],
             Shown::Texts => [30, 60, 60],
             Shown::Mixes => [24, 80, 80],
