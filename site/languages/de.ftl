@@ -158,6 +158,9 @@ exercise-foresight-third = Das wäre ein Drittel der Farbe. Was abschuppt, lag i
 exercise-foresight-black = Das wäre zu sehen, wenn nur das Schwarz der Mischung übrig wäre.
 exercise-foresight-stronger = So kräftig wäre sie, wenn die Farbe sich beim Setzen verstärkt hätte. Von der sechsten Woche an wird Pigment nur noch abgetragen.
 exercise-foresight-veiled = So verschleiert wäre sie, wenn die Arbeit doppelt so tief läge.
+exercise-foresight-warmth = So grau wäre sie, wenn mit den Krusten die Hälfte dessen ginge, was sie zum Braun macht.
+exercise-foresight-milky = So blass und stumpf wäre sie, wenn die Trübung der neuen Haut nie verginge.
+exercise-foresight-richer = So tief und satt wäre sie, wenn die Haut Buntheit gäbe statt sie zu nehmen.
 exercise-foresight-bottle = Das ist die Farbe in der Flasche, ohne Haut darüber.
 
 ## Woher ein Rückstand kommt
@@ -238,6 +241,8 @@ exercise-lamp-tint = Das ist der Farbstich der Lampe selbst. Das Auge passt sich
 
 exercise-triage-ask = { $client } möchte die Arbeit heute machen lassen. Nach den Angaben zur Gesundheit allein: Was tun Sie?
 exercise-triage-go-on = Beginnen: Verträglichkeitsprobe, Einwilligung und Aufzeichnungen wie immer
+exercise-triage-go-on-briefly = Beginnen wie immer
+exercise-triage-go-on-fully = Beginnen: Verträglichkeitsprobe, wie Hersteller und örtliche Vorschrift sie verlangen, schriftliche Einwilligung und Aufzeichnung jedes Schritts wie immer
 exercise-triage-nothing = Nichts in den Angaben zur Gesundheit verlangt, zu warten oder weiterzuverweisen.
 exercise-triage-unsafe = Nicht sicher. { $why }
 exercise-triage-elsewhere = Heute nicht weiterzumachen ist richtig, aber diese Antwort gehört zu einem anderen Befund. { $why }
@@ -245,11 +250,21 @@ exercise-triage-needless = Nicht nötig. { $why }
 exercise-triage-not-yours = Rat zu Arzneien und Behandlungen gibt, wer sie verschreibt, nicht Sie. { $why }
 exercise-triage-no-signature = Eine Unterschrift ersetzt weder Verträglichkeitsprobe noch Aufzeichnungen und macht nichts sicher. { $why }
 exercise-triage-wait = Warten und erklären, warum; bei Fragen: { $who }
+exercise-triage-wait-briefly = Warten; bei Fragen: { $who }
+exercise-triage-wait-fully = Heute nicht arbeiten; erklären, warum, es aufzeichnen und warten; bei Fragen: { $who }
 exercise-triage-refer = Heute nicht arbeiten; weiterverweisen an: { $who }
+exercise-triage-refer-briefly = Weiterverweisen an: { $who }
+exercise-triage-refer-fully = Heute nicht arbeiten; erklären, warum, es aufzeichnen und weiterverweisen an: { $who }
 exercise-triage-reason = { $caution }: { $say } Wer zu fragen ist: { $who }. Quelle: { $source }.
 exercise-triage-advise = Der Person raten, was sie einnehmen oder weglassen soll, und weitermachen, sobald das getan ist
+exercise-triage-advise-briefly = Raten, was einzunehmen oder wegzulassen ist
+exercise-triage-advise-fully = Der Person raten, was sie während der Heilung einnehmen oder weglassen soll, das Gesagte aufzeichnen und weitermachen, sobald das getan ist
 exercise-triage-two-weeks = Zwei Wochen warten und weitermachen, wenn sich die Person wohlfühlt
+exercise-triage-two-weeks-briefly = Zwei Wochen warten, dann weitermachen
+exercise-triage-two-weeks-fully = Zwei Wochen warten, aufzeichnen, wie sich die Person dann fühlt, und ohne weitere Rückfrage weitermachen, wenn sie sich wohlfühlt
 exercise-triage-signed = Weitermachen; mit unterschriebener Einwilligung braucht es weder Verträglichkeitsprobe noch Aufzeichnungen
+exercise-triage-signed-briefly = Mit einer Unterschrift allein weitermachen
+exercise-triage-signed-fully = Weitermachen; sobald die Person die Einwilligung vor Ihren Augen gelesen und unterschrieben hat, braucht es für die Arbeit weder Verträglichkeitsprobe noch Aufzeichnungen
 exercise-triage-source = die Liste der Vorsichtshinweise im Kurs
 exercise-caution = { $why } Vorsicht: { $caution }. Wer zu fragen ist: { $who }.
 

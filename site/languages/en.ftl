@@ -144,6 +144,9 @@ exercise-foresight-third = That would be a third of the colour. What flakes off 
 exercise-foresight-black = That would be seen if only the black of the mix were left.
 exercise-foresight-stronger = So strong it would be if the colour had deepened while it settled. From six weeks on pigment is only carried off.
 exercise-foresight-veiled = So veiled it would be with the work twice as deep.
+exercise-foresight-warmth = So grey it would be if half of what makes it a brown had gone with the crusts.
+exercise-foresight-milky = So pale and dull it would be if the cloud of the new skin never cleared.
+exercise-foresight-richer = So deep and full it would be if the skin gave chroma instead of taking it.
 exercise-foresight-bottle = That is the colour in the bottle, without any skin above it.
 
 ## What a residual comes from
@@ -224,6 +227,8 @@ exercise-lamp-tint = That is the tint of the lamp itself. The eye adapts to it w
 
 exercise-triage-ask = { $client } wants the work done today. By the answers on health alone: what do you do?
 exercise-triage-go-on = Go on: patch test, consent and records as always
+exercise-triage-go-on-briefly = Go on as always
+exercise-triage-go-on-fully = Go on: patch test as the maker and the local code ask for it, consent in writing, and a record of every step as always
 exercise-triage-nothing = Nothing in the answers on health calls for waiting or referring.
 exercise-triage-unsafe = Not safe. { $why }
 exercise-triage-elsewhere = It is right not to go on today, but this answer is for somebody else's condition. { $why }
@@ -231,11 +236,21 @@ exercise-triage-needless = Not needed. { $why }
 exercise-triage-not-yours = Advice on medicines and treatments is for whoever prescribes them, not for you. { $why }
 exercise-triage-no-signature = A signature replaces neither patch test nor records, and makes nothing safe. { $why }
 exercise-triage-wait = Wait, and explain why; for questions: { $who }
+exercise-triage-wait-briefly = Wait; for questions: { $who }
+exercise-triage-wait-fully = Do not work today; explain why, note it in the records, and wait; for questions: { $who }
 exercise-triage-refer = Do not work today; refer to { $who }
+exercise-triage-refer-briefly = Refer to { $who }
+exercise-triage-refer-fully = Do not work today; explain why, note it in the records, and refer to { $who }
 exercise-triage-reason = { $caution }: { $say } Who to ask: { $who }. Source: { $source }.
 exercise-triage-advise = Advise the client what to take or leave out, and go on once that is done
+exercise-triage-advise-briefly = Advise what to take or leave out
+exercise-triage-advise-fully = Advise the client what to take or leave out while the area heals, note in the records what was said, and go on once that is done
 exercise-triage-two-weeks = Wait two weeks, then go on if the client feels well
+exercise-triage-two-weeks-briefly = Wait two weeks, then go on
+exercise-triage-two-weeks-fully = Wait two weeks, note in the records how the client feels then, and go on without asking anybody else if the client feels well
 exercise-triage-signed = Go on; with a signed consent neither patch test nor records are needed
+exercise-triage-signed-briefly = Go on with a signature alone
+exercise-triage-signed-fully = Go on; once the client has read and signed the consent in front of you, neither patch test nor records are needed for the work
 exercise-triage-source = the course's list of cautions
 exercise-caution = { $why } Caution: { $caution }. Who to ask: { $who }.
 

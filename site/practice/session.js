@@ -123,7 +123,7 @@ class Sitting {
     showSummary(await this.maker.ask("summary", { now: now() }));
     if (amiss) byId("summary_parts").prepend(made("p", "note", amiss));
     byId("summary").hidden = false;
-    await this.over();
     byId("summary_title").focus();
+    await this.over();
   }
 }

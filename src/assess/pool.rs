@@ -378,6 +378,7 @@ fn bank_drill<'c>(course: &'c Course, skill: &str) -> Option<(&'c Lesson, Drill)
         options: 0,
         clients: Vec::new(),
         goals: Vec::new(),
+        further_goals: false,
         limits: Limits { bottles: Vec::new(), modifiers: Vec::new(), drops: 0, modifier_drops: 0 },
         judged: Judged { months: 0.0, light: crate::colour::Light::D65 },
         tempts: Vec::new(),

@@ -40,6 +40,9 @@ pub struct Client {
     pub wish: String,
     /// Id of the goal.
     pub goal: String,
+    /// Ids of other goals that the client might have as well: drills that say so draw from them too.
+    #[serde(default)]
+    pub further_goals: Vec<String>,
     /// Health answers that matter.
     pub health: Vec<HealthNote>,
     /// Older work, oldest first.

@@ -85,6 +85,9 @@ pub struct Drill {
     pub clients: Vec<String>,
     /// Goal ids to draw from; empty means each client's own.
     pub goals: Vec<String>,
+    /// Whether each client's further goals are drawn from as well.
+    #[serde(default)]
+    pub further_goals: bool,
     /// What the apprentice may take (`bottle`, `remedy`).
     pub limits: Limits,
     /// When and under which light the result is judged.
@@ -237,6 +240,12 @@ pub enum Rule {
     SkinVeilsAll,
     /// Expects all but the black to go.
     BlackStays,
+    /// Expects the grey of a brown to stay and its warmth to go.
+    LosesWarmth,
+    /// Expects a milky veil to stay.
+    StaysMilky,
+    /// Expects the colour to come out deeper and fuller.
+    GrowsRicher,
     /// Advises on health.
     GiveAdvice,
     /// Waits a while instead of asking.
@@ -251,7 +260,7 @@ pub enum Rule {
 
 impl Rule {
     /// Every rule with its word in course files.
-    pub const ALL: [(Rule, &'static str); 48] = [
+    pub const ALL: [(Rule, &'static str); 51] = [
         (Rule::MatchLabel, "match-label"),
         (Rule::CoolTheRed, "cool-the-red"),
         (Rule::WarmForWarm, "warm-for-warm"),
@@ -295,6 +304,9 @@ impl Rule {
         (Rule::GrowsStronger, "grows-stronger"),
         (Rule::SkinVeilsAll, "skin-veils-all"),
         (Rule::BlackStays, "black-stays"),
+        (Rule::LosesWarmth, "loses-warmth"),
+        (Rule::StaysMilky, "stays-milky"),
+        (Rule::GrowsRicher, "grows-richer"),
         (Rule::GiveAdvice, "give-advice"),
         (Rule::WaitAndSee, "wait-and-see"),
         (Rule::WaitAnything, "wait-anything"),
@@ -341,6 +353,9 @@ impl Rule {
                     | R::GrowsStronger
                     | R::SkinVeilsAll
                     | R::BlackStays
+                    | R::LosesWarmth
+                    | R::StaysMilky
+                    | R::GrowsRicher
             ),
             Family::Hindsight => matches!(
                 self,

@@ -52,7 +52,7 @@ impl<'c> Contest<'c> {
         let acceptable = |place| is_wrong(drill, shelf, &setting, &ranking, place);
         // Where mixes are counted out, none is shown.
         let fit = match drill.family {
-            Family::Bottle => Fit::Beside(draw.place(drill, wrong + 1, Shown::Mixes)),
+            Family::Bottle => Fit::Beside(draw.place(drill, wrong + 1, Shown::of(&drill.limits))),
             _ => Fit::Any,
         };
         let Tempting { wrong, wording } =

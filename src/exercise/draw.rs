@@ -30,8 +30,12 @@ const COVERAGES: [f64; 3] = [0.8, 0.85, 0.9];
 impl<'c> Setting<'c> {
     /// Draws a setting: the client is given, the rest is chosen.
     pub fn draw(course: &'c Course, drill: &Drill, client: &'c Client, rng: &mut impl Rng) -> Option<Self> {
-        let goal =
-            if drill.goals.is_empty() { &client.goal } else { &drill.goals[below(rng, drill.goals.len())] };
+        let further = client.further_goals.iter().filter(|_| drill.further_goals);
+        let goals: Vec<&String> = match drill.goals.as_slice() {
+            [] => [&client.goal].into_iter().chain(further).collect(),
+            goals => goals.iter().collect(),
+        };
+        let goal = goals[below(rng, goals.len())];
         let placement = Placement {
             depth_mm: DEPTHS_MM[below(rng, DEPTHS_MM.len())],
             load: LOADS[below(rng, LOADS.len())],

@@ -1,21 +1,22 @@
 //! `foresight`: which colour will this heal or age to?
 //!
-//! Steps: draw a setting and a mix of the drop grid; the key is what the engine computes; wrong expectations are computed too: the
+//! Steps: draw a setting and some mixes of the drop grid; the key is what the engine computes; wrong expectations are computed too: the
 //! colour on the day, in the bottle, on another skin, without the old work, at six weeks, under more skin, with some of it gone, all but the
-//! black, or as if it grew stronger; then worlds.
+//! black, or as if it grew stronger; the first mix is taken whose colour has its place among some of them; then worlds.
 
 use super::draw::{Setting, any_mix};
 use super::generate::{Attempt, Discard, engine};
 use super::grid::sensible_grid_of;
-use super::prediction::{Expected, Prediction};
+use super::prediction::{Expected, LIGHT_GREY, Prediction, between, repainted};
 use super::{Exercise, Proof};
-use crate::colour::{Lab, Srgb};
+use crate::colour::{Lab, difference};
 use crate::course::{Course, Drill, Lesson, Rule};
-use crate::healing::{Appearance, HEALED_MONTHS, Placement, Scene, Work};
+use crate::healing::{Appearance, HEALED_MONTHS, Placement, Scene, Trial, masstone};
 use crate::language::capital;
 use crate::pigment::Paint;
 use crate::say;
 use crate::skin::{Redness, Skin, Undertone};
+use std::cell::OnceCell;
 
 /// Share of the colour that somebody expects who expects little (representative).
 const LITTLE: f64 = 0.1;
@@ -23,8 +24,93 @@ const LITTLE: f64 = 0.1;
 const THIRD: f64 = 1.0 / 3.0;
 /// The same of somebody who expects it to grow stronger while it settles (representative).
 const MORE: f64 = 2.5;
+/// How far on the way to a middle grey somebody expects the colour who takes its warmth for lost (representative).
+const HALF: f64 = 0.5;
+/// What is left of a brown that is said to lose its warmth (representative).
+const MIDDLE_GREY: Lab = Lab::new(45.0, 0.0, 0.0);
+/// How far on the way to a light grey, or away from it, somebody expects the colour who sees a veil stay, or skin give depth (representative).
+const GREYED: f64 = 0.25;
 /// How many times as deep as it is the work lies for somebody who expects the skin to veil it (representative).
 const VEILED: f64 = 2.0;
+
+/// Mixes tried in one draw: a mix costs little once skin and old work are known.
+const MIXES: usize = 8;
+
+/// In which skin, with which old work and when somebody sees the new work before the mind's eye.
+#[derive(Debug, Clone, Copy)]
+enum View {
+    /// As it will be.
+    Then,
+    /// On the day.
+    Fresh,
+    /// At six weeks.
+    Healed,
+    /// Without old work.
+    Bare,
+    /// In the skin that stands in books for the phototype.
+    Textbook,
+}
+
+/// What of a mix somebody takes to be seen.
+#[derive(Debug, Clone, Copy)]
+enum Part {
+    Whole,
+    Black,
+    /// All of it, as it looks in the bottle.
+    Bottled,
+    /// All of it, half of the way to a middle grey.
+    Duller,
+    /// All of it, so far on the way to a light grey; away from it where this is negative.
+    Greyed(f64),
+}
+
+/// What somebody of a rule expects of any mix.
+struct Way {
+    view: View,
+    placement: Placement,
+    part: Part,
+    because: &'static str,
+}
+
+impl Way {
+    /// The way of this rule, where it leads anywhere in this setting.
+    fn of(rule: Rule, setting: &Setting, textbook: &Skin) -> Option<Way> {
+        let (view, because) = match rule {
+            Rule::FreshIsFinal if setting.months > 0.0 => (View::Fresh, "exercise-foresight-fresh"),
+            Rule::IgnoreFading if setting.months > HEALED_MONTHS => {
+                (View::Healed, "exercise-foresight-unfaded")
+            }
+            Rule::IgnoreOldWork if !setting.existing.is_empty() => (View::Bare, "exercise-foresight-bare"),
+            Rule::OneForPhototype if *textbook != setting.client.skin => {
+                (View::Textbook, "exercise-foresight-textbook")
+            }
+            Rule::LittleRemains => (View::Then, "exercise-foresight-little"),
+            Rule::MostIsShed => (View::Then, "exercise-foresight-third"),
+            Rule::GrowsStronger => (View::Then, "exercise-foresight-stronger"),
+            Rule::SkinVeilsAll => (View::Then, "exercise-foresight-veiled"),
+            Rule::BlackStays => (View::Then, "exercise-foresight-black"),
+            Rule::MatchLabel => (View::Then, "exercise-foresight-bottle"),
+            Rule::LosesWarmth => (View::Then, "exercise-foresight-warmth"),
+            Rule::StaysMilky => (View::Then, "exercise-foresight-milky"),
+            Rule::GrowsRicher => (View::Then, "exercise-foresight-richer"),
+            _ => return None,
+        };
+        let (mut placement, mut part) = (setting.placement, Part::Whole);
+        match rule {
+            Rule::LittleRemains => placement.load *= LITTLE,
+            Rule::MostIsShed => placement.load *= THIRD,
+            Rule::GrowsStronger => placement.load *= MORE,
+            Rule::SkinVeilsAll => placement.depth_mm *= VEILED,
+            Rule::BlackStays => part = Part::Black,
+            Rule::MatchLabel => part = Part::Bottled,
+            Rule::LosesWarmth => part = Part::Duller,
+            Rule::StaysMilky => part = Part::Greyed(GREYED),
+            Rule::GrowsRicher => part = Part::Greyed(-GREYED),
+            _ => {}
+        }
+        Some(Way { view, placement, part, because })
+    }
+}
 
 /// One attempt at an exercise.
 pub(super) fn attempt<'c>(
@@ -36,71 +122,76 @@ pub(super) fn attempt<'c>(
     let setting = Setting::safe(course, drill, &mut draw)?;
     let Course { shelf, language, .. } = course;
     let grid = sensible_grid_of(shelf, &drill.limits);
-    let (mix, paint) = any_mix(&grid, &mut draw.rng);
     let client = setting.client;
-    let seen = |skin: &Skin, existing: &[Work], months: f64| {
-        let scene = Scene::new(shelf, skin, client.site, existing, months);
-        Appearance::of(scene.with(paint, &setting.placement), setting.light)
+    let textbook =
+        client.site.skin_of(Skin::from_evidence(client.phototype, Undertone::Neutral, Redness::Calm));
+    // What does not hang on the mix is worked out once for all of them, and only where somebody looks that way.
+    let scenes: [OnceCell<Scene>; 5] = Default::default();
+    let scene = |view: View| {
+        let (skin, existing, months) = match view {
+            View::Then => (&client.skin, &setting.existing[..], setting.months),
+            View::Fresh => (&client.skin, &setting.existing[..], 0.0),
+            View::Healed => (&client.skin, &setting.existing[..], HEALED_MONTHS),
+            View::Bare => (&client.skin, &[][..], setting.months),
+            View::Textbook => (&textbook, &setting.existing[..], setting.months),
+        };
+        scenes[view as usize].get_or_init(|| Scene::new(shelf, skin, client.site, existing, months))
     };
-    let placed = |paint: &Paint, placement: &Placement| {
-        let scene = Scene::new(shelf, &client.skin, client.site, &setting.existing, setting.months);
-        Appearance::of(scene.with(paint, placement), setting.light)
-    };
-    // As if so much of the colour stayed.
-    let share =
-        |share: f64| placed(paint, &Placement { load: share * setting.placement.load, ..setting.placement });
-    let expect = |rule: Rule| match rule {
-        Rule::FreshIsFinal if setting.months > 0.0 => {
-            Some((seen(&client.skin, &setting.existing, 0.0), "exercise-foresight-fresh"))
+    let bare = setting.light.lab_of(&scene(View::Then).bare());
+    let then = scene(View::Then).trial(&setting.placement);
+    let ways: Vec<(Rule, Way, Trial)> = drill
+        .tempts
+        .iter()
+        .filter_map(|id| {
+            let rule = course.misconception(id)?.rule;
+            let way = Way::of(rule, &setting, &textbook)?;
+            let trial = scene(way.view).trial(&way.placement);
+            Some((rule, way, trial))
+        })
+        .collect();
+    let mut found = Err(Discard::Arguable);
+    for _ in 0..MIXES {
+        let (mix, paint) = any_mix(&grid, &mut draw.rng);
+        let key = Appearance::of(then.with(paint), setting.light);
+        if difference(key.lab, bare) < drill.margin {
+            continue;
         }
-        Rule::IgnoreFading if setting.months > HEALED_MONTHS => {
-            Some((seen(&client.skin, &setting.existing, HEALED_MONTHS), "exercise-foresight-unfaded"))
+        let expect = |rule: Rule| {
+            let (_, way, trial) = ways.iter().find(|(of, ..)| *of == rule)?;
+            let seen = match way.part {
+                Part::Whole => Appearance::of(trial.with(paint), setting.light),
+                Part::Black => {
+                    let is_black = |&(place, _): &(usize, f64)| shelf.colourants[place].is_black();
+                    let black: Paint = paint.iter().copied().filter(is_black).collect();
+                    if black.is_empty() {
+                        return None;
+                    }
+                    Appearance::of(trial.with(&black), setting.light)
+                }
+                Part::Bottled => repainted(&key, masstone(shelf, paint)),
+                Part::Duller => repainted(&key, between(key.lab, MIDDLE_GREY, HALF)),
+                Part::Greyed(share) => repainted(&key, between(key.lab, LIGHT_GREY, share)),
+            };
+            Some((seen, String::new(), language.say(way.because, &[])))
+        };
+        let key = Expected {
+            seen: key,
+            label: String::new(),
+            because: say!(
+                language,
+                "exercise-foresight-right",
+                when = capital(&language.after(setting.months))
+            ),
+            misconception: None,
+        };
+        found =
+            Prediction::draw(course, drill, &mut draw, bare, key, |rule| expect(rule).into_iter().collect())
+                .map(|prediction| (mix, paint, prediction));
+        if found.is_ok() {
+            break;
         }
-        Rule::IgnoreOldWork if !setting.existing.is_empty() => {
-            Some((seen(&client.skin, &[], setting.months), "exercise-foresight-bare"))
-        }
-        Rule::OneForPhototype => {
-            let textbook =
-                client.site.skin_of(Skin::from_evidence(client.phototype, Undertone::Neutral, Redness::Calm));
-            (textbook != client.skin)
-                .then(|| (seen(&textbook, &setting.existing, setting.months), "exercise-foresight-textbook"))
-        }
-        Rule::LittleRemains => Some((share(LITTLE), "exercise-foresight-little")),
-        Rule::MostIsShed => Some((share(THIRD), "exercise-foresight-third")),
-        Rule::GrowsStronger => Some((share(MORE), "exercise-foresight-stronger")),
-        Rule::SkinVeilsAll => {
-            let depth_mm = VEILED * setting.placement.depth_mm;
-            Some((placed(paint, &Placement { depth_mm, ..setting.placement }), "exercise-foresight-veiled"))
-        }
-        Rule::BlackStays => {
-            let black: Paint =
-                paint.iter().copied().filter(|&(place, _)| shelf.colourants[place].is_black()).collect();
-            (!black.is_empty()).then(|| (placed(&black, &setting.placement), "exercise-foresight-black"))
-        }
-        Rule::MatchLabel => {
-            let lab: Lab = crate::healing::masstone(shelf, paint);
-            let bottle =
-                Appearance { lab, srgb: Srgb::from_lab(lab), ..seen(&client.skin, &[], setting.months) };
-            Some((bottle, "exercise-foresight-bottle"))
-        }
-        _ => None,
-    };
-    let now = setting.scene(shelf);
-    let bare = setting.light.lab_of(&now.bare());
-    let key = seen(&client.skin, &setting.existing, setting.months);
-    if crate::colour::difference(key.lab, bare) < drill.margin {
-        return Err(Discard::Arguable);
     }
-    let key = Expected {
-        seen: key,
-        label: String::new(),
-        because: say!(language, "exercise-foresight-right", when = capital(&language.after(setting.months))),
-        misconception: None,
-    };
-    let prediction = Prediction::draw(course, drill, &mut draw, bare, key, |rule| {
-        let expected = expect(rule).map(|(seen, because)| (seen, String::new(), language.say(because, &[])));
-        expected.into_iter().collect()
-    })?;
+    let (mix, paint, prediction) = found?;
     let (worlds, held) = prediction.hold(&setting, &draw.words(drill), |world| {
         let scene = world.scene(shelf, &setting.existing, setting.months);
         setting.light.lab_of(&scene.with(paint, &world.placement))

@@ -1,15 +1,15 @@
 //! `light`: judge the same work under another light.
 //!
-//! Steps: draw a setting and a mix; the work is shown by day; the key is how it looks, to an eye that has adapted, under the drill's
+//! Steps: draw a setting and some mixes; the first is taken whose colour has its place; the work is shown by day; the key is how it looks, to an eye that has adapted, under the drill's
 //! light; wrong expectations are: the same as by day, the turn the other way round or twice as far, softer work, and the lamp's own tint
 //! laid over what is seen by day.
 
 use super::draw::{Setting, any_mix};
 use super::generate::{Attempt, Discard, engine};
 use super::grid::sensible_grid_of;
-use super::prediction::{Expected, Prediction};
+use super::prediction::{Expected, LIGHT_GREY, Prediction, between, repainted};
 use super::{Exercise, Exhibit, Proof};
-use crate::colour::{Lab, Light, Srgb, Xyz};
+use crate::colour::{Lab, Light, Xyz};
 use crate::course::{Course, Drill, Lesson, Rule};
 use crate::healing::{Appearance, Reading};
 use crate::say;
@@ -24,50 +24,33 @@ pub(super) fn attempt<'c>(
     let setting = Setting::safe(course, drill, &mut draw)?;
     let Course { shelf, language, .. } = course;
     let grid = sensible_grid_of(shelf, &drill.limits);
-    let (mix, paint) = any_mix(&grid, &mut draw.rng);
     let scene = setting.scene(shelf);
-    let reflectance = scene.with(paint, &setting.placement);
-    let day = Appearance::of(reflectance, Light::D65);
-    let lamp = Appearance::of(reflectance, setting.light);
+    let trial = scene.trial(&setting.placement);
     let bare = setting.light.lab_of(&scene.bare());
-    let expect = |rule: Rule| match rule {
-        Rule::SameInEveryLight => Some((repainted(&lamp, day.lab), "exercise-lamp-same")),
-        Rule::OppositeShift => {
-            Some((repainted(&lamp, between(day.lab, lamp.lab, -1.0)), "exercise-lamp-opposite"))
+    let mut found = Err(Discard::OneSided);
+    for _ in 0..MIXES {
+        let (mix, paint) = any_mix(&grid, &mut draw.rng);
+        let reflectance = trial.with(paint);
+        let day = Appearance::of(reflectance, Light::D65);
+        let lamp = Appearance::of(reflectance, setting.light);
+        let expect = |rule: Rule| {
+            let (lab, because) = expected(rule, (&day, &lamp), bare, setting.light)?;
+            Some((repainted(&lamp, lab), String::new(), language.say(because, &[])))
+        };
+        let key = Expected {
+            seen: lamp,
+            label: String::new(),
+            because: language.say("exercise-lamp-right", &[]),
+            misconception: None,
+        };
+        found =
+            Prediction::draw(course, drill, &mut draw, bare, key, |rule| expect(rule).into_iter().collect())
+                .map(|prediction| (mix, paint, day, prediction));
+        if found.is_ok() {
+            break;
         }
-        Rule::DoubleShift => {
-            Some((repainted(&lamp, between(day.lab, lamp.lab, 2.0)), "exercise-lamp-double"))
-        }
-        Rule::LampSoftens => {
-            Some((repainted(&lamp, between(lamp.lab, bare, SOFTENED)), "exercise-lamp-softens"))
-        }
-        Rule::LampHardens => {
-            Some((repainted(&lamp, between(lamp.lab, bare, -SOFTENED)), "exercise-lamp-hardens"))
-        }
-        Rule::LampWashesOut => {
-            Some((repainted(&lamp, between(lamp.lab, WHITE, CHANGED)), "exercise-lamp-washes-out"))
-        }
-        Rule::LampGreys => Some((repainted(&lamp, between(lamp.lab, GREY, GREYED)), "exercise-lamp-greys")),
-        Rule::LampDims => Some((repainted(&lamp, between(lamp.lab, BLACK, CHANGED)), "exercise-lamp-dims")),
-        Rule::LampEnriches => {
-            Some((repainted(&lamp, between(lamp.lab, WHITE, -CHANGED)), "exercise-lamp-enriches"))
-        }
-        Rule::SeesTheLamp => Some((
-            repainted(&lamp, Lab::from_xyz(tinted(&day, setting.light), Light::D65.white())),
-            "exercise-lamp-tint",
-        )),
-        _ => None,
-    };
-    let key = Expected {
-        seen: lamp,
-        label: String::new(),
-        because: language.say("exercise-lamp-right", &[]),
-        misconception: None,
-    };
-    let prediction = Prediction::draw(course, drill, &mut draw, bare, key, |rule| {
-        let expected = expect(rule).map(|(seen, because)| (seen, String::new(), language.say(because, &[])));
-        expected.into_iter().collect()
-    })?;
+    }
+    let (mix, paint, day, prediction) = found?;
     // In another world the work looks different by day, too; what is asked for is how the lamp turns what was shown.
     let (worlds, held) = prediction.hold(&setting, &draw.words(drill), |world| {
         let scene = world.scene(shelf, &setting.existing, setting.months);
@@ -105,6 +88,32 @@ pub(super) fn attempt<'c>(
     Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), &engine(course)))
 }
 
+/// Mixes tried in one draw: a mix costs little once the skin is known.
+const MIXES: usize = 24;
+
+/// What somebody of a rule expects under this lamp of work that looks like this by day and under the lamp, on skin that looks like `bare` there; and
+/// the message that says why.
+fn expected(
+    rule: Rule,
+    (day, lamp): (&Appearance, &Appearance),
+    bare: Lab,
+    light: Light,
+) -> Option<(Lab, &'static str)> {
+    Some(match rule {
+        Rule::SameInEveryLight => (day.lab, "exercise-lamp-same"),
+        Rule::OppositeShift => (between(day.lab, lamp.lab, -1.0), "exercise-lamp-opposite"),
+        Rule::DoubleShift => (between(day.lab, lamp.lab, 2.0), "exercise-lamp-double"),
+        Rule::LampSoftens => (between(lamp.lab, bare, SOFTENED), "exercise-lamp-softens"),
+        Rule::LampHardens => (between(lamp.lab, bare, -SOFTENED), "exercise-lamp-hardens"),
+        Rule::LampWashesOut => (between(lamp.lab, WHITE, CHANGED), "exercise-lamp-washes-out"),
+        Rule::LampGreys => (between(lamp.lab, LIGHT_GREY, GREYED), "exercise-lamp-greys"),
+        Rule::LampDims => (between(lamp.lab, BLACK, CHANGED), "exercise-lamp-dims"),
+        Rule::LampEnriches => (between(lamp.lab, WHITE, -CHANGED), "exercise-lamp-enriches"),
+        Rule::SeesTheLamp => (Lab::from_xyz(tinted(day, light), Light::D65.white()), "exercise-lamp-tint"),
+        _ => return None,
+    })
+}
+
 /// How much of the way to bare skin work is expected to go under a lamp that is said to soften it, or away from it under one that is said to
 /// harden it (representative).
 const SOFTENED: f64 = 0.25;
@@ -112,23 +121,11 @@ const SOFTENED: f64 = 0.25;
 const CHANGED: f64 = 0.1;
 /// The same to a light grey.
 const GREYED: f64 = 0.25;
-const GREY: Lab = Lab::new(75.0, 0.0, 0.0);
 const WHITE: Lab = Lab::new(100.0, 0.0, 0.0);
 const BLACK: Lab = Lab::new(0.0, 0.0, 0.0);
-
-/// The colour this far on the way from one to another; below 0 and above 1 beyond them.
-fn between(one: Lab, other: Lab, way: f64) -> Lab {
-    let at = |one: f64, other: f64| one + way * (other - one);
-    Lab::new(at(one.l, other.l), at(one.a, other.a), at(one.b, other.b))
-}
 
 /// What is seen by day, with the tint of the lamp laid over it.
 fn tinted(day: &Appearance, light: Light) -> Xyz {
     let (seen, from, to) = (day.xyz, Light::D65.white(), light.white());
     Xyz { x: seen.x * to.x / from.x, y: seen.y * to.y / from.y, z: seen.z * to.z / from.z }
-}
-
-/// The same surface, expected in another colour.
-fn repainted(surface: &Appearance, lab: Lab) -> Appearance {
-    Appearance { lab, srgb: Srgb::from_lab(lab), ..*surface }
 }

@@ -1,10 +1,13 @@
 //! Places: where the right answer stands among its options is drawn, so that nothing but knowledge finds it.
 //!
 //! Entry points: [`order_of`] is the order in which options are shown; [`Place`] says where the key shall stand in length of text, in lightness,
-//! in chroma and by the mean of all colours, and judges whether it stands there among some wrong answers.
+//! in chroma, in yellowness and by the mean of all colours, and judges whether it stands there among some wrong answers.
 
 use super::seed::{below, shuffle, stream};
 use crate::colour::{Lab, difference};
+use crate::course::Limits;
+use rand::Rng;
+use std::ops::Range;
 
 /// The order in which the options of an exercise are shown, by their places in the order made; the right one is made first.
 ///
@@ -20,26 +23,62 @@ pub(super) fn order_of(seed: u64, drill: &str, exercise: &str, options: usize) -
 pub(super) enum Shown {
     /// Their texts and their colours.
     Colours,
-    /// Their texts and their colours, most of which lie on one line from the colour by day to that under a lamp: few draws allow any place in
-    /// lightness and in chroma together.
-    Shifts,
     /// Their texts; of what they lead to little is known before.
     Texts,
     /// Their texts, and they have no colours.
     Words,
-    /// Mixes. Most wrong ones come out darker than the best, whatever is chosen among them.
+    /// Bottles alone and mixes. Most wrong ones come out darker than the best, whatever is chosen among them.
     Mixes,
+    /// The same, all of a kind: bottles alone.
+    Bottles,
 }
 
+/// What somebody might go by who does not know the answer.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Clue {
+    /// Which options are of a kind.
+    Kind,
+    /// Whether there is anything to be told by kind.
+    Unlike,
+    Length,
+    Lightness,
+    Chroma,
+    Yellowness,
+    /// Which colour is nearest to the mean of all.
+    Mean,
+}
+
+/// Of colours, the draws after which nothing is asked for of a first clue, of a second one and so on: by then no draw has allowed all of them together,
+/// and better one exercise in a hundred that leans than none. Which is given up first is drawn, so that none of them always is.
+const GIVEN_UP: [u32; 5] = [8, 12, 16, 24, 60];
+
 impl Shown {
-    /// Draws after which only what is shown has its place, those after which of colours only lightness has it, and those after which any place will do: better one exercise in a hundred that leans
-    /// than none. Of causes and skins little differs from draw to draw, and of mixes a draw costs the whole grid.
-    fn patience(self) -> [u32; 3] {
+    /// What mixes within these limits show.
+    pub fn of(limits: &Limits) -> Self {
+        if limits.most_modifier_drops() == 0 { Shown::Bottles } else { Shown::Mixes }
+    }
+
+    /// What the key's place is drawn in, each with the draws in which it is asked for. Of causes and skins little differs from draw to draw, and of
+    /// mixes a draw costs the whole grid.
+    fn clues(self, rng: &mut impl Rng) -> Vec<(Clue, Range<u32>)> {
         match self {
-            Shown::Colours | Shown::Shifts => [100, 150, 180],
-            Shown::Words => [0, 120, 120],
-            Shown::Texts => [30, 60, 60],
-            Shown::Mixes => [24, 80, 80],
+            Shown::Colours => {
+                let mut first = [Clue::Chroma, Clue::Yellowness, Clue::Length];
+                let mut last = [Clue::Lightness, Clue::Mean];
+                shuffle(rng, &mut first);
+                shuffle(rng, &mut last);
+                first.into_iter().chain(last).zip(GIVEN_UP).map(|(clue, draw)| (clue, 0..draw)).collect()
+            }
+            Shown::Words => vec![(Clue::Kind, 0..120), (Clue::Length, 0..120)],
+            Shown::Texts => vec![(Clue::Lightness, 0..30), (Clue::Mean, 0..30), (Clue::Length, 0..60)],
+            // Where the best is always of one kind, as it is in some drills, all of them shall be of that kind.
+            Shown::Mixes => vec![
+                (Clue::Lightness, 0..24),
+                (Clue::Kind, 0..40),
+                (Clue::Unlike, 40..80),
+                (Clue::Length, 0..80),
+            ],
+            Shown::Bottles => vec![(Clue::Lightness, 0..24), (Clue::Length, 0..80)],
         }
     }
 }
@@ -51,29 +90,30 @@ pub(super) struct Looks {
     pub lab: Lab,
     /// Characters of its text.
     pub length: usize,
-    /// Whether it is a bottle alone.
-    pub alone: bool,
+    /// Whether it is of the kind that is told at a glance: a bottle alone, or an answer that says whom to ask.
+    pub of_kind: bool,
 }
 
 /// Where the key shall stand among its options. It is drawn for the exercise, not for the draw, so that places which few draws allow come no less
 /// often; draws are thrown away that do not allow it.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone)]
 pub(super) struct Place {
     /// How many wrong colours are darker.
     darker: usize,
-    /// How many wrong colours have less chroma.
+    /// How many wrong colours have less chroma, and how many are less yellow: of browns the one hardly ever goes without the other.
     duller: usize,
     /// How many wrong texts are shorter.
     shorter: usize,
-    /// Its place among the options if the bottles alone came first.
+    /// How many options are of the kind: some and not all.
+    of_kind: usize,
+    /// Its place among the options if those of the kind came first.
     behind: usize,
-    shown: Shown,
-    /// Draws thrown away before.
-    draw: u32,
+    /// What is asked for in this draw.
+    clues: Vec<Clue>,
 }
 
 impl Place {
-    /// The place in an exercise with so many options: each equally often.
+    /// The place in an exercise with so many options, of which this is shown: each equally often. So many draws were thrown away before.
     pub fn of_exercise(
         seed: u64,
         drill: &str,
@@ -82,44 +122,45 @@ impl Place {
         draw: u32,
     ) -> Self {
         let mut rng = stream(seed, &["place", drill, exercise]);
-        let darker = below(&mut rng, options.max(1));
-        let shorter = below(&mut rng, options.max(1));
-        let duller = below(&mut rng, options.max(1));
-        Place { darker, duller, shorter, behind: below(&mut rng, options.max(1)), shown, draw }
+        let mut place = || below(&mut rng, options.max(1));
+        let (darker, shorter, duller, behind) = (place(), place(), place(), place());
+        let of_kind = 1 + below(&mut rng, options.max(2) - 1);
+        let shorter = match shown {
+            Shown::Mixes => length_of_mix(options, (of_kind, behind), &mut rng),
+            _ => shorter,
+        };
+        let clues = shown.clues(&mut rng);
+        let clues =
+            clues.into_iter().filter(|(_, draws)| draws.contains(&draw)).map(|(clue, _)| clue).collect();
+        Place { darker, duller, shorter, of_kind, behind, clues }
     }
 
     /// Whether the key has its place among these wrong answers, as far as that is still asked for.
     pub fn is_had_by(&self, key: Looks, wrong: &[Looks]) -> bool {
-        let exactly =
-            || self.is_lightness(key, wrong) && self.is_chroma(key, wrong) && self.is_mean(key, wrong);
-        self.is_had(key, wrong, exactly)
+        self.clues.iter().all(|clue| self.holds(*clue, key, wrong))
     }
 
     /// The same, where it is enough that the key is between the wrong colours or the lightest, as it shall be; the darkest, which few draws allow,
     /// may be any.
     pub fn is_about_had_by(&self, key: Looks, wrong: &[Looks]) -> bool {
         let is_between = |darker: usize| darker > 0 && darker < wrong.len();
-        self.is_had(key, wrong, || {
-            self.darker == 0 || is_between(self.darker) == is_between(darker_than(key, wrong))
+        let is_about =
+            || self.darker == 0 || is_between(self.darker) == is_between(less(key, wrong, lightness));
+        self.clues.iter().all(|clue| match clue {
+            Clue::Lightness => is_about(),
+            _ => self.holds(*clue, key, wrong),
         })
     }
 
-    fn is_had(&self, key: Looks, wrong: &[Looks], lightness: impl Fn() -> bool) -> bool {
-        let [all, shown, lighter] = self.shown.patience();
-        if self.draw < all.midpoint(shown) && !self.is_kind(key, wrong) {
-            return false;
-        }
-        match (self.draw, self.shown) {
-            (draw, _) if draw < all => self.is_length(key, wrong) && lightness(),
-            (draw, Shown::Colours) if draw < shown => {
-                self.is_lightness(key, wrong) && self.is_chroma(key, wrong)
-            }
-            (draw, Shown::Shifts) if draw < shown => {
-                self.is_lightness(key, wrong) && self.is_length(key, wrong)
-            }
-            (draw, Shown::Colours | Shown::Shifts) if draw < lighter => self.is_lightness(key, wrong),
-            (draw, _) if draw < shown => self.is_length(key, wrong),
-            _ => true,
+    fn holds(&self, clue: Clue, key: Looks, wrong: &[Looks]) -> bool {
+        match clue {
+            Clue::Kind => self.is_kind(key, wrong),
+            Clue::Unlike => wrong.iter().all(|wrong| wrong.of_kind == key.of_kind),
+            Clue::Length => self.is_length(key, wrong),
+            Clue::Lightness => less(key, wrong, lightness) == self.darker,
+            Clue::Chroma => less(key, wrong, chroma) == self.duller,
+            Clue::Yellowness => less(key, wrong, |lab| lab.b) == self.duller,
+            Clue::Mean => self.is_mean(key, wrong),
         }
     }
 
@@ -142,29 +183,17 @@ impl Place {
         longest_fits && shortest_fits
     }
 
-    /// Whether the key is a bottle alone or a mix as it shall be, where there are both.
+    /// Whether as many options are of the kind as shall be, and the key is or is not. Were any number of them welcome, those would come oftener
+    /// that make it easy for the key to have its place, and so tell of it.
     fn is_kind(&self, key: Looks, wrong: &[Looks]) -> bool {
-        let alone = wrong.iter().chain([&key]).filter(|looks| looks.alone).count();
-        alone == 0 || alone == wrong.len() + 1 || key.alone == (self.behind < alone)
-    }
-
-    /// Whether so many wrong colours are darker as shall be.
-    fn is_lightness(&self, key: Looks, wrong: &[Looks]) -> bool {
-        darker_than(key, wrong) == self.darker
-    }
-
-    /// Whether so many wrong colours have less chroma as shall have, where colours are what is chosen from.
-    fn is_chroma(&self, key: Looks, wrong: &[Looks]) -> bool {
-        let chroma = |looks: &Looks| libm::hypot(looks.lab.a, looks.lab.b);
-        let duller = wrong.iter().filter(|wrong| chroma(wrong) < chroma(&key)).count();
-        !matches!(self.shown, Shown::Colours | Shown::Shifts) || duller == self.duller
+        let of_kind = wrong.iter().chain([&key]).filter(|looks| looks.of_kind).count();
+        wrong.is_empty() || (of_kind == self.of_kind && key.of_kind == (self.behind < of_kind))
     }
 
     /// Whether the key's colour is nearest to the mean of all just where its place is the middle, by CIEDE2000 and by plain distance in L*a*b*.
     fn is_mean(&self, key: Looks, wrong: &[Looks]) -> bool {
         let is_middle = self.darker == wrong.len() / 2;
-        self.shown == Shown::Mixes
-            || wrong.len() < 2
+        wrong.len() < 2
             || [difference as fn(Lab, Lab) -> f64, distance]
                 .iter()
                 .all(|apart| is_nearest_to_mean(key, wrong, apart) == is_middle)
@@ -176,9 +205,30 @@ fn distance(one: Lab, other: Lab) -> f64 {
     libm::hypot(one.l - other.l, libm::hypot(one.a - other.a, one.b - other.b))
 }
 
-/// How many wrong colours are darker than the key's.
-fn darker_than(key: Looks, wrong: &[Looks]) -> usize {
-    wrong.iter().filter(|wrong| wrong.lab.l < key.lab.l).count()
+/// How many wrong texts are shorter than a mix's, of which so many are bottles alone and come first. The only bottle alone, and the only mix beside
+/// bottles alone, has the shortest text or the longest, by how mixes are worded; of all others more are of middle length instead, so that over all
+/// exercises each place is as likely.
+fn length_of_mix(options: usize, (of_kind, behind): (usize, usize), rng: &mut impl Rng) -> usize {
+    if options < 3 {
+        return below(rng, options.max(1));
+    }
+    let last = options - 1;
+    let is_odd = (of_kind, behind) == (1, 0) || (of_kind, behind) == (last, last);
+    // The only one of its kind it is in 2 of n(n - 1) cases; (n - 2) in n shall be of middle length.
+    if !is_odd && below(rng, options + 1) < last { 1 + below(rng, options - 2) } else { last * below(rng, 2) }
+}
+
+fn lightness(lab: Lab) -> f64 {
+    lab.l
+}
+
+fn chroma(lab: Lab) -> f64 {
+    libm::hypot(lab.a, lab.b)
+}
+
+/// How many wrong colours have less of this than the key's.
+fn less(key: Looks, wrong: &[Looks], of: impl Fn(Lab) -> f64) -> usize {
+    wrong.iter().filter(|wrong| of(wrong.lab) < of(key.lab)).count()
 }
 
 /// Whether the key's colour is nearer to the mean of all options than any other.
@@ -195,8 +245,8 @@ mod tests {
     use super::*;
     use std::collections::BTreeMap;
 
-    /// Upper 0.1% of chi-square with 2, 3, 4 and 5 degrees of freedom (NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.4).
-    const CRITICAL: [(usize, f64); 4] = [(2, 13.816), (3, 16.266), (4, 18.467), (5, 20.515)];
+    /// Upper 0.1% of chi-square with 1 to 5 degrees of freedom (NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.4).
+    const CRITICAL: [(usize, f64); 5] = [(1, 10.828), (2, 13.816), (3, 16.266), (4, 18.467), (5, 20.515)];
 
     fn is_uniform(counts: &[u32]) -> bool {
         let expected = f64::from(counts.iter().sum::<u32>()) / counts.len() as f64;
@@ -236,22 +286,26 @@ mod tests {
         assert!(is_uniform(&counts.values().copied().collect::<Vec<_>>()), "{counts:?}");
     }
 
-    fn place(darker: usize, shorter: usize, draw: u32) -> Place {
-        Place { darker, duller: 0, shorter, behind: 0, shown: Shown::Texts, draw }
+    fn place(darker: usize, shorter: usize) -> Place {
+        Place { darker, duller: 0, shorter, of_kind: 1, behind: 0, clues: Vec::new() }
     }
 
     fn long(length: usize) -> Looks {
-        Looks { lab: Lab::new(50.0, 0.0, 0.0), length, alone: false }
+        Looks { lab: Lab::new(50.0, 0.0, 0.0), length, of_kind: false }
+    }
+
+    fn coloured(l: f64, a: f64, b: f64) -> Looks {
+        Looks { lab: Lab::new(l, a, b), length: 10, of_kind: false }
     }
 
     fn light(l: f64) -> Looks {
-        Looks { lab: Lab::new(l, 8.0, 12.0), length: 10, alone: false }
+        coloured(l, 8.0, 12.0)
     }
 
     /// Places in length that the key has among wrong texts.
     fn lengths(key: usize, wrong: &[usize]) -> Vec<usize> {
         let looks: Vec<Looks> = wrong.iter().copied().map(long).collect();
-        (0..=wrong.len()).filter(|&shorter| place(0, shorter, 0).is_length(long(key), &looks)).collect()
+        (0..=wrong.len()).filter(|&shorter| place(0, shorter).is_length(long(key), &looks)).collect()
     }
 
     /// Where all lengths differ, a text is the shortest, the longest or neither, and just the place that says so fits.
@@ -274,83 +328,131 @@ mod tests {
         }
     }
 
-    /// A colour has so many darker ones beside it, and just the place that says so fits.
+    /// Of a clue, the places that fit a key among wrong answers: of `place(at)` for each place.
+    fn fitting(clue: Clue, key: Looks, wrong: &[Looks], place: impl Fn(usize) -> Place) -> Vec<usize> {
+        (0..=wrong.len()).filter(|&at| place(at).holds(clue, key, wrong)).collect()
+    }
+
+    /// A colour has so many darker, duller or less yellow ones beside it, and just the place that says so fits.
     #[test]
-    fn one_place_in_lightness_fits() {
-        let fits = |key: f64, wrong: &[f64]| -> Vec<usize> {
+    fn one_place_in_each_coordinate_fits() {
+        let darker = |key: f64, wrong: &[f64]| {
             let looks: Vec<Looks> = wrong.iter().copied().map(light).collect();
-            (0..=wrong.len()).filter(|&darker| place(darker, 0, 0).is_lightness(light(key), &looks)).collect()
+            fitting(Clue::Lightness, light(key), &looks, |darker| place(darker, 0))
         };
-        assert_eq!(fits(30.0, &[40.0, 52.0]), [0]);
-        assert_eq!(fits(40.0, &[30.0, 52.0]), [1]);
-        assert_eq!(fits(52.0, &[30.0, 40.0]), [2]);
-        assert_eq!(fits(30.0, &[40.0]), [0]);
-        assert_eq!(fits(40.0, &[30.0]), [1]);
+        assert_eq!(darker(30.0, &[40.0, 52.0]), [0]);
+        assert_eq!(darker(40.0, &[30.0, 52.0]), [1]);
+        assert_eq!(darker(52.0, &[30.0, 40.0]), [2]);
+        assert_eq!(darker(30.0, &[40.0]), [0]);
+        assert_eq!(darker(40.0, &[30.0]), [1]);
+        let wrong = [coloured(50.0, 3.0, 4.0), coloured(50.0, 9.0, 12.0)];
+        // Red or not, chroma is what counts: 20, then 10, then 1.
+        for (at, key) in [(2, coloured(50.0, 20.0, 1.0)), (1, coloured(50.0, 8.0, 6.0))] {
+            assert_eq!(fitting(Clue::Chroma, key, &wrong, |duller| Place { duller, ..place(0, 0) }), [at]);
+        }
+        for (at, key) in [(0, coloured(50.0, 20.0, 1.0)), (1, coloured(50.0, 8.0, 6.0))] {
+            assert_eq!(
+                fitting(Clue::Yellowness, key, &wrong, |duller| Place { duller, ..place(0, 0) }),
+                [at]
+            );
+        }
+    }
+
+    /// The key is nearest to the mean of all where its place in lightness is the middle, and else not.
+    #[test]
+    fn the_middle_colour_is_the_mean_one() {
+        let wrong = [light(30.0), light(60.0)];
+        let fits = |key: f64| fitting(Clue::Mean, light(key), &wrong, |darker| place(darker, 0));
+        assert_eq!(fits(44.0), [1]);
+        assert_eq!(fits(20.0), [0, 2]);
+        assert_eq!(fits(70.0), [0, 2]);
     }
 
     #[test]
     fn less_is_asked_for_the_more_draws_were_thrown_away() {
-        let look = |l: f64, length: usize| Looks { length, ..light(l) };
-        let wrong = [look(40.0, 12), look(52.0, 14)];
-        // The key is the darkest, and of middle length.
-        let key = look(30.0, 13);
-        for shown in [Shown::Colours, Shown::Texts, Shown::Mixes] {
-            let [all, half, least] = shown.patience();
-            let has = |place: Place| Place { shown, ..place }.is_had_by(key, &wrong);
-            let duller = |place: Place| Place { duller: 1, ..place };
-            assert!(has(place(0, 1, 0)) && !has(place(1, 1, all - 1)) && !has(place(0, 0, all - 1)));
-            // What is shown is asked for longer.
-            let by_colour = shown == Shown::Colours;
-            assert_eq!(has(place(0, 0, all)), by_colour);
-            assert_eq!(has(place(1, 1, all)), !by_colour);
-            assert!(!has(place(1, 0, half - 1)) && has(place(1, 0, least)));
-            // Chroma is asked for of colours alone, and given up before lightness is.
-            assert_eq!(has(duller(place(0, 1, half - 1))), !by_colour);
-            assert!(has(duller(place(0, 1, half))));
-            assert_eq!(has(place(1, 0, half)), !by_colour);
+        let asked = |exercise: &str, shown: Shown, draw: u32| {
+            Place::of_exercise(2026, "drill", exercise, (3, shown), draw).clues
+        };
+        let texts = |draw| asked("1", Shown::Texts, draw);
+        assert_eq!(texts(29), [Clue::Lightness, Clue::Mean, Clue::Length]);
+        assert_eq!(texts(30), [Clue::Length]);
+        assert_eq!(texts(60), []);
+        // Of colours one clue after the other is given up, in an order that is the exercise's own.
+        let mut first = BTreeMap::new();
+        for number in 0..1000 {
+            let exercise = number.to_string();
+            let all = asked(&exercise, Shown::Colours, 0);
+            assert_eq!(all.len(), GIVEN_UP.len());
+            for (at, draw) in GIVEN_UP.into_iter().enumerate() {
+                assert_eq!(asked(&exercise, Shown::Colours, draw - 1), all[at..]);
+                assert_eq!(asked(&exercise, Shown::Colours, draw), all[at + 1..]);
+            }
+            *first.entry(format!("{:?}", all[0])).or_insert(0) += 1;
         }
+        // Lightness and the mean, which are seen first, are given up last.
+        assert_eq!(first.len(), 3);
+        assert!(is_uniform(&first.values().copied().collect::<Vec<_>>()), "{first:?}");
     }
 
-    /// Of some bottles alone among the options the key is one in as many places as there are of them.
+    /// Where a clue is asked for, a key that does not have its place in it is refused.
     #[test]
-    fn a_key_is_alone_as_often_as_others() {
-        let look = |alone: bool| Looks { alone, ..light(50.0) };
-        let fits = |key: bool, wrong: &[bool]| -> Vec<usize> {
+    fn every_clue_that_is_asked_for_counts() {
+        let wrong = [long(12), long(14)];
+        let asked = |clues: &[Clue]| Place { clues: clues.to_vec(), ..place(0, 1) };
+        assert!(asked(&[]).is_had_by(long(15), &wrong));
+        assert!(!asked(&[Clue::Length]).is_had_by(long(15), &wrong));
+        assert!(asked(&[Clue::Length]).is_had_by(long(13), &wrong));
+        // The first place among the options is that of the one that is of the kind.
+        let wrong = [Looks { of_kind: true, ..long(12) }, long(14)];
+        assert!(!asked(&[Clue::Length, Clue::Kind]).is_had_by(long(13), &wrong));
+    }
+
+    /// Of some of a kind among the options, which are as many as shall be, the key is one in as many places as there are of them.
+    #[test]
+    fn a_key_is_of_a_kind_as_often_as_others() {
+        let look = |of_kind: bool| Looks { of_kind, ..light(50.0) };
+        let fits = |of_kind: usize, key: bool, wrong: &[bool]| -> Vec<usize> {
             let looks: Vec<Looks> = wrong.iter().copied().map(look).collect();
-            let place = |behind| Place { behind, ..place(0, 0, 0) };
-            (0..=wrong.len()).filter(|&behind| place(behind).is_kind(look(key), &looks)).collect()
+            fitting(Clue::Kind, look(key), &looks, |behind| Place { of_kind, behind, ..place(0, 0) })
         };
-        assert_eq!(fits(true, &[false, false]), [0]);
-        assert_eq!(fits(false, &[true, false]), [1, 2]);
-        assert_eq!(fits(true, &[true, false]), [0, 1]);
-        assert_eq!(fits(false, &[true, true]), [2]);
-        assert_eq!(fits(true, &[true, true]), [0, 1, 2], "all alike tells nothing");
-        assert_eq!(fits(false, &[false, false]), [0, 1, 2]);
+        assert_eq!(fits(1, true, &[false, false]), [0]);
+        assert_eq!(fits(1, false, &[true, false]), [1, 2]);
+        assert_eq!(fits(2, true, &[true, false]), [0, 1]);
+        assert_eq!(fits(2, false, &[true, true]), [2]);
+        for (other, key, wrong) in
+            [(2, true, [false, false]), (1, true, [true, false]), (1, true, [true, true])]
+        {
+            assert!(fits(other, key, &wrong).is_empty());
+        }
+        assert_eq!(fits(1, true, &[]), [0], "nothing to be told from");
     }
 
-    /// A colour has so many duller ones beside it, and just the place that says so fits.
+    /// Texts of mixes are as often the shortest, the longest or neither, though the only one of its kind is never of middle length.
     #[test]
-    fn one_place_in_chroma_fits() {
-        let chroma = |a: f64, b: f64| Looks { lab: Lab::new(50.0, a, b), length: 10, alone: false };
-        let fits = |key: Looks, wrong: &[Looks]| -> Vec<usize> {
-            let place = |duller| Place { duller, shown: Shown::Colours, ..place(0, 0, 0) };
-            (0..=wrong.len()).filter(|&duller| place(duller).is_chroma(key, wrong)).collect()
-        };
-        let wrong = [chroma(3.0, 4.0), chroma(9.0, 12.0)];
-        assert_eq!(fits(chroma(1.0, 1.0), &wrong), [0]);
-        assert_eq!(fits(chroma(6.0, 8.0), &wrong), [1]);
-        assert_eq!(fits(chroma(16.0, 12.0), &wrong), [2]);
+    fn a_mix_is_of_each_length_equally_often() {
+        for options in [2, 3, 4, 5] {
+            let mut rng = stream(2026, &["lengths"]);
+            let mut counts = vec![0; options];
+            for _ in 0..60_000 {
+                let of_kind = 1 + below(&mut rng, options - 1);
+                let behind = below(&mut rng, options);
+                let shorter = length_of_mix(options, (of_kind, behind), &mut rng);
+                let is_only = (of_kind == 1 && behind == 0) || (of_kind + 1 == options && behind == of_kind);
+                assert!(options == 2 || !is_only || shorter == 0 || shorter + 1 == options);
+                counts[shorter] += 1;
+            }
+            assert!(is_uniform(&counts), "{counts:?}");
+        }
     }
 
     /// Where it is enough to be between others or the lightest, the darkest may stand for the lightest, and any for the darkest.
     #[test]
     fn about_may_be_enough() {
-        let look = |l: f64, length: usize| Looks { length, ..light(l) };
-        let wrong = [look(40.0, 12), look(52.0, 14)];
+        let wrong = [light(40.0), light(52.0)];
         let about = |l: f64| {
             [0, 1, 2].map(|darker| {
-                let place = Place { shown: Shown::Mixes, ..place(darker, 0, 0) };
-                (place.is_had_by(look(l, 10), &wrong), place.is_about_had_by(look(l, 10), &wrong))
+                let place = Place { clues: vec![Clue::Lightness], ..place(darker, 0) };
+                (place.is_had_by(light(l), &wrong), place.is_about_had_by(light(l), &wrong))
             })
         };
         assert_eq!(about(30.0), [(true, true), (false, false), (false, true)]);

@@ -9,7 +9,7 @@ use super::place::{Looks, Shown};
 use super::seed::shuffle;
 use super::worlds::{Named, Sample, WORLDS, try_worlds};
 use super::{Action, Choice, Mark, RunnerUp, marking};
-use crate::colour::{Lab, difference};
+use crate::colour::{Lab, Srgb, difference};
 use crate::course::{Course, Drill, Family, Lesson, Rule};
 use crate::healing::{Appearance, Reading};
 use crate::say;
@@ -30,7 +30,7 @@ pub(super) struct Expected {
 
 impl Expected {
     fn looks(&self) -> Looks {
-        Looks { lab: self.seen.lab, length: self.label.chars().count(), alone: false }
+        Looks { lab: self.seen.lab, length: self.label.chars().count(), of_kind: false }
     }
 }
 
@@ -74,8 +74,7 @@ impl Prediction {
             return Err(Discard::TooFewTemptations);
         }
         let shown = match drill.family {
-            Family::Foresight => Shown::Colours,
-            Family::Light => Shown::Shifts,
+            Family::Foresight | Family::Light => Shown::Colours,
             _ => Shown::Texts,
         };
         let place = draw.place(drill, drill.options, shown);
@@ -157,6 +156,20 @@ impl Prediction {
             })
             .collect()
     }
+}
+
+/// What somebody has in mind who speaks of a light grey (representative).
+pub(super) const LIGHT_GREY: Lab = Lab::new(75.0, 0.0, 0.0);
+
+/// The colour this far on the way from one to another; below 0 and above 1 beyond them.
+pub(super) fn between(one: Lab, other: Lab, way: f64) -> Lab {
+    let at = |one: f64, other: f64| one + way * (other - one);
+    Lab::new(at(one.l, other.l), at(one.a, other.a), at(one.b, other.b))
+}
+
+/// The same surface, expected in another colour.
+pub(super) fn repainted(surface: &Appearance, lab: Lab) -> Appearance {
+    Appearance { lab, srgb: Srgb::from_lab(lab), ..*surface }
 }
 
 /// Every choice of so many expectations that all look different, each of another way of thinking, by their places; earlier places first.

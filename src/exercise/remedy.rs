@@ -85,7 +85,7 @@ pub(super) fn attempt(
     let Tempting { wrong, wording } = match &verdict {
         Verdict::Colour => {
             let acceptable = |place| is_wrong(drill, shelf, &setting, &ranking, place);
-            let fit = Fit::Beside(draw.place(drill, colours, Shown::Mixes));
+            let fit = Fit::Beside(draw.place(drill, colours, Shown::of(&drill.limits)));
             temptations(course, drill, &tempter, &mut draw, colours - 1, acceptable, &fit)?
         }
         // Where no mix is right, the best one is the first temptation, and the others need only be others.

@@ -174,7 +174,7 @@ impl<'a> Looked<'a> {
         let tried = &self.ranking[at];
         let made = || wording.mix(self.course, &tried.mix).chars().count();
         let length = *self.known.borrow_mut().entry((at, wording)).or_insert_with(made);
-        Looks { lab: tried.healed, length, alone: tried.mix.drops().count() == 1 }
+        Looks { lab: tried.healed, length, of_kind: tried.mix.drops().count() == 1 }
     }
 }
 
@@ -219,7 +219,7 @@ impl Fit {
         let mut known = [const { BTreeSet::new() }; 4];
         places.retain(|&at| {
             let looks = looked.of(at, Wording::Plain);
-            let alike = &mut known[2 * usize::from(looks.lab.l < key.lab.l) + usize::from(looks.alone)];
+            let alike = &mut known[2 * usize::from(looks.lab.l < key.lab.l) + usize::from(looks.of_kind)];
             alike.len() < MOST_THOUGHTS / 2 && alike.insert(looks.length)
         });
         places

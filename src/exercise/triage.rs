@@ -13,6 +13,7 @@ use crate::course::words::CautionAction;
 use crate::course::{Caution, Client, Course, Drill, Lesson, Misconception, Rule};
 use crate::language::Language;
 use crate::say;
+use rand::Rng;
 
 /// One attempt at an exercise.
 pub(super) fn attempt(
@@ -28,21 +29,27 @@ pub(super) fn attempt(
     let caution =
         cautions.iter().find(|caution| caution.action == CautionAction::Refer).or(cautions.first()).copied();
     let language = &course.language;
+    let wordings = Wordings::draw(&mut draw.rng);
     let (label, why) = match caution {
-        None => (Doing::GoOn.words(language), language.say("exercise-triage-nothing", &[])),
-        Some(caution) => (Doing::Follow(caution).words(language), reasons(language, &cautions)),
+        None => (Doing::GoOn.words(language, &wordings), language.say("exercise-triage-nothing", &[])),
+        Some(caution) => (Doing::Follow(caution).words(language, &wordings), reasons(language, &cautions)),
     };
-    let key = Looks { lab: NO_COLOUR, length: label.chars().count(), alone: false };
+    let looks = |label: &str, names_whom_to_ask: bool| Looks {
+        lab: NO_COLOUR,
+        length: label.chars().count(),
+        of_kind: names_whom_to_ask,
+    };
+    let key = looks(&label, caution.is_some());
     let mut options = vec![choice(label, why.clone(), None, lesson)];
     let mut wrong = Vec::new();
     for (misconception, doing) in temptations(course, drill, (setting.client, &cautions), &mut draw) {
         if options.len() == drill.options {
             break;
         }
-        let label = doing.words(language);
+        let label = doing.words(language, &wordings);
         if options.iter().all(|other| other.label != label) {
             let why = say!(language, doing.objection(caution.is_some()), why = &why);
-            wrong.push(Looks { lab: NO_COLOUR, length: label.chars().count(), alone: false });
+            wrong.push(looks(&label, matches!(doing, Doing::Follow(_))));
             options.push(choice(label, why, Some(misconception), lesson));
         }
     }
@@ -71,21 +78,42 @@ enum Doing<'c> {
     LetSign,
 }
 
+/// In how many lengths each of these can be said.
+const WORDINGS: usize = 3;
+
+/// In which of its wordings each is said in a draw, whether it is right or wrong there.
+#[derive(Clone, Copy)]
+struct Wordings {
+    go_on: usize,
+    follow: usize,
+    advise: usize,
+    wait: usize,
+    sign: usize,
+}
+
+impl Wordings {
+    fn draw(rng: &mut impl Rng) -> Self {
+        let mut wording = || below(rng, WORDINGS);
+        Wordings { go_on: wording(), follow: wording(), advise: wording(), wait: wording(), sign: wording() }
+    }
+}
+
 impl Doing<'_> {
-    fn words(self, language: &Language) -> String {
-        let id = match self {
-            Doing::GoOn => "exercise-triage-go-on",
-            Doing::Follow(Caution { action: CautionAction::Wait, refer_to, .. }) => {
-                return say!(language, "exercise-triage-wait", who = refer_to);
+    fn words(self, language: &Language, wordings: &Wordings) -> String {
+        let (id, wording) = match self {
+            Doing::GoOn => ("exercise-triage-go-on", wordings.go_on),
+            Doing::Follow(caution) => {
+                let id = match caution.action {
+                    CautionAction::Wait => "exercise-triage-wait",
+                    CautionAction::Refer => "exercise-triage-refer",
+                };
+                return say!(language, &worded(id, wordings.follow), who = &caution.refer_to);
             }
-            Doing::Follow(Caution { action: CautionAction::Refer, refer_to, .. }) => {
-                return say!(language, "exercise-triage-refer", who = refer_to);
-            }
-            Doing::Advise => "exercise-triage-advise",
-            Doing::WaitAndGoOn => "exercise-triage-two-weeks",
-            Doing::LetSign => "exercise-triage-signed",
+            Doing::Advise => ("exercise-triage-advise", wordings.advise),
+            Doing::WaitAndGoOn => ("exercise-triage-two-weeks", wordings.wait),
+            Doing::LetSign => ("exercise-triage-signed", wordings.sign),
         };
-        language.say(id, &[])
+        language.say(&worded(id, wording), &[])
     }
 
     /// The message that says what is wrong with it, where a caution holds or none does.
@@ -98,6 +126,11 @@ impl Doing<'_> {
             _ => "exercise-triage-needless",
         }
     }
+}
+
+/// The id of a message in one of its wordings.
+fn worded(id: &str, wording: usize) -> String {
+    format!("{id}{}", ["-briefly", "", "-fully"][wording])
 }
 
 /// What the drill's misconceptions would do with a client of whom these cautions hold, in random order. The first, where there is such a

@@ -69,6 +69,14 @@ fn guessing_follows_the_form_of_the_answer() {
     assert_eq!(AnswerForm::Order(4).guess(), 1.0 / 24.0);
     assert!(AnswerForm::Order(1_000).guess() > 0.0 && AnswerForm::Several(1_000).guess() > 0.0);
     assert_eq!(AnswerForm::Open.guess(), 0.05);
+    // Orders of five steps by their pairs the wrong way round: 1, 4, 9, 15, 20, 22 … of 120 (OEIS A008302).
+    for (tau, orders) in [(1.0, 1.0), (0.8, 5.0), (0.6, 14.0), (0.4, 29.0), (0.2, 49.0)] {
+        assert!((AnswerForm::Order(5).guess_at(tau) - orders / 120.0).abs() < 1e-12, "{tau}");
+    }
+    // Most come by more than nothing; the model takes a half at most.
+    assert_eq!(AnswerForm::Order(5).guess_at(0.01), 0.5);
+    assert_eq!(AnswerForm::Choice(4).guess_at(0.3), 0.25);
+    assert!(AnswerForm::Order(1_000).guess_at(0.5).is_finite());
 }
 
 #[test]

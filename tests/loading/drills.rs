@@ -35,6 +35,25 @@ fn keys_of_another_family() {
     ");
 }
 
+/// Either a drill's goals are listed, or they are the clients'.
+#[test]
+fn goals_of_a_drill_and_of_its_clients() {
+    let told = |key: &str| Fixture::minimal().replace(CHOOSING, "    months: 1.5", key).told();
+    assert_snapshot!(told("    goals: [soft-brown]\n    further_goals: true"), @r"
+        error: the goals of this drill are listed, so no client's `further_goals` are drawn
+          --> lessons/first-steps/choosing.yaml:18:5
+           |
+        18 |     further_goals: true
+           |     ^^^^^^^^^^^^^
+           |
+           = help: leave out either `goals` or `further_goals`
+
+        1 error, 0 warnings
+    ");
+    assert_eq!(told("    further_goals: true"), told("    months: 1.5"));
+    assert_ne!(told("    further_goals: often"), told("    months: 1.5"));
+}
+
 #[test]
 fn a_family_that_does_not_exist() {
     assert_snapshot!(Fixture::minimal().replace(CHOOSING, "family: bottle", "family: botle").told(), @r"

@@ -16,7 +16,7 @@ fn an_unknown_key() {
         19 |     tempt: [label-is-result, day-one]
            |     ^^^^^
            |
-           = help: did you mean `tempts`? The keys here are `id`, `family`, `skill`, `exercises`, `options`, `clients`, `light`, `tempts`, `margin`, `difficulty`, `bottles`, `modifiers`, `drops`, `modifier_drops`, `months`, `goals`, `questions`, `ages_months`, `asks`
+           = help: did you mean `tempts`? The keys here are `id`, `family`, `skill`, `exercises`, `options`, `clients`, `light`, `tempts`, `margin`, `difficulty`, `bottles`, `modifiers`, `drops`, `modifier_drops`, `months`, `goals`, `further_goals`, `questions`, `ages_months`, `asks`
 
         1 error, 0 warnings
     ");
@@ -31,7 +31,7 @@ fn an_unknown_key_like_no_other() {
         6 | shoe_size: 41
           | ^^^^^^^^^
           |
-          = help: the keys here are `id`, `name`, `age`, `about`, `skin`, `site`, `hair`, `wish`, `goal`, `health`, `existing`
+          = help: the keys here are `id`, `name`, `age`, `about`, `skin`, `site`, `hair`, `wish`, `goal`, `further_goals`, `health`, `existing`
 
         1 error, 0 warnings
     ");

@@ -162,6 +162,7 @@ fn module(say: &dyn Fn(&str) -> String) -> Module {
         options: 3,
         clients: vec!["wren".into()],
         goals: Vec::new(),
+        further_goals: false,
         limits: Limits { bottles: vec!["fallow".into()], modifiers: Vec::new(), drops: 6, modifier_drops: 0 },
         judged: Judged { months: 1.5, light: Light::D65 },
         tempts: vec!["darker-hides-it".into()],
@@ -246,6 +247,7 @@ fn client(say: &dyn Fn(&str) -> String) -> Client {
         hair: say("brown"),
         wish: say("Something quiet."),
         goal: "brown".into(),
+        further_goals: Vec::new(),
         health: vec![HealthNote { caution: "allergy".into(), note: say("None known.") }],
         existing: vec![OldWork {
             work: Work { paint: vec![(0, 0.1)], placement, months: 36.0 },

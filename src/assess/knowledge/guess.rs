@@ -37,4 +37,40 @@ impl AnswerForm {
         };
         (1.0 / answers.max(1.0)).min(GUESS_MOST)
     }
+
+    /// Chance that somebody who does not know comes to so much credit, 0 to 1, or more; at most [`GUESS_MOST`]. An order is credited by Kendall's tau, and
+    /// of its n! orders all are counted that reach it; of other forms only the right answer counts.
+    ///
+    /// ```
+    /// use healedhue::assess::knowledge::AnswerForm;
+    /// // Of 24 orders of four steps one is right, and three have a single pair the wrong way round: tau is 1 - 2 / 6.
+    /// assert_eq!(AnswerForm::Order(4).guess_at(1.0), 1.0 / 24.0);
+    /// assert_eq!(AnswerForm::Order(4).guess_at(0.6), 4.0 / 24.0);
+    /// ```
+    pub fn guess_at(self, credit: f64) -> f64 {
+        match self {
+            AnswerForm::Order(steps) if credit > 0.0 && credit < 1.0 => {
+                let steps = steps.min(MOST_ORDERED);
+                let pairs = steps * steps.saturating_sub(1) / 2;
+                let swapped = libm::floor((1.0 - credit) / 2.0 * pairs as f64 + 1e-9) as usize;
+                self.guess() * orders_within(steps, swapped)
+            }
+            _ => self.guess(),
+        }
+        .min(GUESS_MOST)
+    }
+}
+
+/// Steps beyond which an order in part right is as hard to guess as one of so many.
+const MOST_ORDERED: usize = 20;
+
+/// How many orders of so many steps have at most so many pairs the wrong way round (sums of Mahonian numbers, OEIS A008302): the next step goes before
+/// none, one, two and so on of those there are.
+fn orders_within(steps: usize, swapped: usize) -> f64 {
+    let mut orders = vec![0.0; swapped + 1];
+    orders[0] = 1.0;
+    for step in 1..steps {
+        orders = (0..=swapped).map(|pairs| orders[pairs.saturating_sub(step)..=pairs].iter().sum()).collect();
+    }
+    orders.iter().sum()
 }

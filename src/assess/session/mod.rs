@@ -162,7 +162,7 @@ impl<'c> Session<'c> {
     ) -> Result<Choice, AnswerError> {
         let chosen = outcome(self.course, exercise, answer)?;
         let credit = chosen.mark.credit;
-        let guess = form_of(&exercise.form).guess();
+        let guess = form_of(&exercise.form).guess_at(credit);
         self.progress.answered(&exercise.skill, &self.parameters, guess, credit, now);
         self.recent.asked(&Offer {
             id: &exercise.drill,

@@ -13,8 +13,20 @@ use crate::healing::{EXACT_WORKS, MONTHS, Placement, Work};
 use crate::pigment::Shelf;
 use crate::skin::{Phototype, Redness, Site, Skin, Undertone};
 
-const KEYS: [&str; 11] =
-    ["id", "name", "age", "about", "skin", "site", "hair", "wish", "goal", "health", "existing"];
+const KEYS: [&str; 12] = [
+    "id",
+    "name",
+    "age",
+    "about",
+    "skin",
+    "site",
+    "hair",
+    "wish",
+    "goal",
+    "further_goals",
+    "health",
+    "existing",
+];
 
 /// Reads a client from the file `stem.yaml`.
 pub(crate) fn read_client(root: &Node, stem: &str, shelf: &Shelf, reader: &mut Reader) -> Option<Client> {
@@ -36,6 +48,8 @@ pub(crate) fn read_client(root: &Node, stem: &str, shelf: &Shelf, reader: &mut R
     let site = fields.word_or_none("site", &Site::ALL).unwrap_or_default();
     let (hair, wish) = (fields.text("hair").value, fields.text("wish").value);
     let goal = fields.reference("goal", Thing::Goal).value;
+    let further_goals =
+        fields.references("further_goals", Thing::Goal).into_iter().map(|id| id.value).collect();
     let health = fields.list("health").iter().filter_map(|node| read_health(node, fields.reader)).collect();
     let existing = fields.list("existing");
     if existing.len() > EXACT_WORKS {
@@ -63,6 +77,7 @@ pub(crate) fn read_client(root: &Node, stem: &str, shelf: &Shelf, reader: &mut R
         hair,
         wish,
         goal,
+        further_goals,
         health,
         existing,
     })

@@ -23,7 +23,8 @@ const COMMON_KEYS: [&str; 5] = ["id", "family", "skill", "exercises", "options"]
 /// Keys of drills about clients.
 const CASE_KEYS: [&str; 5] = ["clients", "light", "tempts", "margin", "difficulty"];
 /// Keys of drills about mixes.
-const MIX_KEYS: [&str; 6] = ["bottles", "modifiers", "drops", "modifier_drops", "months", "goals"];
+const MIX_KEYS: [&str; 7] =
+    ["bottles", "modifiers", "drops", "modifier_drops", "months", "goals", "further_goals"];
 /// Keys of single families.
 const OWN_KEYS: [&str; 3] = ["questions", "ages_months", "asks"];
 
@@ -36,8 +37,10 @@ fn keys_of(family: Family) -> Vec<&'static str> {
     };
     match family {
         Family::Bottle | Family::Drops | Family::Remedy => mixes,
-        Family::Foresight | Family::Light => without(mixes, &["goals"]),
-        Family::Hindsight => [without(mixes, &["goals", "months"]), vec!["ages_months"]].concat(),
+        Family::Foresight | Family::Light => without(mixes, &["goals", "further_goals"]),
+        Family::Hindsight => {
+            [without(mixes, &["goals", "further_goals", "months"]), vec!["ages_months"]].concat()
+        }
         Family::Skin => [cases, &["asks"]].concat(),
         Family::Triage => vec!["clients", "tempts", "questions"],
         Family::Sequence | Family::Recall => vec!["questions"],
@@ -58,6 +61,7 @@ pub(crate) fn read_drill(node: &Node, shared: &Shared, reader: &mut Reader) -> O
         options: 0,
         clients: Vec::new(),
         goals: Vec::new(),
+        further_goals: false,
         limits: Limits { bottles: Vec::new(), modifiers: Vec::new(), drops: 0, modifier_drops: 0 },
         judged: Judged { months: HEALED_MONTHS, light: Light::D65 },
         tempts: Vec::new(),
@@ -292,6 +296,14 @@ fn read_cases(fields: &mut Fields<'_, '_>, shared: &Shared, drill: &mut Drill) {
     }
     drill.clients = values(clients);
     drill.goals = values(fields.references("goals", Thing::Goal));
+    drill.further_goals = fields.flag("further_goals").unwrap_or(false);
+    if drill.further_goals && !drill.goals.is_empty() {
+        let place = fields.key("further_goals").unwrap_or(&fields.place).clone();
+        fields
+            .reader
+            .error(&place, "the goals of this drill are listed, so no client's `further_goals` are drawn")
+            .help("leave out either `goals` or `further_goals`");
+    }
     drill.judged.months = fields.number_or(&MONTHS, HEALED_MONTHS);
     drill.judged.light = fields.word_or_none("light", &Light::ALL).unwrap_or_default();
     if drill.family == Family::Light && drill.judged.light == Light::D65 {
