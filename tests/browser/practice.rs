@@ -213,7 +213,7 @@ fn a_question_tells_of_the_bottles_it_names() {
     tab.press(ENTER, 1);
     tab.wait_until("document.querySelector('.named-bottles ul').checkVisibility()");
     axe::expect_accessible(&mut tab, "the bottles of a question");
-    for part in ["L*", "PR 101"] {
+    for part in ["L*", "PR\u{a0}101"] {
         assert!(
             tab.holds(&format!("document.querySelector('.named-bottles').textContent.includes({part:?})")),
             "{part}"
