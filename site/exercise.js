@@ -3,7 +3,27 @@
 // Everything that follows from every option was computed when the site was built and stands in the page, in the list of answers below
 // each exercise. Without this script that list can be opened by hand. With it, the list stays closed until an answer has been
 // given. Steps: read what was given, by the form of the answer; say what is amiss, or the credit and what follows.
-for (const form of document.querySelectorAll(".exercise form")) prepare(form);
+const forms = document.querySelectorAll(".exercise form");
+for (const form of forms) prepare(form);
+const library = document.querySelector('[data-part="library"]');
+if (library) moveLinks(library, forms);
+
+// The page links all bottles of its exercises once, at its end. Each exercise is given the links to those it names instead.
+function moveLinks(all, exercises) {
+  const links = [...all.querySelectorAll("a")];
+  const without = new Set(links);
+  for (const form of exercises) {
+    const asked = [form.querySelector("fieldset"), ...form.querySelectorAll(".case .swatch b")].map((part) => part.textContent).join(" ");
+    const words = new Set(asked.match(/[\p{L}\p{N}]+/gu));
+    const named = links.filter(({ textContent: name }) => words.has(name) || (name.includes(" ") && asked.includes(name)));
+    if (named.length === 0) continue;
+    const line = paragraph("small to-library", message("drill-bottles"));
+    named.forEach((link, place) => line.append(place > 0 ? ", " : " ", link.cloneNode(true)));
+    form.querySelector("fieldset").after(line);
+    for (const link of named) without.delete(link);
+  }
+  all.hidden = without.size === 0;
+}
 
 function prepare(form) {
   const part = (name) => form.querySelector(`[data-part="${name}"]`);

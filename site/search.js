@@ -9,11 +9,18 @@
   const findings = globalThis.healedhueCourse;
   // Letters with and without accents are the same; an asterisk of L*a*b* is no part of a word.
   const plain = (word) => word.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
+  // Every word of the course.
+  const known = new Set();
   const index = new MiniSearch({
-    fields: ["title", "part", "text"],
-    processTerm: (word) => plain(word) || null,
+    fields: ["title", "also", "part", "text"],
+    processTerm: (word) => {
+      const term = plain(word);
+      known.add(term);
+      return term || null;
+    },
     searchOptions: {
-      boost: { title: 4, part: 2 },
+      processTerm: (word) => plain(word) || null,
+      boost: { title: 4, also: 4, part: 2 },
       prefix: (word) => word.length > 2,
       fuzzy: (word) => (word.length > 5 ? 0.2 : 0),
       combineWith: "AND",
@@ -21,10 +28,28 @@
     },
   });
   index.addAll(findings);
-  // Of words of four or five letters so many are like one another that a slip is looked for only where there is nothing else.
+  const begins = (word) => known.has(word) || (word.length > 2 && [...known].some((other) => other.startsWith(word)));
+  // What a word becomes where two neighbouring letters are exchanged, if that is a word of the course: one slip of the fingers, though
+  // two letters are wrong.
+  const exchanged = (word) => {
+    const letters = [...word];
+    const swaps = letters.slice(1).map((letter, at) => [...letters.slice(0, at), letter, letters[at], ...letters.slice(at + 2)].join(""));
+    return [...new Set(swaps)].filter((swap) => swap !== word && begins(swap));
+  };
+  // Of words of four or five letters so many are like one another that a slip is looked for only where there is nothing else, and only in
+  // words that are not there as they are written.
+  const forgiving = (written) => {
+    const word = plain(written);
+    if (word.length < 4 || begins(word)) return word;
+    const swaps = exchanged(word);
+    if (swaps.length > 0) return { combineWith: "OR", fuzzy: 0, queries: swaps };
+    return { queries: [word], fuzzy: word.length > 5 ? 0.2 : 1 };
+  };
   const find = (words) => {
     const found = index.search(words);
-    return found.length > 0 ? found : index.search(words, { fuzzy: (word) => (word.length > 5 ? 0.2 : word.length > 3 ? 1 : 0) });
+    if (found.length > 0) return found;
+    const queries = MiniSearch.getDefault("tokenize")(words).filter((word) => plain(word) !== "").map(forgiving);
+    return index.search({ combineWith: "AND", queries });
   };
 
   const element = (name, text, kind) => {

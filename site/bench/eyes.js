@@ -5,6 +5,8 @@ function bindEyes() {
   const show = () => {
     document.body.dataset.eyes = choice.value;
     byId("eyes_note").hidden = choice.value === "";
+    // On paper there is no choice to read it from.
+    say(byId("eyes_told"), choice.value === "" ? "" : message("screen-eyes-told", { eyes: choice.selectedOptions[0].textContent }));
   };
   choice.addEventListener("input", show);
   // A browser may have kept what was chosen before.

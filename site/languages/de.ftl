@@ -406,6 +406,8 @@ swatch-beyond = von diesem Bildschirm nicht darstellbar: die nächstliegende Far
 swatch-bare = { $label }: unbehandelte Haut, { $words }
 swatch-bottle = { $name }: die Farbe in der Flasche, { $words }
 swatch-in-bottle = In der Flasche
+swatch-alone = Für sich
+swatch-colourant = { $name }: das Farbmittel für sich, { $words }
 swatch-work = { $label }: { $words }
 swatch-goal = Ziel: { $name }
 swatch-goal-note = erreicht bis ΔE00 { $distance }; Ton gegen diese Haut: { $tone }
@@ -484,6 +486,7 @@ text-lesson = Lektion { $number }
 text-objectives = Nach dieser Lektion können Sie
 text-needs = Vorher lesen
 text-skills = Übt
+text-bottles = Die Flaschen dieser Aufgaben, zum Nachsehen:
 text-practice = Mehr davon, frisch erstellt: <a href="{ $href }">diese Lektion üben</a>.
 
 ## Startseite
@@ -557,6 +560,7 @@ model-source-fading = Verblassen, Wandern und Heilung: allgemeine Erfahrung, kei
 ## Flaschen
 
 bottles-description = Jede Flasche des Kurses: ihre Farbe, ihre Farbmittel mit Colour-Index-Namen und wo sie eingeschränkt sind.
+colourants-lead = Was in den Flaschen ist, eines nach dem anderen. Das Farbfeld zeigt das Farbmittel für sich, in einer Schicht, durch die nichts mehr zu sehen ist. Starke sehen dort fast schwarz aus; verdünnt und in der Haut tun sie das nicht.
 bottles-restricted = <strong>Eingeschränkt: { $place }.</strong> { $index }: { $rule }, seit { $since }. Quelle: { $source }.
 bottles-lead = Was in jeder Flasche dieses Kurses ist. Das Farbmuster zeigt die Farbe in der Flasche: Pigment ohne Haut. So heilt es nicht ab.
 bottles-about = Farbmittel stehen mit ihren Colour-Index-Namen da, wie ein Hersteller sie angeben muss, und jedes mit seinem Anteil am Pigment. Die Halbwertszeit ist die Zeit, nach der vom Abgeheilten die Hälfte übrig ist. Als <em>repräsentativ</em> gekennzeichnete Zahlen sind plausibel und nicht gemessen: siehe <a href="{ $href }">Über das Modell</a>. Regeln sind von Ort zu Ort verschieden und ändern sich: Sehen Sie in den örtlichen Vorschriften nach, bevor Sie etwas kaufen oder verwenden.
@@ -580,8 +584,10 @@ bottles-contents = Was in { $name } ist
 bottles-content = <strong>{ $share }</strong> <a href="{ $href }">{ $index }</a> { $name }, Halbwertszeit { $months } Monate
 bottles-whole = die Farbe als Ganzes
 bottles-colourants = Farbmittel
+colourants-description = Alle Farbmittel des Kurses: Name und Nummer im Colour Index, wie sie aussehen, wie lange sie bleiben und wo sie beschränkt sind.
 bottles-colourant = Klasse: { $class }. Halbwertszeit: { $months } Monate. Wandert tiefer: { $drift }. Grundlage: { $basis }.
 bottles-in-bottles = In:
+bottles-in-none = In keiner Flasche dieses Kurses.
 bottles-drift = { $distance } mm
 bottles-hardly = kaum
 bottles-without-skin = Die Farbe ist die in der Flasche, ohne Haut.
@@ -993,6 +999,7 @@ screen-promise = <strong>Die Vorhersagen dienen dem Unterricht und versprechen n
 screen-starting = Das Rechenwerk startet …
 screen-goal-tone = Ton gegen diese Haut: { $tone }
 screen-eyes = Gesehen mit
+screen-eyes-told = Farbfelder, gesehen mit: { $eyes }.
 screen-eyes-note = Die Farbfelder stehen da, wie solche Augen sie sehen, simuliert für die volle Farbsehschwäche: Die meisten, die eine haben, sehen etwas zwischen diesem und dem Gewohnten. Wörter und Zahlen bleiben die der Farbe selbst. <a href="{ $href }">Mehr über andere Augen</a>.
 
 ## Der Mischtisch
@@ -1203,6 +1210,23 @@ practice-begin = Beginnen
 practice-mark = Meine Antwort bewerten
 practice-next = Nächste Aufgabe
 practice-end = Sitzung beenden
+practice-left = Eine Sitzung, die Sie verlassen haben
+practice-left-of = { $answers ->
+    [one] Sie waren bei Aufgabe { $number } von { $count } ({ $skill }). Ihre { $answers } Antwort steht in Ihrem Lernstand; Sie können dort weitermachen, wo Sie waren.
+   *[other] Sie waren bei Aufgabe { $number } von { $count } ({ $skill }). Ihre { $answers } Antworten stehen in Ihrem Lernstand; Sie können dort weitermachen, wo Sie waren.
+}
+practice-left-at = { $answers ->
+    [one] Sie waren bei Aufgabe { $number } ({ $skill }). Ihre { $answers } Antwort steht in Ihrem Lernstand; Sie können dort weitermachen, wo Sie waren.
+   *[other] Sie waren bei Aufgabe { $number } ({ $skill }). Ihre { $answers } Antworten stehen in Ihrem Lernstand; Sie können dort weitermachen, wo Sie waren.
+}
+practice-left-other = die verlassene Sitzung lässt sich nicht noch einmal herstellen
+practice-go-on = Weitermachen
+practice-let-go = Beenden
+practice-bottles = { $count ->
+    [one] Die Flasche dieser Aufgabe
+   *[other] Die { $count } Flaschen dieser Aufgabe
+}
+practice-bottles-about = Die Farben sind die in der Flasche, ohne Haut; Farbmittel stehen mit ihrem Anteil da. Jeder Name führt an seinen Platz in der Flaschensammlung. Wenn Sie diese Seite verlassen, können Sie mit der Sitzung weitermachen, sobald Sie zurückkommen.
 practice-shown = Was diese Sitzung gezeigt hat
 practice-known = Was Sie können
 practice-percentages = Die Prozentwerte sind aus Ihren Antworten geschätzt. Sie sinken mit den Tagen ohne Übung, langsamer nach richtigen Antworten an verschiedenen Tagen.
@@ -1357,6 +1381,7 @@ practice-failed = Etwas ist schiefgegangen: { $why }. Laden Sie die Seite neu; I
 ## Aufgaben, die eine Seite bewertet: Lernseiten und Prüfungsbogen
 
 drill-choose-one = Wählen Sie zuerst eine Möglichkeit.
+drill-bottles = Die Flaschen, zum Nachsehen:
 drill-choose-some = Wählen Sie mindestens eine.
 drill-number-steps = Jedes bekommt eine Nummer von 1 bis { $count }, jede Nummer einmal.
 drill-whole-drops = Tropfen sind ganze Zahlen.

@@ -392,6 +392,8 @@ swatch-beyond = beyond this screen: the nearest colour it can show
 swatch-bare = { $label }: bare skin, { $words }
 swatch-bottle = { $name }: the colour in the bottle, { $words }
 swatch-in-bottle = In the bottle
+swatch-alone = By itself
+swatch-colourant = { $name }: the colourant by itself, { $words }
 swatch-work = { $label }: { $words }
 swatch-goal = Goal: { $name }
 swatch-goal-note = reached within ΔE00 { $distance }; tone against this skin: { $tone }
@@ -470,6 +472,7 @@ text-lesson = Lesson { $number }
 text-objectives = After this lesson you can
 text-needs = Read before
 text-skills = Trains
+text-bottles = The bottles of these exercises, in the library:
 text-practice = More of the same, made afresh: <a href="{ $href }">practise this lesson</a>.
 
 ## Home page
@@ -543,6 +546,7 @@ model-source-fading = Fading, drift and healing: common practice, no source.
 ## Bottles
 
 bottles-description = Every bottle of the course: its colour, its colourants by Colour Index name, and where they are restricted.
+colourants-lead = What is in the bottles, one by one. The swatch is the colourant by itself, in a layer through which nothing is seen. Strong ones look nearly black there; thinned, and in skin, they do not.
 bottles-restricted = <strong>Restricted in { $place }.</strong> { $index }: { $rule }, since { $since }. Source: { $source }.
 bottles-lead = What is in each bottle of this course. The swatch is the colour in the bottle: pigment without skin. It is not what heals.
 bottles-about = Colourants are named by their Colour Index names, the way a maker has to declare them, and each by its share of the pigment. The half-life is the time after which half of what healed is left. Numbers marked <em>representative</em> are plausible and not measured: see <a href="{ $href }">about the model</a>. Rules differ from place to place and change: check your local code before you buy or use anything.
@@ -566,8 +570,10 @@ bottles-contents = What is in { $name }
 bottles-content = <strong>{ $share }</strong> <a href="{ $href }">{ $index }</a> { $name }, half-life { $months } months
 bottles-whole = the paint as a whole
 bottles-colourants = Colourants
+colourants-description = Every colourant of the course: its Colour Index name and number, how it looks, how long it stays, and where it is restricted.
 bottles-colourant = Class: { $class }. Half-life: { $months } months. Wanders deeper: { $drift }. Basis: { $basis }.
 bottles-in-bottles = In:
+bottles-in-none = In no bottle of this course.
 bottles-drift = { $distance } mm
 bottles-hardly = hardly
 bottles-without-skin = The colour is that in the bottle, without skin.
@@ -979,6 +985,7 @@ screen-promise = <strong>Predictions are for teaching, never a promise of a resu
 screen-starting = The engine is starting …
 screen-goal-tone = tone against this skin: { $tone }
 screen-eyes = As seen by
+screen-eyes-told = Swatches as seen by: { $eyes }.
 screen-eyes-note = Swatches are shown as such eyes see them, simulated for the full deficiency: most people who have it see something between this and the usual. Words and numbers stay those of the colour itself. <a href="{ $href }">More about other eyes</a>.
 
 ## The bench
@@ -1189,6 +1196,23 @@ practice-begin = Begin
 practice-mark = Mark my answer
 practice-next = Next exercise
 practice-end = End the session
+practice-left = A session you left
+practice-left-of = { $answers ->
+    [one] You left at exercise { $number } of { $count } ({ $skill }). Your { $answers } answer is in your record; you can go on where you were.
+   *[other] You left at exercise { $number } of { $count } ({ $skill }). Your { $answers } answers are in your record; you can go on where you were.
+}
+practice-left-at = { $answers ->
+    [one] You left at exercise { $number } ({ $skill }). Your { $answers } answer is in your record; you can go on where you were.
+   *[other] You left at exercise { $number } ({ $skill }). Your { $answers } answers are in your record; you can go on where you were.
+}
+practice-left-other = the session that was left cannot be made again
+practice-go-on = Go on
+practice-let-go = End it
+practice-bottles = { $count ->
+    [one] The bottle of this question
+   *[other] The { $count } bottles of this question
+}
+practice-bottles-about = Colours are those in the bottle, without skin; colourants stand by share. Each name leads to its place in the library. If you leave this page, you can go on with the session when you come back.
 practice-shown = What this session has shown
 practice-known = What you know
 practice-percentages = Percentages are estimates from your answers. They fall with the days without practice, more slowly after right answers on different days.
@@ -1343,6 +1367,7 @@ practice-failed = Something went wrong: { $why }. Load the page again; your kept
 ## Exercises that a page marks: study pages and papers
 
 drill-choose-one = Choose one option first.
+drill-bottles = The bottles, in the library:
 drill-choose-some = Choose at least one.
 drill-number-steps = Give each a number from 1 to { $count }, each number once.
 drill-whole-drops = Drops are whole numbers.

@@ -159,12 +159,30 @@ const forms = {
   },
 };
 
+// What is in the bottles that a question names, as worksheets tell it: closed, so that who knows them is not kept.
+function bottlesOf({ bottles }) {
+  const entries = bottles.map((id) => {
+    const { name, about, recipe, words, colour, href, rules } = COURSE.bottles[id];
+    const link = made("a", "", name);
+    link.href = href;
+    const drawing = new Drawing();
+    drawing.paint(colour, null);
+    drawing.svg.setAttribute("aria-hidden", "true");
+    const text = [made("p", "", made("strong", "", link), ` ${about}`), made("p", "small", `${words}, ${labInWords(colour.lab)}`), made("p", "small", recipe)];
+    const restricted = rules.map((rule) => made("p", "warning", made("strong", "", message("screen-restricted")), ` ${rule}.`));
+    return made("li", "named-bottle", made("div", "drop-chip", drawing.svg), made("div", "drop-text", ...text, ...restricted));
+  });
+  const title = made("summary", "", message("practice-bottles", { count: bottles.length }));
+  return made("details", "named-bottles", title, made("p", "small", message("practice-bottles-about")), made("ul", "", ...entries));
+}
+
 // Draws a question into the form; gives the reader of its answer.
 function showQuestion(form, view) {
   const site = view.case?.site ?? "brow";
   const { parts, read } = forms[view.form.kind](view.form, site);
   const answer = made("fieldset", "", made("legend", "", view.ask), ...parts);
   const content = view.case ? [caseOf(view.case), answer] : [answer];
+  if (view.bottles.length > 0) content.push(bottlesOf(view));
   if (view.case) {
     const link = made("a", "", message("practice-caution"));
     link.href = COURSE.links.cautions;

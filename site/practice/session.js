@@ -16,14 +16,50 @@ class Sitting {
   async begin(what, extent) {
     const [kind, id] = what.split("=");
     const minutes = extent.endsWith("minutes") ? Number.parseInt(extent, 10) : null;
-    Object.assign(this, { number: 0, count: minutes || !extent ? null : Number(extent), minutes, begun: now(), marking: false });
-    const begun = await this.maker.ask("begin", { progress: this.record.text, seed: anySeed(), now: now(), minutes, ...(kind ? { [kind]: id } : {}) });
-    say(byId("session_plan"), begun.plan.length > 0 ? message("practice-plan", { skills: begun.plan.map(({ skill, count }) => message("practice-plan-skill", { skill, count })).join("; ") }) : "");
+    const request = { progress: this.record.text, seed: anySeed(), now: now(), minutes, ...(kind ? { [kind]: id } : {}) };
+    await this.opened(Kept.begun(what, extent, request));
+    this.prepare();
+    await this.show();
+  }
+
+  // Goes on with a session that was left: what was asked and replied is asked and replied again.
+  async goOn(kept) {
+    this.record.text = kept.request.progress;
+    await this.opened(kept);
+    const slow = setTimeout(() => say(byId("session_wait"), message("practice-making")), 200);
+    let told;
+    try {
+      for (const { next, drill, number, reply } of kept.questions) {
+        this.view = await this.maker.ask("next", next);
+        if (this.view?.drill !== drill || this.view.number !== number) throw new Error(message("practice-left-other"));
+        told = reply && (await this.maker.ask("reply", reply));
+        // What another window has kept meanwhile is noticed as in any session.
+        if (told) this.record.text = told.progress;
+        this.number += 1;
+      }
+    } finally {
+      clearTimeout(slow);
+      say(byId("session_wait"), "");
+    }
+    if (this.number === 0) {
+      this.prepare();
+      await this.show();
+      return;
+    }
+    this.put();
+    if (told) this.tell(told);
+  }
+
+  // The engine begins a session; nothing is shown yet.
+  async opened(kept) {
+    const { extent, request } = kept;
+    const count = request.minutes || !extent ? null : Number(extent);
+    Object.assign(this, { kept, number: 0, count, minutes: request.minutes, begun: request.now, marking: false, view: undefined });
+    const begun = await this.maker.ask("begin", request);
+    say(byId("session_plan"), begun.plan.length > 0 ? message("practice-plan", { skills: begun.plan.map(({ skill, count: times }) => message("practice-plan-skill", { skill, count: times })).join("; ") }) : "");
     this.running = true;
     this.wait();
     byId("session").hidden = false;
-    this.prepare();
-    await this.show();
   }
 
   left() {
@@ -33,7 +69,8 @@ class Sitting {
   // Has the next exercise made.
   prepare() {
     performance.mark("exercise-asked");
-    this.coming = this.maker.ask("next", { minutes: this.left(), now: now() });
+    this.asking = { minutes: this.left(), now: now() };
+    this.coming = this.maker.ask("next", this.asking);
     this.coming.then(() => performance.measure("exercise-made", "exercise-asked"), () => {});
   }
 
@@ -41,7 +78,11 @@ class Sitting {
   wait() {
     this.open = undefined;
     byId("question").hidden = true;
+    byId("session_eyes").hidden = true;
     byId("mark").hidden = true;
+    byId("next").hidden = true;
+    byId("verdict").replaceChildren();
+    byId("outcome").replaceChildren();
   }
 
   async show() {
@@ -66,14 +107,26 @@ class Sitting {
     }
     this.number += 1;
     this.view = view;
-    this.open = showQuestion(byId("question"), view);
+    this.kept.asked(this.asking, view);
+    this.put();
+  }
+
+  // Shows the question.
+  put() {
+    this.open = showQuestion(byId("question"), this.view);
     byId("question").hidden = false;
+    this.offerEyes();
     const title = byId("session_title");
-    say(title, this.titleOf(view.skill));
+    say(title, this.titleOf(this.view.skill));
     byId("mark").hidden = false;
     // The question begins at the top of the screen, not below the head of the page.
     title.focus({ preventScroll: true });
     title.scrollIntoView();
+  }
+
+  // Other eyes are offered where there is anything to see with them.
+  offerEyes() {
+    byId("session_eyes").hidden = !byId("session").querySelector(".swatch, .drop-chip");
   }
 
   titleOf(skill) {
@@ -92,9 +145,10 @@ class Sitting {
     }
     this.marking = true;
     const elsewhere = this.record.elsewhere();
+    const reply = { answer, now: now(), ...(elsewhere === undefined ? {} : { progress: elsewhere }) };
     let told;
     try {
-      told = await this.maker.ask("reply", { answer, now: now(), ...(elsewhere === undefined ? {} : { progress: elsewhere }) });
+      told = await this.maker.ask("reply", reply);
     } catch (error) {
       // "answer: what is amiss"
       say(byId("verdict"), `${capitalised(error.message.replace(/^answer: /, ""))}.`);
@@ -102,21 +156,29 @@ class Sitting {
     } finally {
       this.marking = false;
     }
+    this.kept.replied(reply);
     const kept = this.record.keep(told.progress);
     if (this.record.keeps && !kept) say(byId("keep_words"), message("practice-not-kept-now"));
+    this.tell(told, elsewhere === undefined ? [] : [` ${message("practice-elsewhere")}`]);
+  }
+
+  // Shows what follows from the answer, and has the next question made.
+  tell(told, notes = []) {
     const last = this.count !== null && this.number >= this.count;
     if (!last) this.prepare();
     this.open.close();
     byId("mark").hidden = true;
     byId("next").hidden = last;
-    const notes = elsewhere === undefined ? [] : [` ${message("practice-elsewhere")}`];
     byId("verdict").replaceChildren(made("strong", "", verdictOf(told)), ` ${told.consequence}`, ...notes);
-    showOutcome(byId("outcome"), this.view, told).focus();
+    const title = showOutcome(byId("outcome"), this.view, told);
+    this.offerEyes();
+    title.focus();
   }
 
   async end() {
     if (!this.running) return;
     this.running = false;
+    Kept.drop();
     byId("session").hidden = true;
     const amiss = this.amiss;
     this.amiss = undefined;

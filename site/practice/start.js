@@ -10,15 +10,38 @@ class Practice {
       event.preventDefault();
       this.begin();
     });
-    this.keeping = new Keeping(maker, this.record, () => this.standing());
+    byId("go_on").addEventListener("click", () => this.goOn());
+    byId("let_go").addEventListener("click", () => {
+      Kept.drop();
+      this.offer();
+      byId("begin").focus();
+    });
+    this.keeping = new Keeping(maker, this.record, () => {
+      // Another record has taken the place of the one that a session was left with.
+      if (this.ready) Kept.drop();
+      this.offer();
+      return this.standing();
+    });
     addEventListener("hashchange", () => this.follow());
     bindEyes();
   }
 
   async start() {
     await this.keeping.open();
+    this.ready = true;
     byId("practice").hidden = false;
     this.follow(true);
+    if (!byId("kept").hidden && location.hash === "") byId("go_on").focus({ preventScroll: true });
+  }
+
+  // Offers to go on with a session that was left.
+  offer() {
+    const { questions, extent } = Kept.left() ?? { questions: [] };
+    byId("kept").hidden = questions.length === 0;
+    if (questions.length === 0) return;
+    const { skill } = questions.at(-1);
+    const values = { number: questions.length, count: Number(extent), skill, answers: questions.filter(({ reply }) => reply).length };
+    say(byId("kept_words"), message(values.count > 0 ? "practice-left-of" : "practice-left-at", values));
   }
 
   async standing() {
@@ -45,27 +68,38 @@ class Practice {
     byId("practice_trouble").hidden = text === "";
   }
 
-  async begin() {
+  begin() {
+    return this.running(byId("what").value, () => this.sitting.begin(byId("what").value, byId("extent").value));
+  }
+
+  goOn() {
+    const kept = Kept.left();
+    return this.running(kept.what, () => this.sitting.goOn(kept));
+  }
+
+  // Has a session of these questions begun by `open`.
+  async running(what, open) {
     this.trouble("");
-    byId("begin").disabled = true;
+    for (const id of ["begin", "go_on"]) byId(id).disabled = true;
     try {
       const elsewhere = this.record.elsewhere();
       if (elsewhere !== undefined) this.record.text = elsewhere;
-      byId("summary").hidden = true;
-      byId("choose").hidden = true;
-      byId("standing").hidden = true;
+      for (const id of ["summary", "choose", "kept", "standing"]) byId(id).hidden = true;
       this.keeping.settle();
-      await this.questions.load(byId("what").value);
-      await this.sitting.begin(byId("what").value, byId("extent").value);
+      await this.questions.load(what);
+      await open();
     } catch (error) {
       this.trouble(message("practice-failed", { why: error.message }));
+      Kept.drop();
       await this.over();
     }
-    byId("begin").disabled = false;
+    for (const id of ["begin", "go_on"]) byId(id).disabled = false;
   }
 
   async over() {
+    this.sitting.running = false;
     byId("session").hidden = true;
+    this.offer();
     byId("choose").hidden = false;
     byId("standing").hidden = false;
     await this.standing();

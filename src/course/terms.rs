@@ -1,5 +1,6 @@
 //! Where a text mentions glossary terms: whole words, in capitals or not, in the plural with `s` and in the forms that the author gives
-//! too, and the longest term where several begin.
+//! too, and the longest term where several begin. A phrase that holds a term in another sense, as the author gives it, is found like a term
+//! and mentions none.
 //!
 //! Entry points: [`TermFinder::new`], once for a course; [`TermFinder::term_at`] at the beginning of a word;
 //! [`TermFinder::terms_in`] for a whole text.
@@ -19,8 +20,8 @@ pub struct TermFinder {
 struct Phrase {
     /// Its characters in lower case; a space stands for any white space.
     characters: Vec<char>,
-    /// Index of the term.
-    term: usize,
+    /// Index of the term; none where the phrase holds one in another sense.
+    term: Option<usize>,
 }
 
 impl TermFinder {
@@ -28,17 +29,14 @@ impl TermFinder {
     pub fn new(terms: &[Term]) -> Self {
         let mut finder = TermFinder::default();
         for (place, term) in terms.iter().enumerate() {
-            for written in std::iter::once(&term.term).chain(&term.forms).flat_map(|form| ways_to_write(form))
-            {
+            let meant = std::iter::once(&term.term).chain(&term.forms).flat_map(|form| ways_to_write(form));
+            let not_meant = term.not_in.iter().map(|phrase| (single_spaced(phrase), None));
+            for (written, term) in meant.map(|written| (written, Some(place))).chain(not_meant) {
                 let characters: Vec<char> = written.to_lowercase().chars().collect();
                 let first = first_word(&written);
                 // What does not begin with a word cannot be found by one.
                 if !first.is_empty() {
-                    finder
-                        .phrases
-                        .entry(first.to_lowercase())
-                        .or_default()
-                        .push(Phrase { characters, term: place });
+                    finder.phrases.entry(first.to_lowercase()).or_default().push(Phrase { characters, term });
                 }
             }
         }
@@ -50,8 +48,8 @@ impl TermFinder {
         finder
     }
 
-    /// The longest term at the beginning of `text`, and its length there; `after` follows the text.
-    pub fn term_at(&self, text: &str, after: Option<char>) -> Option<(usize, usize)> {
+    /// The longest phrase at the beginning of `text`: its length there, and the term that it mentions, if any; `after` follows the text.
+    pub fn term_at(&self, text: &str, after: Option<char>) -> Option<(usize, Option<usize>)> {
         let first = first_word(text).to_lowercase();
         let singular = first.strip_suffix('s').unwrap_or(&first);
         [first.as_str(), singular]
@@ -70,7 +68,7 @@ impl TermFinder {
         while let Some(next) = text[at..].chars().next() {
             let begins_word = is_of_word(next) && !before.is_some_and(is_of_word);
             let term = self.term_at(&text[at..], None).filter(|_| begins_word);
-            found.extend(term.map(|(_, term)| term));
+            found.extend(term.and_then(|(_, term)| term));
             at += term.map_or(next.len_utf8(), |(length, _)| length);
             before = text[..at].chars().next_back();
         }
@@ -106,13 +104,17 @@ impl Phrase {
 
 /// A term as it is given; one like "individual typology angle (ITA)" also without the brackets, and what they hold.
 fn ways_to_write(term: &str) -> Vec<String> {
-    let whole = term.split_whitespace().collect::<Vec<_>>().join(" ");
+    let whole = single_spaced(term);
     let mut ways = Vec::new();
     if let Some((long, short)) = whole.strip_suffix(')').and_then(|whole| whole.split_once(" (")) {
         ways.extend([long.to_owned(), short.to_owned()]);
     }
     ways.push(whole);
     ways
+}
+
+fn single_spaced(text: &str) -> String {
+    text.split_whitespace().collect::<Vec<_>>().join(" ")
 }
 
 /// Whether a character can be part of a word; `blue-grey` is one.

@@ -67,6 +67,8 @@ pub struct Term {
     pub term: String,
     /// Other forms of it that texts use: plurals and cases that do not end in `s`.
     pub forms: Vec<String>,
+    /// Phrases that hold it in another sense: there it is not meant.
+    pub not_in: Vec<String>,
     /// What it means.
     pub means: String,
     /// Ids of related terms.

@@ -19,6 +19,7 @@ mod judge;
 mod lasting;
 mod light;
 mod marking;
+mod named;
 mod outcome;
 mod place;
 #[cfg(feature = "program")]
@@ -46,6 +47,7 @@ pub use grid::mixes;
 pub use lasting::{LOOKED_AT_MONTHS, Later, over_time};
 pub use marking::WORTHLESS;
 pub use marking::credit;
+pub use named::bottles_named;
 pub use outcome::{mark, outcome};
 #[cfg(feature = "program")]
 pub use pools::{EXERCISES_PER_SHOWN, Step, pool_size, pools, pools_from};

@@ -5,7 +5,7 @@
 use super::skill_name;
 use crate::colour::{Lab, Light};
 use crate::course::{Client, Course, Technique};
-use crate::exercise::{Case, Choice, Exercise, Form, Placed};
+use crate::exercise::{Case, Choice, Exercise, Form, Placed, bottles_named};
 use crate::foresee::Shown;
 use crate::healing::{Appearance, Placement, Reading};
 use crate::pigment::Mix;
@@ -32,6 +32,8 @@ pub struct QuestionView<'a> {
     pub case: Option<CaseView<'a>>,
     /// How it is answered.
     pub form: FormView<'a>,
+    /// Ids of the bottles it names.
+    pub bottles: Vec<&'a str>,
 }
 
 /// A case as it is told.
@@ -159,6 +161,7 @@ impl<'a> QuestionView<'a> {
             ask: &exercise.ask,
             case: exercise.case.as_ref().zip(client).map(|(case, client)| CaseView::of(course, case, client)),
             form: FormView::of(course, exercise),
+            bottles: bottles_named(course, exercise),
         }
     }
 }

@@ -75,11 +75,13 @@ fn said(html: &str) -> String {
 const IN_A_LINE: [&str; 8] = ["a", "strong", "em", "code", "span", "sub", "sup", "q"];
 
 /// What our pages escape, the ampersand last.
-const ENTITIES: [(&str, &str); 7] = [
+const ENTITIES: [(&str, &str); 8] = [
     ("&nbsp;", " "),
     ("&lt;", "<"),
     ("&gt;", ">"),
     ("&quot;", "\""),
+    // As the templates escape text, and as their library does.
+    ("&#39;", "'"),
     ("&#x27;", "'"),
     ("&#x2f;", "/"),
     ("&amp;", "&"),

@@ -13,6 +13,7 @@ pub(super) enum Section {
     Progress,
     Bench,
     Bottles,
+    Colourants,
     Clients,
     Misconceptions,
     Glossary,
@@ -22,12 +23,13 @@ pub(super) enum Section {
 }
 
 /// The navigation, in order, with the messages that name it.
-const SECTIONS: [(Section, &str, &str); 11] = [
+const SECTIONS: [(Section, &str, &str); 12] = [
     (Section::Course, "frame-course", plan::HOME),
     (Section::Practice, "frame-practice", plan::PRACTICE),
     (Section::Progress, "frame-progress", plan::PROGRESS),
     (Section::Bench, "frame-bench", plan::BENCH),
     (Section::Bottles, "frame-bottles", plan::BOTTLES),
+    (Section::Colourants, "bottles-colourants", plan::COLOURANTS),
     (Section::Clients, "frame-clients", plan::CLIENTS),
     (Section::Misconceptions, "frame-misconceptions", plan::MISCONCEPTIONS),
     (Section::Glossary, "frame-glossary", plan::GLOSSARY),

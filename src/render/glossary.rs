@@ -2,7 +2,8 @@
 //!
 //! Entry points: [`Glossary::new`], once for a course, and [`Mentions::linked`], for every piece of a page's text. The first
 //! mention of each term on a page becomes a link: whole words, in capitals or not, in the plural with `s` and in given forms too, and the longest
-//! term where several begin. Links, headings, code and pictures are left as they are.
+//! term where several begin. Phrases in which the author says that a term has another sense are left as they are, and so are links,
+//! headings, code, pictures, and a term that stands alone in a cell of a table: there it is a label or a value.
 
 use super::plan::{self, href_to};
 use crate::course::{Term, TermFinder, is_of_word};
@@ -51,7 +52,9 @@ impl Mentions<'_> {
             match &events[at] {
                 Event::Start(tag) if is_left_alone(&tag.to_end()) => left_alone += 1,
                 Event::End(tag) if is_left_alone(tag) => left_alone = left_alone.saturating_sub(1),
-                Event::Text(text) if left_alone == 0 => {
+                Event::Text(text)
+                    if left_alone == 0 && !self.is_alone(text, &events[..at], &events[at + 1..]) =>
+                {
                     let before = beside(events[..at].iter().rev(), true);
                     let after = beside(events[at + 1..].iter(), false);
                     self.link_text(text, before, after, &mut linked);
@@ -62,6 +65,14 @@ impl Mentions<'_> {
             linked.push(events[at].clone());
         }
         linked
+    }
+
+    /// Whether a text is all there is in a cell of a table, and nothing but a term.
+    fn is_alone(&self, text: &str, before: &[Event], after: &[Event]) -> bool {
+        let in_cell = matches!(before.last(), Some(Event::Start(Tag::TableCell)))
+            && matches!(after.first(), Some(Event::End(TagEnd::TableCell)));
+        let text = text.trim();
+        in_cell && self.glossary.finder.term_at(text, None).is_some_and(|(end, _)| end == text.len())
     }
 
     fn link_text<'e>(
@@ -78,7 +89,7 @@ impl Mentions<'_> {
             let begins_word = is_of_word(next) && !before.is_some_and(is_of_word);
             let found = self.glossary.finder.term_at(&text[at..], after).filter(|_| begins_word);
             let length = found.map_or(next.len_utf8(), |(length, _)| length);
-            if let Some((length, term)) = found
+            if let Some((length, Some(term))) = found
                 && self.seen.insert(term)
             {
                 if done < at {
@@ -130,6 +141,11 @@ mod tests {
         let term = |id: &str, term: &str| Term {
             id: id.to_owned(),
             term: term.to_owned(),
+            not_in: if id == "glass" {
+                vec!["glass of  wine".to_owned(), "window glass".to_owned()]
+            } else {
+                Vec::new()
+            },
             forms: if id == "glass" { vec!["glasses".to_owned()] } else { Vec::new() },
             means: String::new(),
             see: Vec::new(),
@@ -144,7 +160,7 @@ mod tests {
             term("odd", "a<b & \"c\""),
             term("glass", "glass"),
         ]);
-        let parser = Parser::new(text).map(|event| match event {
+        let parser = Parser::new_ext(text, crate::course::markdown_options()).map(|event| match event {
             Event::SoftBreak => Event::Text("\n".into()),
             event => event,
         });
@@ -169,6 +185,27 @@ mod tests {
         ] {
             assert_eq!(marked(text).trim(), html);
         }
+    }
+
+    #[test]
+    fn a_phrase_of_another_sense_mentions_nothing() {
+        for (text, html) in [
+            ("A glass of wine, then a glass.", "<p>A glass of wine, then a [glass|glass].</p>"),
+            ("Two glasses of wine", "<p>Two [glass|glasses] of wine</p>"),
+            ("Window\nglass", "<p>Window\nglass</p>"),
+            (
+                "The window glass, the windowglass, a window",
+                "<p>The window glass, the windowglass, a window</p>",
+            ),
+        ] {
+            assert_eq!(marked(text).trim(), html);
+        }
+    }
+
+    #[test]
+    fn a_term_alone_in_a_cell_is_a_value() {
+        let told = marked("| hue | what |\n|---|---|\n| hue | a hue |\n");
+        assert!(told.contains("<td>hue</td>") && told.contains("<td>a [hue|hue]</td>"), "{told}");
     }
 
     #[test]

@@ -332,6 +332,7 @@ mod tests {
             id: "hue".into(),
             term: "hue".into(),
             forms: Vec::new(),
+            not_in: Vec::new(),
             means: String::new(),
             see: Vec::new(),
         };

@@ -89,7 +89,8 @@ fn hue(lab: Lab) -> &'static str {
             }
         }
         d if d < 185.0 => "green",
-        d if d < 285.0 => "blue",
+        // In CIELAB blue turns towards violet as it gets darker: ultramarine lies at 299, violet pigments from 302 on.
+        d if d < 301.0 => "blue",
         d if d < 325.0 => "violet",
         _ => "purple",
     }
@@ -114,6 +115,8 @@ mod tests {
             ([85.0, 0.0, 70.0], "very light yellow"),
             ([40.0, -20.0, 10.0], "green"),
             ([35.0, 10.0, -40.0], "dark blue"),
+            ([22.0, 16.7, -29.9], "dark blue"),
+            ([23.0, 13.9, -18.4], "dark violet"),
         ] {
             assert_eq!(colour_in_words(&language, Lab::new(lab[0], lab[1], lab[2])), words, "{lab:?}");
         }

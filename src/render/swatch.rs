@@ -95,11 +95,21 @@ impl Swatch {
 
     /// The colour of a bottle's content, without skin, under daylight.
     pub fn bottle(language: &Language, name: &str, lab: Lab) -> Self {
+        Swatch::without_skin(language, ("swatch-in-bottle", "swatch-bottle"), name, lab)
+    }
+
+    /// The colour of a colourant by itself, in a layer through which nothing is seen, under daylight.
+    pub fn colourant(language: &Language, name: &str, lab: Lab) -> Self {
+        Swatch::without_skin(language, ("swatch-alone", "swatch-colourant"), name, lab)
+    }
+
+    /// Paint without skin, with the messages that label it and describe its picture.
+    fn without_skin(language: &Language, (label, said): (&str, &str), name: &str, lab: Lab) -> Self {
         let srgb = Srgb::from_lab(lab);
         let words = colour_in_words(language, lab);
-        let said = say!(language, "swatch-bottle", name = name, words = &words);
+        let said = say!(language, said, name = name, words = &words);
         let svg = drawing(&said, None, Some((Site::Brow.into(), srgb)));
-        Swatch::new(language, &say!(language, "swatch-in-bottle"), words, lab, srgb, Light::D65, svg)
+        Swatch::new(language, &say!(language, label), words, lab, srgb, Light::D65, svg)
     }
 
     /// The same with a remark.

@@ -51,6 +51,7 @@ pub(super) const PRACTICE_JS: &str = joined![
     "practice/maker.js",
     "practice/record.js",
     "practice/keeping.js",
+    "practice/kept.js",
     "practice/question.js",
     "practice/outcome.js",
     "practice/standing.js",

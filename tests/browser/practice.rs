@@ -126,6 +126,128 @@ fn go_on(tab: &mut Tab) {
     tab.wait_until("!document.querySelector('#mark').hidden");
 }
 
+/// The question that is shown, as it is told.
+const TOLD: &str =
+    "document.querySelector('#session_title').textContent + document.querySelector('#question').innerText";
+
+/// What is answered, left and gone on with: the same question, and the record once only.
+#[test]
+fn a_session_that_is_left_goes_on() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    axe::install(&mut tab);
+    let practice = format!("{}practice.html", *SERVED);
+    tab.open(&format!("{practice}#lesson={}", lesson_with("drops")));
+    started(&mut tab);
+    begin(&mut tab);
+    answer(&mut tab);
+    go_on(&mut tab);
+    let (told, record) = (tab.text(TOLD), tab.text(KEPT));
+    // By the menu to another page and back.
+    tab.open(&format!("{}bottles.html", *SERVED));
+    tab.open(&practice);
+    started(&mut tab);
+    tab.wait_until(
+        "document.querySelector('#kept').checkVisibility() && document.activeElement.id === 'go_on'",
+    );
+    assert!(tab.holds("document.querySelector('#kept_words').textContent.includes('exercise 2 of 6')"));
+    axe::expect_accessible(&mut tab, "a session that was left");
+    tab.press(ENTER, 1);
+    tab.wait_until("document.querySelector('#question').checkVisibility() && document.querySelector('#question fieldset')");
+    assert_eq!(tab.text(TOLD), told, "the question that was left");
+    assert_eq!(tab.text(KEPT), record, "nothing is noted twice");
+    // What follows from an answer is shown again, too.
+    answer(&mut tab);
+    let (follows, record) = (tab.text("document.querySelector('#outcome').innerText"), tab.text(KEPT));
+    tab.reload();
+    started(&mut tab);
+    // The address names a lesson no more, so that the offer has the focus.
+    tab.wait_until("document.activeElement.id === 'go_on'");
+    tab.press(ENTER, 1);
+    tab.wait_until("document.querySelector('#outcome').innerText !== ''");
+    assert_eq!(tab.text("document.querySelector('#outcome').innerText"), follows);
+    assert_eq!(tab.text(KEPT), record);
+    go_on(&mut tab);
+    answer(&mut tab);
+    assert_ne!(tab.text(KEPT), record, "and the session goes on");
+    go_to(&mut tab, "#end");
+    tab.press(ENTER, 1);
+    tab.wait_until("document.querySelector('#summary').checkVisibility()");
+    // Three answers, all of this session.
+    let counted = tab.texts("[...document.querySelectorAll('#summary tbody tr td:first-of-type')].map((cell) => cell.textContent)");
+    assert_eq!(counted.iter().map(|count| count.parse::<u32>().expect("a number")).sum::<u32>(), 3);
+    // What was ended is not offered.
+    tab.reload();
+    started(&mut tab);
+    assert!(!tab.holds("document.querySelector('#kept').checkVisibility()"));
+    tab.expect_quiet(&SERVED);
+}
+
+#[test]
+fn a_question_tells_of_the_bottles_it_names() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    axe::install(&mut tab);
+    tab.width(390);
+    tab.open(&format!("{}practice.html#lesson={}", *SERVED, lesson_with("drops")));
+    started(&mut tab);
+    go_to(&mut tab, "#extent");
+    tab.press(END, 1);
+    begin(&mut tab);
+    for _ in 0..60 {
+        if tab.holds("document.querySelector('#question .drops')") {
+            break;
+        }
+        answer(&mut tab);
+        go_on(&mut tab);
+    }
+    let offered = tab
+        .texts("[...document.querySelectorAll('#question .drops strong')].map((name) => name.textContent)");
+    let told = "[...document.querySelectorAll('.named-bottle strong')].map((name) => name.textContent)";
+    assert!(!offered.is_empty() && offered.iter().all(|name| tab.texts(told).contains(name)), "{offered:?}");
+    // A name is a word: beside its count on a phone, too, it stands in one line.
+    let broken = "[...document.querySelectorAll('#question .drops strong')].filter((name) => name.getClientRects().length > 1 && !name.textContent.includes(' ')).map((name) => name.textContent)";
+    assert_eq!(tab.texts(broken), [""; 0]);
+    assert!(!tab.holds("document.querySelector('.named-bottles').open"));
+    go_to(&mut tab, ".named-bottles > summary");
+    tab.press(ENTER, 1);
+    tab.wait_until("document.querySelector('.named-bottles ul').checkVisibility()");
+    axe::expect_accessible(&mut tab, "the bottles of a question");
+    for part in ["L*", "PR\u{a0}101"] {
+        assert!(
+            tab.holds(&format!("document.querySelector('.named-bottles').textContent.includes({part:?})")),
+            "{part}"
+        );
+    }
+    // A name leads to the library.
+    go_to(&mut tab, ".named-bottle a");
+    tab.press(ENTER, 1);
+    tab.wait_until("location.pathname.endsWith('/bottles.html') && document.querySelector(':target')");
+    tab.expect_quiet(&SERVED);
+}
+
+/// Other eyes are offered where there is something to see.
+#[test]
+fn other_eyes_are_offered_only_with_swatches() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    tab.open(&format!("{}practice.html#lesson={}", *SERVED, lesson_with("order")));
+    started(&mut tab);
+    go_to(&mut tab, "#extent");
+    tab.press(END, 1);
+    begin(&mut tab);
+    let mut met = BTreeSet::new();
+    for _ in 0..12 {
+        let has_swatches = tab.holds("document.querySelector('#question :is(.swatch, .drop-chip)')");
+        assert_eq!(tab.holds("document.querySelector('#eyes').checkVisibility()"), has_swatches);
+        met.insert(has_swatches);
+        answer(&mut tab);
+        go_on(&mut tab);
+    }
+    assert!(met.contains(&false), "a question without a swatch");
+    tab.expect_quiet(&SERVED);
+}
+
 #[test]
 fn a_whole_session_and_its_record() {
     let folder = place("saved");

@@ -4,6 +4,7 @@
 //! nothing moves. `pdftotext` tells on which page each word came to lie.
 
 use crate::chromium::Chromium;
+use crate::pages::started;
 use crate::site::{FOLDER, ONE_OF_EACH, PAPERS, SERVED, on_disk, pages, place, text};
 use crate::tab::Tab;
 use serde_json::json;
@@ -119,6 +120,50 @@ fn expect_whole(addresses: impl Iterator<Item = (String, String)>) {
 
 fn served(page: &str) -> (String, String) {
     (page.to_owned(), format!("{}{page}", *SERVED))
+}
+
+/// The words of the foot of a page, which stand on its last sheet with others.
+#[test]
+fn the_foot_of_a_page_is_never_alone_on_its_sheet() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    for page in [
+        "bench.html#client=brisel",
+        "bench.html#client=tessaly",
+        "lessons/mixing-by-drops/counting-drops.html",
+    ] {
+        for paper in [A4, LETTER] {
+            tab.open(&format!("{}{page}", *SERVED));
+            started(&mut tab);
+            if page.starts_with("bench") {
+                tab.wait_until("document.querySelector('#best tbody tr')");
+            }
+            let foot = tab.text("document.querySelector('.foot').innerText").split_whitespace().count();
+            let sheets = sheets(&tab.printed(paper), "foot");
+            let last = sheets.last().expect("a sheet").words.len();
+            assert!(last > foot + 10, "{page}: {last} words on the last sheet, {foot} of them the foot's");
+        }
+    }
+}
+
+/// Which eyes a printed bench is seen with.
+#[test]
+fn a_printed_bench_tells_which_eyes_see_it() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    tab.open(&format!("{}bench.html#client=brisel", *SERVED));
+    started(&mut tab);
+    let printed = |tab: &mut Tab| -> String {
+        let sheets = sheets(&tab.printed(A4), "eyes");
+        sheets.into_iter().flat_map(|sheet| sheet.words).map(|(_, _, word)| word + " ").collect()
+    };
+    assert!(!printed(&mut tab).contains("as seen by:"));
+    for eyes in ["deutan", "tritan"] {
+        tab.value(&format!("{{ const eyes = document.querySelector('#eyes'); eyes.value = {eyes:?}; eyes.dispatchEvent(new Event('input')); }}"));
+        let name = tab.text("document.querySelector('#eyes').selectedOptions[0].textContent");
+        let told = printed(&mut tab);
+        assert!(told.contains(&format!("as seen by: {name}")), "{told}");
+    }
 }
 
 #[test]

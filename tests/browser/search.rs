@@ -24,6 +24,20 @@ fn everything_of_the_site_is_found() {
         ("near-neutral steps", "display.html#display-neutral"),
         ("worksheet residual", "worksheets/reading-a-residual.html#page_top"),
         ("tessaly", "clients/"),
+        ("glossary", "glossary.html#page_top"),
+        ("syllabus", "teaching/syllabus.html#page_top"),
+        ("practice", "practice.html#page_top"),
+        ("progress", "progress.html#page_top"),
+        ("bench", "bench.html#page_top"),
+        ("colourants", "colourants.html#page_top"),
+        ("about the model", "model.html"),
+        ("teaching note", "teaching/notes/"),
+        ("touch-up", "glossary.html#touch-up"),
+        ("ΔE", "glossary.html#ciede2000"),
+        ("delta e", "glossary.html#ciede2000"),
+        ("phototype 3", "clients.html#phototype_III"),
+        ("phototype III", "clients.html#phototype_III"),
+        ("Annex XVII aromatic amines", "colourants.html#colourant_"),
     ] {
         let all = found(&mut tab, words);
         assert!(all.iter().any(|link| link.starts_with(place)), "{words}: {all:?}");
@@ -43,6 +57,10 @@ fn a_slip_is_forgiven_and_does_not_flood() {
         ("lazer", "laser"),
         ("sunn", "sun"),
         ("browm", "brown"),
+        ("ahsy", "ashy"),
+        ("bleu", "blue"),
+        ("orgnaic", "organic"),
+        ("ahsy brown", "ashy brown"),
     ] {
         let meant = found(&mut tab, word);
         let all = found(&mut tab, slip);

@@ -220,6 +220,20 @@ fn a_remedy_for_a_client_without_old_work() {
     ");
 }
 
+/// The valid course with its first drill asking what has left a residual on these clients.
+fn hindsight(clients: &str) -> Fixture {
+    Fixture::minimal()
+        .replace(CHOOSING, "family: bottle", "family: hindsight")
+        .replace(CHOOSING, "    months: 1.5", "    ages_months: [60]")
+        .replace(CHOOSING, "[ruvan]", clients)
+}
+
+#[test]
+fn a_residual_on_a_client_who_has_old_work() {
+    assert_snapshot!(hindsight("[ruvan, silka]").told());
+    assert!(hindsight("[ruvan]").load().course.is_some());
+}
+
 #[test]
 fn more_than_the_questions_give() {
     let fixture = Fixture::minimal().replace(LIGHT, "exercises: 1", "exercises: 2").replace(

@@ -154,6 +154,20 @@ fn a_name_twice_in_one_list() {
 }
 
 #[test]
+fn phrases_in_which_a_term_is_not_meant_hold_it_and_more() {
+    let with = |phrases: &str| {
+        let glossary = format!("means: Something that takes light away., not_in: {phrases}, see: [brown]");
+        Fixture::minimal().replace(
+            "lessons/glossary.yaml",
+            "means: Something that takes light away., see: [brown]",
+            &glossary,
+        )
+    };
+    assert_snapshot!(with("[coffee filter, Filters, brown paper]").told());
+    assert!(with("[coffee filter]").load().course.is_some());
+}
+
+#[test]
 fn a_term_that_refers_to_itself() {
     assert_snapshot!(
         Fixture::minimal().replace("lessons/glossary.yaml", "see: [brown]", "see: [filter]").told_briefly(),

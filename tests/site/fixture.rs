@@ -115,6 +115,7 @@ pub fn tiny(say: impl Fn(&str) -> String) -> (Course, Pools) {
             id: "hue".into(),
             term: say("hue"),
             forms: Vec::new(),
+            not_in: Vec::new(),
             means: say("A direction."),
             see: vec!["hue".into()],
         }],

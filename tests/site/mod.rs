@@ -7,12 +7,14 @@ pub mod fixture;
 mod html;
 
 mod bench;
+mod bottles;
 mod clients;
 mod display;
 mod escaping;
 mod folder;
 mod fragments;
 mod german;
+mod glossary;
 mod links;
 mod pictures;
 mod practice;

@@ -58,6 +58,58 @@ fn everything_that_has_a_name_can_be_found() {
     assert_eq!(found("Worksheet").len(), course.modules.len());
 }
 
+#[test]
+fn nothing_that_is_found_is_told_as_html_escapes_it() {
+    for finding in findings(&DEMO_SITE) {
+        for key in ["title", "part", "text", "also"] {
+            assert!(
+                !text(&finding, key).contains("&#") && !text(&finding, key).contains("&amp;"),
+                "{finding}"
+            );
+        }
+    }
+}
+
+#[test]
+fn rules_that_restrict_a_colourant_are_found() {
+    let (course, _) = &*DEMO;
+    let findings = findings(&DEMO_SITE);
+    let mut rules = 0;
+    for colourant in &course.shelf.colourants {
+        for rule in &colourant.restrictions {
+            rules += 1;
+            let of_it = |one: &&Value| one["kind"] == "Colourant" && text(one, "also") == colourant.id;
+            let told = text(findings.iter().find(of_it).unwrap(), "text");
+            assert!(
+                [&rule.rule, &rule.place, &rule.source].iter().all(|part| told.contains(*part)),
+                "{told}"
+            );
+        }
+    }
+    assert!(rules > 3, "{rules}");
+}
+
+/// Every page of the menu and of those for instructors, by its own title.
+#[test]
+fn every_page_of_the_menu_is_found_by_its_name() {
+    let findings = findings(&DEMO_SITE);
+    let pages = pages(&DEMO_SITE);
+    let menu = pages["search.html"].split_once("<header").unwrap().1.split_once("</header>").unwrap().0;
+    let mut led_to: Vec<String> =
+        tags(menu).iter().filter_map(|tag| tag.get("href").map(str::to_owned)).collect();
+    led_to.extend(pages.keys().filter(|path| path.starts_with("teaching/")).cloned());
+    for path in led_to.iter().filter(|path| *path != "search.html") {
+        let is_whole = |one: &&Value| {
+            let (page, part) = text(one, "href").split_once('#').unwrap_or((text(one, "href"), "page_top"));
+            page == path && part == "page_top"
+        };
+        let whole = findings.iter().find(is_whole).unwrap_or_else(|| panic!("{path} cannot be found"));
+        let title = pages[path].split_once("<title>").unwrap().1.split_once("</title>").unwrap().0;
+        let name = super::decoded(title.split(" – ").next().unwrap());
+        assert_eq!(text(whole, "title"), name, "{path}");
+    }
+}
+
 /// Every heading of the pages that are put together out of messages, with what stands below it.
 #[test]
 fn the_model_and_the_check_of_a_screen_can_be_found() {

@@ -272,13 +272,23 @@ fn read_cases(fields: &mut Fields<'_, '_>, shared: &Shared, drill: &mut Drill) {
     fields.some("clients");
     let clients = fields.references("clients", Thing::Client);
     for id in &clients {
-        let client = shared.clients.iter().find(|client| client.id == id.value);
-        if drill.family == Family::Remedy && client.is_some_and(|client| client.existing.is_empty()) {
+        let Some(client) = shared.clients.iter().find(|client| client.id == id.value) else { continue };
+        if drill.family == Family::Remedy && client.existing.is_empty() {
             let message = format!("{} has no existing work to correct", quoted(&id.value));
             fields
                 .reader
                 .warning(&id.place, message)
                 .help("a remedy drill is about clients with existing work");
+        }
+        // Old work would be told and shown beside a residual that is made up for the question.
+        if drill.family == Family::Hindsight && !client.existing.is_empty() {
+            let message = format!(
+                "{} has existing work already, and a hindsight drill asks about work that it makes up on bare skin",
+                quoted(&id.value)
+            );
+            fields.reader.error(&id.place, message).help(
+                "name clients whose `existing` is empty; what is left of this client's own work is for a remedy drill",
+            );
         }
     }
     let places_colour =

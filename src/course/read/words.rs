@@ -4,8 +4,10 @@ use super::Reader;
 use super::fields::Fields;
 use super::names::Thing;
 use super::node::{Node, NodeKind};
+use super::suggest::quoted;
 use crate::colour::Lab;
-use crate::course::{Caution, CautionAction, Goal, Misconception, Rule, Skill, Term, bounds};
+use crate::course::source::At;
+use crate::course::{Caution, CautionAction, Goal, Misconception, Rule, Skill, Term, TermFinder, bounds};
 
 /// Reads every item of a file that holds one list.
 pub(crate) fn read_list<T>(
@@ -88,14 +90,36 @@ pub(crate) fn read_misconception(node: &Node, reader: &mut Reader) -> Option<Mis
 
 /// Reads a glossary term.
 pub(crate) fn read_term(node: &Node, reader: &mut Reader) -> Option<Term> {
-    let mut fields = Fields::of(node, "a term", &["id", "term", "forms", "means", "see"], reader)?;
+    let mut fields = Fields::of(node, "a term", &["id", "term", "forms", "not_in", "means", "see"], reader)?;
     let id = fields.id(Thing::Term);
     let (term, means) = (fields.text("term").value, fields.text("means").value);
     let forms = fields.list("forms");
-    let forms = forms.iter().map(|node| fields.reader.text("forms", node).value).collect();
+    let forms: Vec<String> = forms.iter().map(|node| fields.reader.text("forms", node).value).collect();
+    let not_in = fields.list("not_in");
+    let not_in = not_in.iter().map(|node| fields.reader.text("not_in", node)).collect();
     let see = fields.references("see", Thing::Term);
     if let Some(itself) = see.iter().find(|other| other.value == id.value && !id.value.is_empty()) {
         fields.reader.error(&itself.place, "a term that refers to itself");
     }
-    Some(Term { id: id.value, term, forms, means, see: see.into_iter().map(|id| id.value).collect() })
+    let see = see.into_iter().map(|id| id.value).collect();
+    let mut term = Term { id: id.value, term, forms, not_in: Vec::new(), means, see };
+    term.not_in = other_senses(&term, not_in, fields.reader);
+    Some(term)
+}
+
+/// Phrases in which a term is not meant: each must hold it and more than it, or it would do nothing, or leave nothing of the term.
+fn other_senses(term: &Term, phrases: Vec<At<String>>, reader: &mut Reader) -> Vec<String> {
+    let finder = TermFinder::new(std::slice::from_ref(term));
+    for phrase in phrases.iter().filter(|phrase| !phrase.value.is_empty() && !term.term.is_empty()) {
+        if finder.terms_in(&phrase.value).is_empty() {
+            let message = format!("{} does not hold the term {}", quoted(&phrase.value), quoted(&term.term));
+            let help =
+                "give the words around it as a text has them; other ways to write the term are `forms`";
+            reader.error(&phrase.place, message).help(help);
+        } else if finder.term_at(&phrase.value, None).is_some_and(|(end, _)| end == phrase.value.len()) {
+            let message = format!("{} is the term itself: it would be linked nowhere", quoted(&phrase.value));
+            reader.error(&phrase.place, message).help("give the words around it as a text has them");
+        }
+    }
+    phrases.into_iter().map(|phrase| phrase.value).collect()
 }

@@ -3,9 +3,9 @@
 use super::Pages;
 use super::bottles::BottleView;
 use super::home::LessonEntry;
-use super::worksheet::bottles_of;
 use crate::assess::assigned::{FORM, PracticeSet};
 use crate::course::{Assignment, Date, Person};
+use crate::exercise::bottles_named;
 use crate::language::Language;
 use crate::render::RenderError;
 use crate::render::exercise::ExerciseView;
@@ -113,7 +113,7 @@ impl Pages<'_> {
         let path = plan::HOME;
         let language = &self.course.language;
         let used: BTreeSet<&str> =
-            set.exercises.iter().flat_map(|exercise| bottles_of(self.course, exercise)).collect();
+            set.exercises.iter().flat_map(|exercise| bottles_named(self.course, exercise)).collect();
         let bottles = self.course.shelf.bottles.iter().filter(|bottle| used.contains(bottle.id.as_str()));
         let lessons = self.course.lessons().count();
         let all_minutes: u32 = self.course.lessons().map(|(_, lesson)| lesson.minutes).sum();

@@ -1,6 +1,8 @@
 //! The bottle library: what is in each bottle, how long it stays, and where it is restricted.
 
 use super::Pages;
+use crate::foresee::Shown;
+use crate::healing::masstone;
 use crate::language::Language;
 use crate::pigment::{Bottle, Colourant, ColourantClass, Line, Mix};
 use crate::render::RenderError;
@@ -11,6 +13,7 @@ use crate::render::plan::{self, href, href_to};
 use crate::render::swatch::Swatch;
 use crate::say;
 use serde::Serialize;
+use std::collections::BTreeMap;
 
 #[derive(Serialize)]
 struct BottlesPage {
@@ -62,6 +65,22 @@ pub(super) struct BottleView {
     rules: Vec<RuleView>,
 }
 
+/// A bottle as a question of practice tells of it.
+#[derive(Serialize)]
+pub(super) struct BottleInShort {
+    name: String,
+    about: String,
+    /// "PR 170 60%, PV 23 40%".
+    recipe: String,
+    /// Its colour, without skin, in words and for screens.
+    words: String,
+    colour: Shown,
+    /// Its place in the library.
+    href: String,
+    /// Rules that restrict what is in it.
+    rules: Vec<String>,
+}
+
 /// A colourant in a bottle.
 #[derive(Serialize)]
 struct ContentView {
@@ -78,6 +97,8 @@ struct ColourantView {
     index: String,
     ci_number: String,
     name: String,
+    /// The colour of it by itself.
+    swatch: Swatch,
     class: String,
     half_life: String,
     drift: String,
@@ -120,13 +141,17 @@ impl Pages<'_> {
         let shelf = &self.course.shelf;
         let language = &self.course.language;
         let frame = self
-            .frame(path, &say!(language, "bottles-colourants"), Section::Bottles)
-            .described(&say!(language, "bottles-description"))
-            .below(vec![Link::new(say!(language, "frame-bottles"), href(path, plan::BOTTLES))]);
-        let listed = shelf.colourants.iter().filter(|colourant| colourant.of_bottle.is_none());
-        let colourants = listed.map(|colourant| ColourantView {
+            .frame(path, &say!(language, "bottles-colourants"), Section::Colourants)
+            .described(&say!(language, "colourants-description"));
+        let listed =
+            shelf.colourants.iter().enumerate().filter(|(_, colourant)| colourant.of_bottle.is_none());
+        let colourants = listed.map(|(place, colourant)| ColourantView {
             anchor: colourant_anchor(colourant),
             index: colour_index(&colourant.id),
+            swatch: {
+                let alone = masstone(shelf, &vec![(place, 1.0)]);
+                Swatch::colourant(language, &colour_index(&colourant.id), alone)
+            },
             ci_number: colourant.ci_number.clone(),
             name: colourant.name.clone(),
             class: language.class(colourant.class),
@@ -222,6 +247,37 @@ impl Pages<'_> {
                 .join(", "),
             rules: recipe.iter().flat_map(|(colourant, _)| rules_of(colourant)).collect(),
         }
+    }
+}
+
+impl<'c> Pages<'c> {
+    /// Every bottle in short by its id, for the page at `from`.
+    pub(super) fn bottles_in_short(&self, from: &str) -> BTreeMap<&'c str, BottleInShort> {
+        let in_short = |bottle: &'c Bottle| {
+            let view = self.bottle_view(bottle);
+            let modifier = view.modifier.map(|modifier| format!(" {modifier}")).unwrap_or_default();
+            let rule_said = |rule: &RuleView| {
+                let (colourant, place) = (&rule.index, &rule.place);
+                say!(
+                    self.course.language,
+                    "question-rule",
+                    colourant = colourant,
+                    place = place,
+                    rule = &rule.rule
+                )
+            };
+            let bottle_in_short = BottleInShort {
+                name: view.name,
+                about: view.about + &modifier,
+                recipe: view.contents_in_short,
+                words: view.swatch.words,
+                colour: Shown::of(self.course.shelf.label_colour(&Mix::new([(bottle.id.clone(), 1)]))),
+                href: href_to(from, plan::BOTTLES, &bottle.id),
+                rules: view.rules.iter().map(rule_said).collect(),
+            };
+            (bottle.id.as_str(), bottle_in_short)
+        };
+        self.course.shelf.bottles.iter().map(in_short).collect()
     }
 }
 

@@ -3,14 +3,14 @@
 use super::Pages;
 use crate::colour::Light;
 use crate::course::{Block, Drill, Foresee, Lesson, Module, Page, Show, Technique};
-use crate::exercise::{Exercise, foresee};
+use crate::exercise::{Exercise, bottles_named, foresee};
 use crate::healing::Placement;
 use crate::render::RenderError;
 use crate::render::exercise::{ExerciseView, skill_name};
 use crate::render::frame::{Frame, Link, Section};
 use crate::render::markdown::TextWriter;
 use crate::render::output::SiteFile;
-use crate::render::plan::{self, href, text_path};
+use crate::render::plan::{self, href, href_to, text_path};
 use crate::render::swatch::Swatch;
 use rayon::prelude::*;
 use serde::Serialize;
@@ -42,6 +42,8 @@ pub(super) struct Body {
     pub outline: Vec<Link>,
     /// How many exercises are among the parts.
     pub exercises: usize,
+    /// The bottles that these exercises name, in the library.
+    pub bottles: Vec<Link>,
 }
 
 /// A piece of a page's text.
@@ -127,6 +129,7 @@ impl Pages<'_> {
         );
         let mut exercises = 0;
         let mut told = BTreeSet::new();
+        let mut named = BTreeSet::new();
         let mut health_is_said = false;
         let placed =
             |id: &str| page.blocks.iter().any(|block| matches!(block, Block::Drill(placed) if placed == id));
@@ -141,6 +144,8 @@ impl Pages<'_> {
                 Block::Text(text) => Part::Text { html: writer.html(text)? },
                 Block::Foresee(row) => self.foresee(&path, row),
                 Block::Drill(id) => {
+                    let asked = self.shown(id).iter();
+                    named.extend(asked.flat_map(|exercise| bottles_named(self.course, exercise)));
                     let mut views: Vec<ExerciseView> = self
                         .shown(id)
                         .iter()
@@ -163,7 +168,11 @@ impl Pages<'_> {
                 }
             });
         }
-        Ok(Body { parts, outline: writer.into_outline(), exercises })
+        let bottles = self.course.shelf.bottles.iter().filter(|bottle| named.contains(bottle.id.as_str()));
+        let bottles = bottles
+            .map(|bottle| Link::new(&bottle.name, href_to(&path, plan::BOTTLES, &bottle.id)))
+            .collect();
+        Ok(Body { parts, outline: writer.into_outline(), exercises, bottles })
     }
 
     /// The exercises of a drill that its lesson shows.

@@ -5,6 +5,7 @@
 
 use super::Pages;
 use super::bench::{EyesFilter, eyes_filters};
+use super::bottles::BottleInShort;
 use crate::course::{Course, Module, Question, Technique};
 use crate::render::RenderError;
 use crate::render::drawing::{SURROUND, shapes};
@@ -53,6 +54,8 @@ struct PracticeCourse<'c> {
     skin_words: Vec<(f64, String)>,
     /// Paths by site and manner.
     drawings: BTreeMap<&'static str, BTreeMap<&'static str, &'static [&'static str]>>,
+    /// What a question tells of the bottles it names, by id.
+    bottles: BTreeMap<&'c str, BottleInShort>,
     links: Links<'c>,
 }
 
@@ -113,7 +116,7 @@ impl Pages<'_> {
     /// What practice loads: its style and script, the course, what makes exercises of it, and a file of written questions for each module,
     /// loaded by the sessions that ask them.
     pub(super) fn practice_assets(&self) -> Result<Vec<SiteFile>, RenderError> {
-        let course = data_script(&PracticeCourse::of(self.course))
+        let course = data_script(&PracticeCourse::of(self.course, self.bottles_in_short(plan::PRACTICE)))
             .map_err(|source| RenderError::Data { file: plan::PRACTICE_COURSE, source })?;
         let file = |path: &str, content: Vec<u8>| SiteFile { path: path.to_owned(), content };
         let mut files = vec![
@@ -142,7 +145,7 @@ fn questions_of<'c>(course: &'c Course, module: &Module) -> Vec<&'c Question> {
 }
 
 impl<'c> PracticeCourse<'c> {
-    fn of(course: &'c Course) -> Self {
+    fn of(course: &'c Course, bottles: BTreeMap<&'c str, BottleInShort>) -> Self {
         let path = plan::PRACTICE;
         let drawn = |site| {
             BTreeMap::from(Technique::ALL.map(|(technique, word)| (word, shapes(site, technique.into()))))
@@ -166,6 +169,7 @@ impl<'c> PracticeCourse<'c> {
             surround: SURROUND,
             skin_words: skin_words(&course.language),
             drawings: Site::ALL.iter().map(|&(site, word)| (word, drawn(site))).collect(),
+            bottles,
             links: Links {
                 lessons: lessons.collect(),
                 misconceptions: misconceptions.collect(),

@@ -17,6 +17,7 @@ use crate::render::plan::{self, href, href_to, text_path};
 use crate::render::templates::SEARCH_JS;
 use crate::render::words::{OF_SEARCH, speaking};
 use crate::say;
+use crate::skin::Phototype;
 use pulldown_cmark::{Event, Parser, Tag, TagEnd};
 use serde::Serialize;
 
@@ -40,6 +41,20 @@ struct Finding {
     part: String,
     /// What it says.
     text: String,
+    /// Other ways to name it, by which it is found as by its name.
+    also: String,
+}
+
+impl Finding {
+    /// Something as a whole, known by its name; its place in the list is given last.
+    fn new(href: String, kind: &'static str, title: &str, text: String) -> Self {
+        Finding { id: 0, href, kind, title: title.to_owned(), part: String::new(), text, also: String::new() }
+    }
+
+    /// The same under further names.
+    fn also(self, names: impl Into<String>) -> Self {
+        Finding { also: names.into(), ..self }
+    }
 }
 
 impl Pages<'_> {
@@ -76,50 +91,114 @@ impl Pages<'_> {
         for path in READ_BACK {
             findings.extend(finished.iter().filter(|file| file.path == path).flat_map(parts_of_page));
         }
-        let mut add = |page: &str, anchor: &str, kind, title: &str, text: String| {
-            let href = href_to(plan::SEARCH, page, anchor);
-            findings.push(Finding { id: 0, href, kind, title: title.to_owned(), part: String::new(), text });
+        findings.extend(self.whole_pages());
+        let found = |page: &str, anchor: &str, kind, title: &str, text: String| {
+            Finding::new(href_to(plan::SEARCH, page, anchor), kind, title, text)
         };
-        for term in &course.terms {
-            add(plan::GLOSSARY, &term.id, "Term", &term.term, term.means.clone());
-        }
-        for bottle in &course.shelf.bottles {
-            add(plan::BOTTLES, &bottle.id, "Bottle", &bottle.name, bottle.about.clone());
-        }
-        for colourant in course.shelf.colourants.iter().filter(|colourant| colourant.of_bottle.is_none()) {
+        findings.extend(course.terms.iter().map(|term| {
+            found(plan::GLOSSARY, &term.id, "Term", &term.term, term.means.clone()).also(term.forms.join(" "))
+        }));
+        findings.extend(
+            course
+                .shelf
+                .bottles
+                .iter()
+                .map(|bottle| found(plan::BOTTLES, &bottle.id, "Bottle", &bottle.name, bottle.about.clone())),
+        );
+        let colourants = course.shelf.colourants.iter().filter(|colourant| colourant.of_bottle.is_none());
+        findings.extend(colourants.map(|colourant| {
             let name = format!("{} {}", colour_index(&colourant.id), colourant.name);
+            let rules = colourant
+                .restrictions
+                .iter()
+                .map(|rule| format!(" {}: {} ({}; {}).", rule.place, rule.rule, rule.since, rule.source));
+            let text = format!("CI {}. {}{}", colourant.ci_number, colourant.note, rules.collect::<String>());
             // As it is written in one word, too.
-            let text = format!("{}, CI {}. {}", colourant.id, colourant.ci_number, colourant.note);
-            add(plan::COLOURANTS, &colourant_anchor(colourant), "Colourant", &name, text);
-        }
-        for client in &course.clients {
-            add(
-                &plan::client_path(course, client),
-                &client.id,
-                "Client",
-                &client.name,
-                format!("{} {}", client.about, client.wish),
-            );
-        }
-        for belief in &course.misconceptions {
+            found(plan::COLOURANTS, &colourant_anchor(colourant), "Colourant", &name, text)
+                .also(colourant.id.as_str())
+        }));
+        findings.extend(course.clients.iter().map(|client| {
+            let page = plan::client_path(course, client);
+            let text = format!("{} {}", client.about, client.wish);
+            found(&page, &client.id, "Client", &client.name, text)
+        }));
+        findings.extend(self.phototypes());
+        findings.extend(course.misconceptions.iter().map(|belief| {
             let text = format!("{} {}", belief.tempting, belief.truth);
-            add(plan::MISCONCEPTIONS, &belief.id, "Misconception", &belief.belief, text);
-        }
-        for caution in &course.cautions {
-            add(plan::CAUTIONS, &caution.id, "Caution", &caution.name, caution.say.clone());
-        }
-        for module in course.modules.iter().filter(|module| self.has_exercises(module)) {
+            found(plan::MISCONCEPTIONS, &belief.id, "Misconception", &belief.belief, text)
+        }));
+        findings.extend(course.cautions.iter().map(|caution| {
+            found(plan::CAUTIONS, &caution.id, "Caution", &caution.name, caution.say.clone())
+        }));
+        let sheets = course.modules.iter().filter(|module| self.has_exercises(module));
+        findings.extend(sheets.map(|module| {
             let asked: Vec<&str> =
                 self.sheet_exercises(module).into_iter().map(|exercise| exercise.ask.as_str()).collect();
             let title = say!(course.language, "sheet-title", module = &module.page.title);
-            add(&plan::worksheet_path(module), "page_top", "Worksheet", &title, asked.join(" "));
-        }
+            found(&plan::worksheet_path(module), "page_top", "Worksheet", &title, asked.join(" "))
+        }));
         for (id, finding) in findings.iter_mut().enumerate() {
             finding.id = id;
         }
         findings
     }
+
+    /// Pages by their own names, whose entries are found one by one or made by a script: those of the menu, and those for instructors.
+    fn whole_pages(&self) -> Vec<Finding> {
+        let language = &self.course.language;
+        let page = |path: &str, title: &str, text: String| {
+            Finding::new(href_to(plan::SEARCH, path, "page_top"), "Page", title, text)
+        };
+        let course = page(plan::HOME, &self.course.title, self.course.description.clone())
+            .also(say!(language, "frame-course"));
+        let named = WHOLE_PAGES
+            .iter()
+            .map(|(path, title, about)| page(path, &say!(language, title), say!(language, about)));
+        let notes = self.course.modules.iter().map(|module| {
+            let title = say!(language, "teach-note-title", module = &module.page.title);
+            page(&plan::note_path(module), &title, module.about.clone())
+        });
+        std::iter::once(course).chain(named).chain(notes).collect()
+    }
+
+    /// The clients of each phototype, whose number people also write in Arabic figures.
+    fn phototypes(&self) -> Vec<Finding> {
+        let of_phototype = |&(phototype, word): &(Phototype, &str)| {
+            let names: Vec<&str> = self
+                .course
+                .clients
+                .iter()
+                .filter(|client| client.phototype == phototype)
+                .map(|client| client.name.as_str())
+                .collect();
+            if names.is_empty() {
+                return None;
+            }
+            let language = &self.course.language;
+            let title = say!(language, "clients-of-phototype", phototype = word);
+            let place = Phototype::ALL.iter().take_while(|(other, _)| *other != phototype).count() + 1;
+            let also = say!(language, "clients-of-phototype", phototype = place.to_string());
+            let href = href_to(plan::SEARCH, plan::CLIENTS, &format!("phototype_{word}"));
+            let text = format!("{}: {}.", say!(language, "frame-clients"), names.join(", "));
+            Some(Finding::new(href, "Page", &title, text).also(also))
+        };
+        Phototype::ALL.iter().filter_map(of_phototype).collect()
+    }
 }
+
+/// Pages that are found by their names: where each lies, and the messages that name it and say what is on it.
+const WHOLE_PAGES: [(&str, &str, &str); 10] = [
+    (plan::PRACTICE, "practice-title", "practice-about"),
+    (plan::PROGRESS, "progress-title", "progress-about"),
+    (plan::BENCH, "bench-title", "bench-about"),
+    (plan::BOTTLES, "frame-bottles", "bottles-description"),
+    (plan::COLOURANTS, "bottles-colourants", "colourants-description"),
+    (plan::CLIENTS, "frame-clients", "clients-description"),
+    (plan::MISCONCEPTIONS, "frame-misconceptions", "misconceptions-description"),
+    (plan::GLOSSARY, "frame-glossary", "glossary-description"),
+    (plan::CAUTIONS, "frame-cautions", "cautions-description"),
+    (plan::SYLLABUS, "teach-syllabus", "teach-syllabus-description"),
+];
 
 /// Pages whose text is read back from what was written.
 const READ_BACK: [&str; 6] = [
@@ -135,35 +214,24 @@ const READ_BACK: [&str; 6] = [
 fn parts_of_page(file: &SiteFile) -> Vec<Finding> {
     let html = String::from_utf8_lossy(&file.content);
     let title = finished::title(&html);
-    let finding = |part: finished::PartOfPage| Finding {
-        id: 0,
-        href: if part.anchor.is_empty() {
-            href(plan::SEARCH, &file.path)
-        } else {
-            href_to(plan::SEARCH, &file.path, &part.anchor)
-        },
-        kind: "Page",
-        title: title.clone(),
-        part: part.heading,
-        text: part.text,
+    let finding = |part: finished::PartOfPage| {
+        let href = href_to_part(&file.path, &part.anchor);
+        Finding { part: part.heading, ..Finding::new(href, "Page", &title, part.text) }
     };
     finished::parts(&html).into_iter().map(finding).collect()
+}
+
+/// The link to a part of a page, or to the page where its anchor is empty.
+fn href_to_part(path: &str, anchor: &str) -> String {
+    if anchor.is_empty() { href(plan::SEARCH, path) } else { href_to(plan::SEARCH, path, anchor) }
 }
 
 /// The parts of a page of text: what stands before its first heading, and what stands under each.
 fn parts(page: &Page) -> Vec<Finding> {
     let path = text_path(&page.path);
     let part = |part: String, anchor: &str| Finding {
-        id: 0,
-        href: if anchor.is_empty() {
-            href(plan::SEARCH, &path)
-        } else {
-            href_to(plan::SEARCH, &path, anchor)
-        },
-        kind: "Lesson",
-        title: page.title.clone(),
         part,
-        text: String::new(),
+        ..Finding::new(href_to_part(&path, anchor), "Lesson", &page.title, String::new())
     };
     let mut ids = HeadingIds::below(&page.anchor);
     let mut parts = vec![part(String::new(), "")];

@@ -2,8 +2,8 @@
 
 use super::Pages;
 use super::bottles::BottleView;
-use crate::course::{Course, Module};
-use crate::exercise::{Exercise, Form};
+use crate::course::Module;
+use crate::exercise::{Exercise, bottles_named};
 use crate::render::RenderError;
 use crate::render::exercise::ExerciseView;
 use crate::render::frame::{Frame, Link, Section};
@@ -52,7 +52,7 @@ impl Pages<'_> {
     fn sheet(&self, place: usize, module: &Module, path: &str, title: &str, other: Link) -> SheetPage {
         let exercises = self.sheet_exercises(module);
         let used: BTreeSet<&str> =
-            exercises.iter().flat_map(|exercise| bottles_of(self.course, exercise)).collect();
+            exercises.iter().flat_map(|exercise| bottles_named(self.course, exercise)).collect();
         let bottles = self.course.shelf.bottles.iter().filter(|bottle| used.contains(bottle.id.as_str()));
         let way = vec![Link::new(&module.page.title, href(path, &text_path(&module.page.path)))];
         SheetPage {
@@ -82,28 +82,4 @@ impl Pages<'_> {
         }
         chosen
     }
-}
-
-/// Every bottle that an exercise names: in its answers, its question, or beside what it shows.
-pub(super) fn bottles_of<'c>(course: &'c Course, exercise: &Exercise) -> Vec<&'c str> {
-    let drops = match &exercise.form {
-        Form::Drops(drops) => drops.bottles(),
-        _ => Vec::new(),
-    };
-    let exhibits = exercise.case.iter().flat_map(|case| &case.exhibits);
-    let options = exercise.form.options().iter();
-    let texts: Vec<&str> = options
-        .map(|option| option.label.as_str())
-        .chain(exhibits.map(|exhibit| exhibit.label.as_str()))
-        .chain([exercise.ask.as_str()])
-        .collect();
-    let is_named = |name: &str| {
-        let mut words = texts.iter().flat_map(|text| text.split(|c: char| !c.is_alphanumeric()));
-        words.any(|word| word == name) || name.contains(' ') && texts.iter().any(|text| text.contains(name))
-    };
-    let bottles = course.shelf.bottles.iter();
-    bottles
-        .filter(|bottle| drops.contains(&bottle.id.as_str()) || is_named(&bottle.name))
-        .map(|bottle| bottle.id.as_str())
-        .collect()
 }
