@@ -9,8 +9,7 @@
 //! 3. `answer()` and `answer_length()` tell where the answer lies.
 
 use crate::foresee::{
-    Answer, Likely, Moment, Ranking, RankingRequest, Request, RequestError, Share, Survey, SurveyRequest,
-    Task, UnderLight,
+    Answer, Likely, Moment, Ranking, Request, RequestError, Survey, SurveyRequest, Task, UnderLight,
 };
 use crate::pigment::Shelf;
 use crate::search::Search;
@@ -21,7 +20,7 @@ use std::sync::{Mutex, PoisonError};
 #[derive(Debug, Default)]
 pub struct Door {
     shelf: Shelf,
-    /// The last search on this shelf: a page asks for many shares of one list of mixes, and for the same list in the next skin.
+    /// The last search on this shelf: a page asks for the same list of mixes in the next skin.
     searched: Mutex<Option<Search>>,
 }
 
@@ -98,22 +97,18 @@ impl Door {
         Ok(written(&Likely::of(&self.shelf, &self.task(text)?)))
     }
 
-    /// One [`Share`] of a search, or the whole [`Ranking`], for a [`RankingRequest`].
+    /// The [`Ranking`] of every mix, for a request with a search.
     ///
     /// # Errors
-    /// As [`Door::foresee`]; also where there is no search, or shares that are not its own.
+    /// As [`Door::foresee`]; also where there is no search.
     pub fn ranking(&self, text: &str) -> Result<String, String> {
-        let asked = RankingRequest::from_json(text).map_err(|error| refusal(&error))?;
-        let case = Request { worlds: 0, ..asked.case };
+        let request = Request::from_json(text).map_err(|error| refusal(&error))?;
+        let case = Request { worlds: 0, ..request };
         let mut searched = self.searched.lock().unwrap_or_else(PoisonError::into_inner);
         let task = case.resolve_after(searched.as_ref(), &self.shelf).map_err(|error| refusal(&error))?;
         searched.clone_from(&task.search);
         drop(searched);
-        match asked.share {
-            Some(part) => Share::of(&self.shelf, &task, part).map(|share| written(&share)),
-            None => Ranking::of(&self.shelf, &task, asked.shares.as_deref()).map(|ranking| written(&ranking)),
-        }
-        .map_err(|error| refusal(&error))
+        Ranking::of(&self.shelf, &task).map(|ranking| written(&ranking)).map_err(|error| refusal(&error))
     }
 
     fn task(&self, text: &str) -> Result<Task, String> {

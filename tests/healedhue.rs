@@ -17,6 +17,7 @@ mod practice;
 mod practise;
 mod program;
 mod proofs;
+mod ranking;
 mod readme;
 mod report;
 mod reproof;

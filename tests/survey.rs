@@ -1,9 +1,8 @@
-//! What the bench asks the engine: a survey of times and lights, the outlines of regions, and a search shared out.
+//! What the bench asks the engine: a survey of times and lights, and the outlines of regions.
 
 use crate::demo::course;
 use healedhue::colour::{DisplayP3, Ellipsoid, Lab, Light, Outline, difference};
-use healedhue::foresee::{Answer, SURVEY_MONTHS};
-use healedhue::foresee::{Part, Ranking, Request, Share, Survey};
+use healedhue::foresee::{Answer, Request, SURVEY_MONTHS, Survey};
 use healedhue::healing::{Outcome, Spread, Worlds};
 use healedhue::search::Goal;
 use healedhue::wasm::Door;
@@ -64,36 +63,6 @@ fn a_case_without_old_work_has_no_picture_of_it() {
         let refusal: Value = serde_json::from_str(&door.survey(question).unwrap_err()).unwrap();
         assert_eq!(refusal["error"]["field"], field, "{question}");
     }
-}
-
-/// However a search is shared out, the ranking is that of `foresee`.
-#[test]
-fn a_shared_search_finds_what_one_engine_finds() {
-    let shelf = &course().shelf;
-    let mut request = serde_json::to_value(request()).unwrap();
-    request["search"] =
-        json!({ "goal": [46, 8, 13], "palette": ["dunmere", "tolcarn", "emberlow", "corrick"], "drops": 5 });
-    let task = Request::from_json(&request.to_string()).unwrap().resolve(shelf).unwrap();
-    let whole = Ranking::of(shelf, &task, None).unwrap();
-    let written = |ranking: &Ranking| serde_json::to_string(ranking).unwrap();
-    let found = Answer::of(shelf, &task).search.unwrap();
-    assert_eq!(serde_json::to_string(&whole.search).unwrap(), serde_json::to_string(&found).unwrap());
-    for of in [1, 2, 3, 7, 1000] {
-        let shares: Vec<Share> =
-            (0..of).map(|place| Share::of(shelf, &task, Part { place, of }).unwrap()).collect();
-        assert_eq!(written(&Ranking::of(shelf, &task, Some(&shares)).unwrap()), written(&whole), "{of}");
-        // Not the shares of this search.
-        assert!(Ranking::of(shelf, &task, Some(&shares[1..])).is_err(), "{of}");
-    }
-    assert!(Share::of(shelf, &task, Part { place: 2, of: 2 }).is_err());
-    let errors: Vec<f64> = whole.first.iter().map(|tried| tried.delta_e_2000).collect();
-    assert!(errors.is_sorted() && errors[0] == whole.search.best.delta_e_2000);
-    let own = whole.own.unwrap();
-    assert!(own.nearer > 0 && own.delta_e_2000 > errors[0]);
-    let best =
-        Request { mix: whole.search.best.mix.clone(), ..Request::from_json(&request.to_string()).unwrap() };
-    let best = Ranking::of(shelf, &best.resolve(shelf).unwrap(), None).unwrap().own.unwrap();
-    assert_eq!((best.nearer, best.delta_e_2000), (0, errors[0]), "the best mix stands first");
 }
 
 /// sRGB colours in Display P3 by colour-science 0.4.7 (`RGB_to_RGB` without adaptation). Our white is integrated from tables, which moves

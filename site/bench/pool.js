@@ -17,31 +17,28 @@ function serveQuestions() {
   };
 }
 
-// Questions a worker has at once: it goes on with the next one while the page is busy with anything else.
-const AHEAD = 2;
-
 class Pool {
   // `here` asks the page's own engine.
   constructor(bytes, shelf, here) {
     this.here = here;
     this.waiting = [];
     this.ready = [];
-    this.size = Math.min(4, Math.max(2, navigator.hardwareConcurrency ?? 2));
+    const size = Math.min(4, Math.max(2, navigator.hardwareConcurrency ?? 2));
     this.failed = false;
     try {
       const source = `"use strict";\n${openEngine}\n(${serveQuestions})();\n`;
       const address = URL.createObjectURL(new Blob([source], { type: "text/javascript" }));
-      for (let i = 0; i < this.size; i += 1) this.start(new Worker(address), bytes, shelf);
+      for (let i = 0; i < size; i += 1) this.start(new Worker(address), bytes, shelf);
     } catch {
       this.failed = true;
     }
   }
 
   start(worker, bytes, shelf) {
-    worker.jobs = [];
+    worker.job = null;
     worker.onmessage = ({ data }) => {
-      // A worker answers in the order in which it was asked.
-      const job = worker.jobs.shift();
+      const { job } = worker;
+      worker.job = null;
       if (data.ready) this.ready.push(worker);
       else if (!job) this.failed = true;
       else if (data.why !== undefined) job.refuse(Object.assign(new Error(data.why), { field: data.field }));
@@ -51,7 +48,8 @@ class Pool {
     worker.onerror = () => {
       this.failed = true;
       this.ready = this.ready.filter((other) => other !== worker);
-      for (const job of worker.jobs.splice(0)) job.refuse(new Error(message("bench-worker-failed")));
+      worker.job?.refuse(new Error(message("bench-worker-failed")));
+      worker.job = null;
       this.next();
     };
     worker.postMessage({ bytes, shelf });
@@ -72,11 +70,10 @@ class Pool {
 
   next() {
     while (this.waiting.length > 0) {
-      const least = Math.min(...this.ready.map(({ jobs }) => jobs.length));
-      if (least >= AHEAD) break;
-      const worker = this.ready.find(({ jobs }) => jobs.length === least);
+      const worker = this.ready.find(({ job }) => job === null);
+      if (!worker) break;
       const job = this.waiting.shift();
-      worker.jobs.push(job);
+      worker.job = job;
       worker.postMessage({ what: job.what, question: job.question });
     }
     if (this.failed && this.ready.length === 0 && this.waiting.length > 0 && !this.slicing) {

@@ -1,41 +1,11 @@
-// "What would be best": every mix tried by all engines together, and the first of them to be taken over.
+// "What would be best": every mix ranked by the engine, and the first of them to be taken over.
 
-// Asks the pool in so many shares that no engine is busy for long when the case changes meanwhile, and that all end together.
-async function rank(pool, request) {
-  const of = pool.size * (request.search.bottles > 2 ? 64 : 16);
-  const share = (_, place) => pool.ask("ranking", { case: request, share: { place, of } });
-  const shares = await Promise.all(Array.from({ length: of }, share));
-  return pool.ask("ranking", { case: request, shares });
-}
-
-// Old works lie in layers of their own, and each doubles what a mix costs: over three or more of them, mixes of so few drops are ranked first,
-// which are a small part of all.
-function fewDrops({ existing }) {
-  return existing.length > 3 ? 2 : 3;
-}
-
-function isDear(state) {
-  return state.existing.length > 2 && state.mostBottles > 1 && state.mostDrops > fewDrops(state);
-}
-
-// The ranking of a case; `soon` is called before with that of mixes of few drops, where all of them take long. Once `current` says that
-// the case has changed, nothing further is asked.
-async function rankInSteps(pool, state, current, soon) {
-  if (isDear(state)) {
-    const few = await rank(pool, searchRequestOf({ ...state, mostDrops: fewDrops(state) }));
-    if (!current()) throw new Superseded();
-    soon(few);
-  }
-  return rank(pool, searchRequestOf(state));
-}
-
-// `more` is the greatest number of drops of the mixes that are still to come, if any.
-function showRanking(state, ranking, take, more = 0) {
-  const { search, first, own } = ranking;
-  const said = [...(more > 0 ? [message("bench-best-so-far", { few: fewDrops(state), more })] : []), `${searchInWords(search)}.`];
+function showRanking(state, ranking, take) {
+  const { mixes, first, own } = ranking;
+  const said = [`${rankingInWords(ranking)}.`];
   if (own) {
     const distance = fixed(own.delta_e_2000, 1);
-    said.push(own.nearer === 0 ? message("bench-own-best", { distance }) : message("bench-own-nearer", { nearer: own.nearer, mixes: search.mixes, distance }));
+    said.push(own.nearer === 0 ? message("bench-own-best", { distance }) : message("bench-own-nearer", { nearer: own.nearer, mixes, distance }));
   }
   said.push(message("bench-judged-at", { judged: judgedInWords(state) }));
   if (touchUpInWords(state).length > 0) said.push(message("bench-best-touch-up"));
@@ -64,23 +34,22 @@ function labCell([l, a, b]) {
   return message("bench-lab-cell", { l: fixed(l, 1), a: fixed(a, 1), b: fixed(b, 1) });
 }
 
-// What a search found, without a full stop.
-function searchInWords(search) {
-  const { mixes, best, miss, gap } = search;
+// What was found, without a full stop.
+function rankingInWords(ranking) {
+  const { mixes, first: [best], near_ties: ties, miss, gap } = ranking;
   const [mix, distance] = [mixInWords(best.mix), fixed(best.delta_e_2000, 1)];
   const said = [];
   if (miss) {
     const { l, a, b } = miss.shift;
-    const ways = inARow(senses([l, a, b], search.just_visible).map((sense) => message(`bench-excess-${sense}`)));
+    const ways = inARow(senses([l, a, b], ranking.just_visible).map((sense) => message(`bench-excess-${sense}`)));
     said.push(message("bench-best-missed", { mixes, mix, distance, beyond: fixed(miss.beyond, 1), ways, l: signed(l), a: signed(a), b: signed(b) }));
   } else {
     said.push(message("bench-best-reached", { mixes, mix, distance }));
   }
-  const ties = search.near_ties.length;
   if (ties > 0) said.push(message("bench-best-ties", { count: ties }));
   // Rounded down: never more than it is.
   if (gap !== null) said.push(message(ties > 0 ? "bench-best-gap-further" : "bench-best-gap", { distance: fixed(Math.floor(gap * 10) / 10, 1) }));
-  const untouched = search.untouched_delta_e_2000;
+  const untouched = ranking.untouched_delta_e_2000;
   if (untouched <= best.delta_e_2000) said.push(message("bench-best-untouched", { distance: fixed(untouched, 1) }));
   return said.join("; ");
 }

@@ -200,7 +200,7 @@ class Bench {
         this.showPlanes();
         performance.measure("bench-likely", "bench-changed");
       }),
-      job(rankInSteps(this.pool, state, current, (few) => this.showFew(state, few)), "best_words", (ranking) => {
+      job(this.pool.ask("ranking", searchRequestOf(state)), "best_words", (ranking) => {
         showRanking(state, ranking, (mix) => this.take(mix));
         performance.measure("bench-ranked", "bench-changed");
       }, (error) => {
@@ -212,13 +212,6 @@ class Bench {
     if (!current()) return;
     byId("planes").removeAttribute("aria-busy");
     for (const result of results) result.classList.remove("is-old");
-  }
-
-  // What is nearest among mixes of few drops, while the rest is tried.
-  showFew(state, ranking) {
-    showRanking(state, ranking, (mix) => this.take(mix), state.mostDrops);
-    for (const result of document.querySelectorAll("#best_words, #best")) result.classList.remove("is-old");
-    performance.measure("bench-ranked-few", "bench-changed");
   }
 
   take(mix) {

@@ -1099,7 +1099,6 @@ bench-most-drops = Tropfen insgesamt, höchstens
 bench-best-about = Jede Mischung innerhalb dieser Grenzen, aus Flaschen ohne beschränkte Inhaltsstoffe, wird in diese Haut gesetzt und zum beurteilten Zeitpunkt und Licht mit dem Ziel verglichen. Keine wird ausgelassen.
 bench-best-touch-up = Nachgearbeitet wird mit der Mischung auf dem Tisch; andere Mischungen werden nur beim ersten Setzen versucht.
 bench-best-mixes = Die besten Mischungen
-bench-best-so-far = Bisher nur Mischungen aus höchstens { $few } Tropfen; die aus höchstens { $more } folgen.
 
 # Was die Seite sagt, während sie läuft.
 bench-mark-skin = Haut

@@ -1085,7 +1085,6 @@ bench-most-drops = Drops in all, at most
 bench-best-about = Every mix within these limits, of bottles that hold nothing restricted, is placed in this skin and compared with the goal at the time and in the light judged. None is left out.
 bench-best-touch-up = The touch-up is made with the mix on the bench; other mixes are tried in the first placement.
 bench-best-mixes = The best mixes
-bench-best-so-far = So far, of mixes of up to { $few } drops; those of up to { $more } follow.
 
 # What the page says as it runs.
 bench-mark-skin = skin

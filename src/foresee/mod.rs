@@ -22,7 +22,7 @@ pub use answer::Answer;
 pub use error::RequestError;
 pub use lights::UnderLight;
 pub use likely::Likely;
-pub use ranking::{Own, Part, Ranking, RankingRequest, Share};
+pub use ranking::{Own, Ranking};
 pub use request::{Existing, Request, TouchUpRequest};
 pub use search::{SearchAnswer, SearchRequest, TriedAnswer};
 pub use skin::SkinRequest;

@@ -2,7 +2,7 @@
 //!
 //! Entry points: [`reflectance`] of a [`Canvas`] with [`Deposit`]s of colour in it, [`masstone`] for colour in a bottle.
 
-use super::placement::Work;
+use super::placement::{Placement, Work};
 use super::time::{EPIDERMAL_SHARE, drift_mm, unhealed};
 use super::wear::Wear;
 use crate::colour::{Lab, Light, Spectrum};
@@ -33,27 +33,64 @@ impl Deposit {
     }
 }
 
+/// What something does to light, per mm at amount 1.
+pub(super) struct Tint {
+    absorption: Packed,
+    /// Reduced, as colourants have it.
+    scattering: Packed,
+}
+
+impl Tint {
+    /// Of this absorption and reduced scattering.
+    pub fn new(absorption: &Spectrum, scattering: &Spectrum) -> Self {
+        Tint { absorption: pack(absorption), scattering: pack(scattering) }
+    }
+}
+
+/// Where what is placed there lies by now, in this skin.
+pub(super) struct Laid<'p> {
+    pub place: &'p Placement,
+    pub epidermis_mm: f64,
+    /// How unhealed the skin is.
+    pub fresh: f64,
+}
+
+impl Laid<'_> {
+    /// Adds this much of a tint that has wandered so far down to deposits, one per range of depth.
+    pub fn lay(&self, deposits: &mut Vec<Deposit>, tint: &Tint, amount: f64, drift_mm: f64) {
+        let Laid { place, epidermis_mm, fresh } = *self;
+        let (top, bottom) = (place.depth_mm, place.depth_mm + place.thickness_mm + drift_mm);
+        // What was placed within the epidermis, and what was left there on the way down, goes as it sheds.
+        let diluted = amount * place.thickness_mm / (bottom - top);
+        add(deposits, tint, top.max(epidermis_mm), bottom.max(epidermis_mm), diluted);
+        add(deposits, tint, top.min(epidermis_mm), bottom.min(epidermis_mm), diluted * fresh);
+        add(deposits, tint, 0.0, epidermis_mm, amount * EPIDERMAL_SHARE * fresh);
+    }
+
+    /// Share of what was placed that has not been shed with the epidermis, when it has wandered so far down.
+    pub fn kept(&self, drift_mm: f64) -> f64 {
+        let (top, bottom) = (self.place.depth_mm, self.place.depth_mm + self.place.thickness_mm + drift_mm);
+        let within = bottom.min(self.epidermis_mm) - top.min(self.epidermis_mm);
+        1.0 - within * (1.0 - self.fresh) / (bottom - top)
+    }
+}
+
 /// Colour of one work as it lies now, one deposit per range of depth. Empty when nothing is left.
 pub(super) fn deposits_of(shelf: &Shelf, work: &Work, epidermis_mm: f64, wear: &Wear) -> Vec<Deposit> {
     let mut deposits = Vec::new();
     let place = &work.placement;
-    let fresh = unhealed(work.months);
+    let laid = Laid { place, epidermis_mm, fresh: unhealed(work.months) };
     for &(index, amount) in &work.paint {
         let colourant = &shelf.colourants[index];
+        let tint = Tint::new(&colourant.absorption, &colourant.scattering);
         let amount = amount * place.load * wear.retention(colourant, place.depth_mm, work.months);
-        let drift = drift_mm(colourant, work.months);
-        let (top, bottom) = (place.depth_mm, place.depth_mm + place.thickness_mm + drift);
-        // What was placed within the epidermis, and what was left there on the way down, goes as it sheds.
-        let diluted = amount * place.thickness_mm / (bottom - top);
-        add(&mut deposits, shelf, index, top.max(epidermis_mm), bottom.max(epidermis_mm), diluted);
-        add(&mut deposits, shelf, index, top.min(epidermis_mm), bottom.min(epidermis_mm), diluted * fresh);
-        add(&mut deposits, shelf, index, 0.0, epidermis_mm, amount * EPIDERMAL_SHARE * fresh);
+        laid.lay(&mut deposits, &tint, amount, drift_mm(colourant, work.months));
     }
     deposits
 }
 
-/// Adds a colourant to the deposit of the same range, or a new one.
-fn add(deposits: &mut Vec<Deposit>, shelf: &Shelf, colourant: usize, top: f64, bottom: f64, amount: f64) {
+/// Adds a tint to the deposit of the same range, or a new one.
+fn add(deposits: &mut Vec<Deposit>, tint: &Tint, top: f64, bottom: f64, amount: f64) {
     if amount <= 0.0 || bottom <= top {
         return;
     }
@@ -67,11 +104,9 @@ fn add(deposits: &mut Vec<Deposit>, shelf: &Shelf, colourant: usize, top: f64, b
         });
         deposits.len() - 1
     });
-    let colourant = &shelf.colourants[colourant];
-    let (absorption, scattering) = (pack(&colourant.absorption), pack(&colourant.scattering));
     for group in 0..GROUPS {
-        deposits[at].absorption[group] += absorption[group] * amount;
-        deposits[at].scattering[group] += scattering[group] * (amount / (1.0 - ANISOTROPY));
+        deposits[at].absorption[group] += tint.absorption[group] * amount;
+        deposits[at].scattering[group] += tint.scattering[group] * (amount / (1.0 - ANISOTROPY));
     }
 }
 

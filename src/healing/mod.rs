@@ -5,6 +5,7 @@
 //! of one composition, add them up ([`crate::optics`]), mix covered and uncovered skin, and read off an [`Appearance`].
 
 mod appearance;
+mod chart;
 mod layers;
 mod measured;
 mod outcome;
@@ -20,6 +21,7 @@ mod upkeep;
 mod wear;
 
 pub use appearance::Appearance;
+pub use chart::Chart;
 pub use layers::masstone;
 pub use measured::healed_spread;
 pub use outcome::{Case, DEFAULT_WORLDS, OUTCOME_WORLDS, Outcome, SHARE, Worlds};

@@ -2,15 +2,16 @@
 //!
 //! Entry points: [`Scene::new`]; [`Scene::kept`] where wear and touch-ups matter.
 
-use super::layers::{Around, Deposit, deposits_of, reflectance, reflectance_of};
+use super::layers::{Around, Deposit, Laid, deposits_of, reflectance, reflectance_of};
 use super::placement::{Placement, Work};
 use super::regions::regions;
-use super::time::{HEALED_MONTHS, healing_skin};
+use super::time::{HEALED_MONTHS, drift_mm, healing_skin, unhealed};
 use super::upkeep::Upkeep;
 use super::wear::Wear;
 use crate::colour::{BANDS, Spectrum};
-use crate::pigment::{Paint, Shelf};
-use crate::skin::{Canvas, Site, Skin};
+use crate::optics::unpack;
+use crate::pigment::{Colourant, Paint, Shelf};
+use crate::skin::{ANISOTROPY, Canvas, Site, Skin};
 use std::sync::Arc;
 
 /// Existing work in one region of the area: what lies there, and the region's share.
@@ -138,17 +139,46 @@ impl<const N: usize> Trial<'_, '_, N> {
     pub fn with(&self, paint: &Paint) -> Spectrum {
         let scene = self.scene;
         let work = Work { paint: paint.clone(), placement: self.placement, months: scene.months };
-        let new = deposits_of(scene.shelf, &work, scene.canvas.epidermis_mm, &scene.wear);
+        self.seen(&deposits_of(scene.shelf, &work, scene.canvas.epidermis_mm, &scene.wear))
+    }
+
+    /// Reflectance with these deposits.
+    pub(super) fn seen(&self, new: &[Deposit]) -> Spectrum {
+        let scene = self.scene;
         let coverage = if new.is_empty() { 0.0 } else { self.placement.coverage };
         let mut parts = Vec::with_capacity(2 * scene.regions.len());
         for (region, around) in scene.regions.iter().zip(&self.around) {
             parts.push((region.share * (1.0 - coverage), region.reflectance));
             if coverage > 0.0 {
-                let reflectance = reflectance(&scene.canvas, &region.deposits, &new, around);
+                let reflectance = reflectance(&scene.canvas, &region.deposits, new, around);
                 parts.push((region.share * coverage, reflectance));
             }
         }
         mixed(parts)
+    }
+
+    /// Where something placed here lies.
+    pub(super) fn laid(&self) -> Laid<'_> {
+        let fresh = unhealed(self.scene.months);
+        Laid { place: &self.placement, epidermis_mm: self.scene.canvas.epidermis_mm, fresh }
+    }
+
+    /// What is left of an amount of 1 of a colourant placed here, and how far below its place it has spread.
+    pub(super) fn left(&self, colourant: &Colourant) -> (f64, f64) {
+        let Placement { load, depth_mm, .. } = self.placement;
+        let months = self.scene.months;
+        (load * self.scene.wear.retention(colourant, depth_mm, months), drift_mm(colourant, months))
+    }
+
+    /// Absorption and reduced scattering of the dermis, per mm.
+    pub(super) fn skin(&self) -> [Spectrum; 2] {
+        let canvas = &self.scene.canvas;
+        [unpack(&canvas.dermis), unpack(&canvas.scattering).map(|whole| whole * (1.0 - ANISOTROPY))]
+    }
+
+    /// What there is to mix from.
+    pub(super) fn shelf(&self) -> &Shelf {
+        self.scene.shelf
     }
 }
 

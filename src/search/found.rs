@@ -11,8 +11,7 @@ pub struct Found {
     pub goal: Goal,
     /// Mixes tried: all there are.
     pub mixes: usize,
-    /// Every mix, nearest to the goal first; at least one. Put together from shares, it ends with the first mix that is farther
-    /// than the near-ties, or later.
+    /// Every mix, nearest to the goal first; at least one.
     pub ranking: Vec<Tried>,
     /// Mixes within the limits, equal ratios counted apart.
     pub possible: u64,
@@ -69,12 +68,7 @@ impl Found {
 
     /// How the goal is missed; `None` where it is reached.
     pub fn miss(&self) -> Option<Miss> {
-        if self.is_reached() {
-            return None;
-        }
-        let shift = Shift::between(self.goal.lab, self.best().healed);
-        let ways: Vec<&str> = shift.senses(JUST_VISIBLE).iter().map(|sense| sense.excess()).collect();
-        Some(Miss { beyond: self.best().error - self.goal.tolerance, shift, words: in_a_row(&ways) })
+        self.goal.missed_by(self.best())
     }
 
     /// ΔE00 from the goal without any new work.
@@ -86,5 +80,17 @@ impl Found {
     fn tied(&self) -> usize {
         let most = self.best().error + JUST_VISIBLE;
         self.ranking.partition_point(|tried| tried.error <= most)
+    }
+}
+
+impl Goal {
+    /// How a mix misses this goal; `None` where it reaches it.
+    pub(super) fn missed_by(&self, tried: &Tried) -> Option<Miss> {
+        if tried.error <= self.tolerance {
+            return None;
+        }
+        let shift = Shift::between(self.lab, tried.healed);
+        let ways: Vec<&str> = shift.senses(JUST_VISIBLE).iter().map(|sense| sense.excess()).collect();
+        Some(Miss { beyond: tried.error - self.tolerance, shift, words: in_a_row(&ways) })
     }
 }

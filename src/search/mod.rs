@@ -3,11 +3,12 @@
 //! Entry points: [`Search::run`] for a palette and limits; [`rank`] for any [`Grid`] in any [`Trial`], which is what exercises use.
 //! Steps: list the grid, each ratio of drops once ([`Grid`]); see every mix in the client's skin, whose bare layers are computed
 //! once ([`rank`]); read off the best, what an eye cannot tell from it, the gap to the rest, and how the goal is missed
-//! ([`Found`]). Nothing is skipped: no bound is known that is cheaper than a mix and could rule one out exactly.
+//! ([`Found`]). Nothing is skipped there. [`Search::nearest`] tells the head of the same ranking and solves only what is near it.
 
 mod error;
 mod found;
 mod grid;
+mod nearest;
 mod rank;
 
 pub use error::SearchError;
@@ -15,11 +16,12 @@ pub use found::{Found, Miss, NearTie};
 #[cfg(feature = "practice")]
 pub(crate) use grid::with_additions;
 pub use grid::{BOTTLES, DROPS, Grid, MOST_MIXES, Palette};
+pub use nearest::Nearest;
 pub use rank::{Tried, healed_colours, rank};
 
 use crate::Cores;
-use crate::colour::{BLUE_YELLOW, GREEN_RED, LIGHTNESS, Lab, Light, difference};
-use crate::healing::{Placement, Scene, Trial};
+use crate::colour::{BLUE_YELLOW, GREEN_RED, LIGHTNESS, Lab, Light};
+use crate::healing::{Placement, Scene};
 use crate::pigment::Shelf;
 use crate::quantity::Quantity;
 use std::sync::Arc;
@@ -43,17 +45,6 @@ pub struct Search {
     palette: Palette,
     /// Shared, since a grid is large and requests are copied.
     grid: Arc<Grid>,
-}
-
-/// A mix by its place in the grid, as one of several shares of a search came to it.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Placed {
-    /// The place, from 0.
-    pub place: usize,
-    /// The colour it heals to.
-    pub healed: Lab,
-    /// ΔE00 between that colour and the goal.
-    pub error: f64,
 }
 
 impl Search {
@@ -92,8 +83,14 @@ impl Search {
         light: Light,
         cores: Cores,
     ) -> Found {
-        let healed = self.healed(&scene.trial(placement), light, cores, 0, 1);
-        self.found(healed.into_iter().enumerate(), light.lab_of(&scene.existing()))
+        let ranking = rank(&scene.trial(placement), &self.grid, self.goal.lab, light, cores);
+        Found {
+            goal: self.goal,
+            mixes: self.mixes(),
+            ranking,
+            possible: self.grid.possible(),
+            untouched: light.lab_of(&scene.existing()),
+        }
     }
 
     /// The goal.
@@ -104,53 +101,6 @@ impl Search {
     /// Different paints to try.
     pub fn mixes(&self) -> usize {
         self.grid.mixes().len()
-    }
-
-    /// Tries every `of`-th mix, from `place` on: one of `of` shares of the work, which must not be none. Nearest to the goal first,
-    /// in the order of [`Found::ranking`].
-    pub fn share<const N: usize>(
-        &self,
-        trial: &Trial<N>,
-        light: Light,
-        cores: Cores,
-        place: usize,
-        of: usize,
-    ) -> Vec<Placed> {
-        let healed = self.healed(trial, light, cores, place, of);
-        let placed = |(at, healed)| Placed {
-            place: place + at * of,
-            healed,
-            error: difference(healed, self.goal.lab),
-        };
-        let mut tried: Vec<Placed> = healed.into_iter().enumerate().map(placed).collect();
-        let mix = |placed: &Placed| &self.grid.mixes()[placed.place].0;
-        tried.sort_by(|one, other| one.error.total_cmp(&other.error).then_with(|| mix(one).cmp(mix(other))));
-        tried
-    }
-
-    fn healed<const N: usize>(
-        &self,
-        trial: &Trial<N>,
-        light: Light,
-        cores: Cores,
-        place: usize,
-        of: usize,
-    ) -> Vec<Lab> {
-        let mixes = self.grid.mixes().iter().skip(place).step_by(of.max(1));
-        let paints: Vec<_> = mixes.map(|(_, paint)| paint).collect();
-        healed_colours(trial, &paints, light, cores)
-    }
-
-    /// What is found when all mixes were tried and the nearest to the goal, by their places in the grid, heal to these colours; at
-    /// least one, and places there are. `untouched` is the colour without any new work.
-    pub fn found(&self, nearest: impl IntoIterator<Item = (usize, Lab)>, untouched: Lab) -> Found {
-        Found {
-            goal: self.goal,
-            mixes: self.mixes(),
-            ranking: rank::ranked(&self.grid, nearest, self.goal.lab),
-            possible: self.grid.possible(),
-            untouched,
-        }
     }
 }
 

@@ -28,16 +28,21 @@ fn measured(tab: &mut Tab, name: &str) -> Vec<f64> {
     numbers(tab, &format!("performance.getEntriesByName({name:?}).map((one) => one.duration)"))
 }
 
-/// How long the ranking takes over one old work and over four, and its first part over four.
+/// How long the ranking and the region take over none to four old works at depths of their own.
 fn over_old_work(tab: &mut Tab) {
-    let old = |bottle: &str, months: u32| format!("m:{bottle}~1@0.15,0.3,1,0.85@{months}");
-    let four = ["tolcarn", "dunmere", "wexcombe", "corrick"].iter().zip([24, 36, 48, 60]);
-    let four: Vec<String> = four.map(|(bottle, months)| old(bottle, months)).collect();
-    for (what, works) in [("one old work", old("tolcarn", 36)), ("four old works", four.join(";"))] {
+    let works = [("tolcarn", 0.15, 24), ("dunmere", 0.25, 36), ("wexcombe", 0.1, 48), ("corrick", 0.35, 60)];
+    let works = works.map(|(bottle, depth, months)| format!("m:{bottle}~1@{depth},0.3,1,0.85@{months}"));
+    for count in 0..=works.len() {
         let page = on_disk(&FOLDER.join("bench.html"));
-        tab.open(&format!("{page}#skin=III,neutral,calm&old={works}&mix=dunmere~4"));
+        let old = works[..count].join(";");
+        tab.open(&format!("{page}#skin=III,neutral,calm&old={old}&mix=dunmere~4"));
         started(tab);
         tab.wait_until("performance.getEntriesByName('bench-ranked').length > 0");
+        told(
+            &format!("bench, the first ranking over {count} old works, from the page's first question"),
+            measured(tab, "bench-ranked"),
+        );
+        tab.wait_until("performance.getEntriesByName('bench-likely').length > 0");
         tab.value("performance.clearMeasures()");
         for turn in 0..11 {
             tab.value(&format!(
@@ -45,15 +50,16 @@ fn over_old_work(tab: &mut Tab) {
                 300 + 20 * turn
             ));
             tab.wait_until(&format!("performance.getEntriesByName('bench-ranked').length > {turn}"));
+            tab.wait_until(&format!("performance.getEntriesByName('bench-likely').length > {turn}"));
         }
         told(
-            &format!("bench, from the last change to the ranking over {what}"),
+            &format!("bench, from the last change to the ranking over {count} old works"),
             measured(tab, "bench-ranked"),
         );
-        let few = measured(tab, "bench-ranked-few");
-        if !few.is_empty() {
-            told(&format!("bench, to the mixes of few drops over {what}"), few);
-        }
+        told(
+            &format!("bench, from the last change to the 90% region over {count} old works"),
+            measured(tab, "bench-likely"),
+        );
     }
 }
 
@@ -100,16 +106,6 @@ fn how_long_people_wait() {
     );
     told("bench, from a slider to the painted frame (a frame is 16.7)", moved);
     told("bench, of which the engine and the page", measured(&mut tab, "bench-painted"));
-    for turn in 0..15 {
-        tab.value(&format!(
-            "{{ const slider = document.getElementById('melanin'); slider.value = {}; slider.dispatchEvent(new Event('input', {{ bubbles: true }})); }}",
-            300 + 20 * turn
-        ));
-        tab.wait_until(&format!("performance.getEntriesByName('bench-ranked').length > {turn}"));
-        tab.wait_until(&format!("performance.getEntriesByName('bench-likely').length > {turn}"));
-    }
-    told("bench, from the last change to the 90% region", measured(&mut tab, "bench-likely"));
-    told("bench, from the last change to the ranking", measured(&mut tab, "bench-ranked"));
     over_old_work(&mut chromium.fresh_tab());
     let mut tab = chromium.fresh_tab();
     let mut made = Vec::new();
