@@ -11,12 +11,45 @@ pub enum NoText {
     /// It is something else, by its first bytes: "a picture (PNG)".
     #[error("this is {0}, not text")]
     Kind(&'static str),
-    /// It is of no encoding that is read: the byte, from 1, at which it is no UTF-8.
-    #[error("byte {0} is no UTF-8: save the file in that encoding")]
-    NotUtf8(usize),
+    /// It is of no encoding that is read.
+    #[error(
+        "line {}, column {}: the byte {byte:02X} is no UTF-8; save the file as UTF-8",
+        before.line(),
+        before.column()
+    )]
+    NotUtf8 {
+        /// The text before that byte.
+        before: Before,
+        /// The byte.
+        byte: u8,
+    },
     /// It says that it is UTF-16, and is not.
-    #[error("the file begins as UTF-16 and is not: character {0} is none")]
-    NotUtf16(usize),
+    #[error(
+        "line {}, column {}: the file begins as UTF-16, and this is no character of it; save the file as UTF-8",
+        before.line(),
+        before.column()
+    )]
+    NotUtf16 {
+        /// The text before what is none.
+        before: Before,
+    },
+}
+
+/// The text before something that is none: it tells where that is.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Before(pub String);
+
+impl Before {
+    /// The line, from 1.
+    pub fn line(&self) -> usize {
+        self.0.matches('\n').count() + 1
+    }
+
+    /// The column, in characters from 1.
+    pub fn column(&self) -> usize {
+        let (_, line) = self.0.rsplit_once('\n').unwrap_or(("", &self.0));
+        line.chars().count() + 1
+    }
 }
 
 /// First bytes of what is handed in by mistake, from the published formats: PNG (W3C), JPEG (ITU-T T.81), GIF89a, TIFF 6.0, PDF (ISO 32000), ZIP
@@ -74,17 +107,24 @@ pub fn text_of(bytes: &[u8]) -> Result<String, NoText> {
     let bytes = bytes.strip_prefix(b"\xef\xbb\xbf").unwrap_or(bytes);
     match std::str::from_utf8(bytes) {
         Ok(text) => Ok(text.to_owned()),
-        Err(error) => Err(NoText::NotUtf8(error.valid_up_to() + 1)),
+        Err(error) => {
+            let (before, rest) = bytes.split_at(error.valid_up_to());
+            let before = Before(String::from_utf8_lossy(before).into_owned());
+            Err(NoText::NotUtf8 { before, byte: rest.first().copied().unwrap_or_default() })
+        }
     }
 }
 
 fn of_utf16(bytes: &[u8], unit: fn([u8; 2]) -> u16) -> Result<String, NoText> {
     let (units, odd) = bytes.as_chunks::<2>();
     let mut text = String::with_capacity(units.len());
-    for (at, read) in char::decode_utf16(units.iter().map(|two| unit(*two))).enumerate() {
-        text.push(read.map_err(|_| NoText::NotUtf16(at + 1))?);
+    for read in char::decode_utf16(units.iter().map(|two| unit(*two))) {
+        match read {
+            Ok(read) => text.push(read),
+            Err(_) => return Err(NoText::NotUtf16 { before: Before(text) }),
+        }
     }
-    if odd.is_empty() { Ok(text) } else { Err(NoText::NotUtf16(text.chars().count() + 1)) }
+    if odd.is_empty() { Ok(text) } else { Err(NoText::NotUtf16 { before: Before(text) }) }
 }
 
 #[cfg(test)]
@@ -116,10 +156,15 @@ mod tests {
 
     #[test]
     fn broken_text_is_told_by_its_place() {
-        assert_eq!(text_of(b"ab\xff"), Err(NoText::NotUtf8(3)));
+        let told = |bytes: &[u8]| text_of(bytes).unwrap_err().to_string();
+        assert_eq!(
+            told("ab\nçd".as_bytes().iter().chain(b"\xe9f").copied().collect::<Vec<u8>>().as_slice()),
+            "line 2, column 3: the byte E9 is no UTF-8; save the file as UTF-8"
+        );
         // Half a pair, and half a unit.
-        assert_eq!(text_of(b"\xff\xfea\0\0\xd8b\0"), Err(NoText::NotUtf16(2)));
-        assert_eq!(text_of(b"\xff\xfea\0b"), Err(NoText::NotUtf16(2)));
+        for half in [&b"\xff\xfea\0\0\xd8b\0"[..], b"\xff\xfea\0b"] {
+            assert!(told(half).starts_with("line 1, column 2: the file begins as UTF-16"));
+        }
         assert_eq!(text_of(b""), Ok(String::new()));
     }
 

@@ -31,9 +31,14 @@ pub(crate) fn read<T: DeserializeOwned>(text: &str, bounds: &[Quantity]) -> Resu
         let path = error.path().clone();
         let name = path.iter().next_back().map(ToString::to_string);
         let quantity = bounds.iter().find(|quantity| name.as_deref() == Some(quantity.name));
-        Wrong { why: in_words(error.inner(), text, quantity), path: Some(path) }
+        let said = said(error.inner(), text);
+        let why = match quantity {
+            Some(quantity) => format!("{said}; it must be {}", quantity.range()),
+            None => said,
+        };
+        Wrong { why, path: Some(path) }
     })?;
-    json.end().map_err(|error| Wrong { path: None, why: in_words(&error, text, None) })?;
+    json.end().map_err(|error| Wrong { path: None, why: said(&error, text) })?;
     Ok(found)
 }
 
@@ -41,12 +46,7 @@ pub(crate) fn read<T: DeserializeOwned>(text: &str, bounds: &[Quantity]) -> Resu
 #[cfg(feature = "program")]
 pub(crate) fn of_value<T: DeserializeOwned>(value: serde_json::Value) -> Result<T, Wrong> {
     serde_path_to_error::deserialize(value)
-        .map_err(|error| Wrong { why: in_words(error.inner(), "", None), path: Some(error.path().clone()) })
-}
-
-/// What the parser says about a text, in words.
-pub(crate) fn said(error: &serde_json::Error, text: &str) -> String {
-    in_words(error, text, None)
+        .map_err(|error| Wrong { why: said(error.inner(), ""), path: Some(error.path().clone()) })
 }
 
 /// The last line, from 1, of a text that ends before it is whole.
@@ -77,7 +77,8 @@ const WORDS: [(&str, &str); 17] = [
     ("EOF while parsing", "the text ends inside"),
 ];
 
-fn in_words(error: &serde_json::Error, text: &str, quantity: Option<&Quantity>) -> String {
+/// What the parser says about a text, in words.
+pub(crate) fn said(error: &serde_json::Error, text: &str) -> String {
     let mut said = error.to_string();
     for (from, to) in WORDS {
         said = said.replace(from, to);
@@ -91,10 +92,7 @@ fn in_words(error: &serde_json::Error, text: &str, quantity: Option<&Quantity>) 
     if !word.is_empty() && said.starts_with("expected value") {
         said = said.replacen("expected value", &format!("`{word}` is no number, text, list or object"), 1);
     }
-    match quantity {
-        Some(quantity) => format!("{said}; it must be {}", quantity.range()),
-        None => said,
-    }
+    said
 }
 
 /// The word that begins at this line and column, counted from 1, at most twenty characters of it.

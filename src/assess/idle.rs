@@ -4,7 +4,7 @@
 //! exercises.
 
 use super::counted::counted;
-use crate::course::Band;
+use crate::course::{Band, Blueprint, Drill, Section};
 use crate::exercise::{Discard, GenerateError};
 use std::collections::BTreeMap;
 use std::fmt;
@@ -14,8 +14,10 @@ use std::fmt;
 pub struct IdleDrill {
     /// Id of the drill.
     pub drill: String,
-    /// Where it stands; empty for the bank's questions.
+    /// Where it stands; for the bank's questions, where the blueprint does.
     pub stands_at: String,
+    /// Id of the blueprint.
+    pub blueprint: String,
     /// Ids of the sections it gives nothing.
     pub sections: Vec<String>,
     /// Exercises that could not be proved.
@@ -43,11 +45,15 @@ pub struct Outside {
 
 impl IdleDrill {
     /// A drill of which nothing is known yet.
-    pub(super) fn new(drill: &str, stands_at: &str, section: &str) -> Self {
+    pub(super) fn new(drill: &Drill, blueprint: &Blueprint, section: &Section) -> Self {
+        // The bank's questions stand in many places: what draws on them is in the blueprint.
+        let places = [&drill.stands_at, &blueprint.stands_at];
+        let stands_at = places.into_iter().find(|place| !place.is_empty());
         IdleDrill {
-            drill: drill.to_owned(),
-            stands_at: stands_at.to_owned(),
-            sections: vec![section.to_owned()],
+            drill: drill.id.clone(),
+            stands_at: stands_at.cloned().unwrap_or_default(),
+            blueprint: blueprint.id.clone(),
+            sections: vec![section.id.clone()],
             unproved: 0,
             failed: BTreeMap::new(),
             same: 0,
@@ -74,19 +80,13 @@ impl IdleDrill {
             band,
         });
     }
-}
 
-impl fmt::Display for IdleDrill {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        if !self.stands_at.is_empty() {
-            write!(f, "{}: ", self.stands_at)?;
-        }
+    /// What became of its exercises, without its place.
+    pub fn reasons(&self) -> String {
         let sections: Vec<String> = self.sections.iter().map(|section| format!("`{section}`")).collect();
         let (word, sections) =
             (if sections.len() == 1 { "section" } else { "sections" }, sections.join(", "));
         let all = self.unproved + self.same + self.outside.map_or(0, |outside| outside.exercises);
-        write!(f, "the drill `{}` gives the {word} {sections} no question: ", self.drill)?;
-        write!(f, "of {}", counted(all, "exercise"))?;
         let mut reasons = Vec::new();
         if self.unproved > 0 {
             let draws: u32 = self.failed.values().sum();
@@ -107,7 +107,19 @@ impl fmt::Display for IdleDrill {
         if self.same > 0 {
             reasons.push(format!("{} asked what another drill asks", self.same));
         }
-        write!(f, ", {}", reasons.join("; "))
+        format!(
+            "the drill `{}` gives the {word} {sections} of `{}` no question: of {}, {}",
+            self.drill,
+            self.blueprint,
+            counted(all, "exercise"),
+            reasons.join("; ")
+        )
+    }
+}
+
+impl fmt::Display for IdleDrill {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{}: {}", self.stands_at, self.reasons())
     }
 }
 

@@ -10,7 +10,7 @@ use super::put::QuestionPut;
 use super::slip::Slip;
 use super::table::MarkTable;
 use crate::course::Course;
-use crate::exercise::{Answer, AnswerError, Mark, outcome};
+use crate::exercise::{Answer, AnswerError, Exercise, Mark, outcome};
 use crate::say;
 use serde::Serialize;
 use std::borrow::Cow;
@@ -21,11 +21,15 @@ use thiserror::Error;
 #[derive(Debug, Clone, PartialEq, Error)]
 pub enum MarkingError {
     /// It has too few or too many answers.
-    #[error("the slip has {}; the paper has {}", counted(*found, "answer"), counted(*asked, "question"))]
+    #[error(
+        "the slip has {} to {}; it needs one to each, empty where none was given",
+        counted(*found, "answer"),
+        counted(*asked, "question")
+    )]
     Answers {
         /// Answers on the slip.
         found: usize,
-        /// Questions of the paper.
+        /// Questions that were asked.
         asked: usize,
     },
     /// An answer cannot be read.
@@ -138,9 +142,7 @@ pub fn mark_slip<'t>(
     slip: &Slip,
 ) -> Result<SlipMarks, MarkingError> {
     let asked = key.questions().count();
-    if slip.answers.len() != asked {
-        return Err(MarkingError::Answers { found: slip.answers.len(), asked });
-    }
+    check_count(&slip.answers, asked)?;
     let mut answers: Vec<AnswerMarks> = Vec::with_capacity(asked);
     let mut sections = Vec::with_capacity(key.sections.len());
     let mut total = 0.0;
@@ -150,26 +152,23 @@ pub fn mark_slip<'t>(
             let number = answers.len() + 1;
             let table = table(question).ok_or(MarkingError::NoTable(number))?;
             let raw = &slip.answers[number - 1];
-            let (answer, mark) = mark_table(course, &table, raw).map_err(|why| MarkingError::Answer {
-                number,
-                answer: raw.chars().take(40).collect(),
-                why,
-            })?;
+            let given = table.given(course, raw).map_err(|why| unreadable(number, raw, why))?;
             let put = Arc::clone(table.put());
-            let read = |text: &str| Answer::read(&table.exercise.form, text).ok();
-            let said = |text: &str| match read(text) {
-                Some(Answer::Drops(mix)) => course.shelf.mix_in_words(&mix),
-                _ => text.to_owned(),
+            let said = |answer: &Answer| match answer {
+                Answer::Drops(mix) => course.shelf.mix_in_words(mix),
+                other => other.to_string(),
             };
-            let chosen = read(raw).and_then(|answer| put.chosen(&answer));
+            let chosen = given.answer.as_ref().and_then(|answer| put.chosen(answer));
+            let best = Answer::read(&table.exercise.form, table.key());
+            let mark = given.mark;
             answers.push(AnswerMarks {
                 number,
                 section: section.id.clone(),
                 question: question.clone(),
                 skill: table.skill().to_owned(),
-                answer_said: said(&answer),
-                key_said: said(table.key()),
-                answer,
+                answer_said: given.answer.as_ref().map_or_else(String::new, said),
+                key_said: best.map_or_else(|_| table.key().to_owned(), |best| said(&best)),
+                answer: given.answer.as_ref().map_or_else(String::new, Answer::to_string),
                 key: table.key().to_owned(),
                 credit: mark.credit,
                 consequence: mark.consequence,
@@ -206,31 +205,60 @@ pub fn mark_slip<'t>(
     })
 }
 
-/// The mark of one raw answer, with the answer as it was understood. An empty one is no answer and earns nothing.
-///
-/// # Errors
-/// [`AnswerError`] where it cannot be read.
-pub fn mark_table(course: &Course, table: &MarkTable, raw: &str) -> Result<(String, Mark), AnswerError> {
-    let worthless = |consequence: String| Mark {
-        credit: 0.0,
-        consequence,
-        misconception: None,
-        lesson: table.lesson().to_owned(),
-    };
-    if raw.trim().is_empty() {
-        return Ok((String::new(), worthless(course.language.say("exercise-not-answered", &[]))));
-    }
-    let answer = Answer::read(&table.exercise.form, raw)?;
-    let written = answer.to_string();
-    if let Some(mark) = table.of_mix(&answer) {
-        return Ok((written, mark));
-    }
-    match outcome(course, &table.exercise, &answer) {
-        Ok(seen) => Ok((written, seen.mark)),
-        Err(AnswerError::Limits(why)) => {
-            let language = &course.language;
-            Ok((written, worthless(say!(language, "exercise-not-a-mix", why = why.said(language)))))
+/// Whether a slip answers as many questions as were asked.
+pub(super) fn check_count(answers: &[String], asked: usize) -> Result<(), MarkingError> {
+    if answers.len() == asked { Ok(()) } else { Err(MarkingError::Answers { found: answers.len(), asked }) }
+}
+
+/// An answer that cannot be read.
+pub(super) fn unreadable(number: usize, raw: &str, why: AnswerError) -> MarkingError {
+    MarkingError::Answer { number, answer: raw.chars().take(40).collect(), why }
+}
+
+/// An answer as it was understood, with its mark.
+#[derive(Debug, Clone)]
+pub struct Given {
+    /// The answer; `None` where there is none.
+    pub answer: Option<Answer>,
+    /// What it is worth.
+    pub mark: Mark,
+}
+
+impl Given {
+    /// Reads and marks a raw answer to an exercise. An empty one is none and earns nothing; a mix outside the limits is one and earns nothing
+    /// either. `known` gives the mark of an answer that was worked out before; `lesson` treats the question.
+    ///
+    /// # Errors
+    /// [`AnswerError`] where it cannot be read.
+    pub(super) fn read(
+        course: &Course,
+        exercise: &Exercise,
+        lesson: &str,
+        raw: &str,
+        known: impl FnOnce(&Answer) -> Option<Mark>,
+    ) -> Result<Self, AnswerError> {
+        let language = &course.language;
+        let worthless = |consequence: String| Mark {
+            credit: 0.0,
+            consequence,
+            misconception: None,
+            lesson: lesson.to_owned(),
+        };
+        if raw.trim().is_empty() {
+            let mark = worthless(language.say("exercise-not-answered", &[]));
+            return Ok(Given { answer: None, mark });
         }
-        Err(other) => Err(other),
+        let answer = Answer::read(&exercise.form, raw)?;
+        let mark = match known(&answer) {
+            Some(mark) => mark,
+            None => match outcome(course, exercise, &answer) {
+                Ok(seen) => seen.mark,
+                Err(AnswerError::Limits(why)) => {
+                    worthless(say!(language, "exercise-not-a-mix", why = why.said(language)))
+                }
+                Err(other) => return Err(other),
+            },
+        };
+        Ok(Given { answer: Some(answer), mark })
     }
 }

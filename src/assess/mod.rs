@@ -58,6 +58,8 @@ mod table;
 mod visible;
 
 #[cfg(feature = "program")]
+pub(crate) use book::EXPORT_HEAD;
+#[cfg(feature = "program")]
 pub use book::{BookError, BookReader, MarkBook, Recorded, ResultKind, Selection, SittingKept};
 #[cfg(feature = "program")]
 pub use difficulty::{engine_difficulty, written_difficulty};
@@ -68,7 +70,7 @@ pub use key::{Key, KeyError, KeySection, MarkTables};
 #[cfg(feature = "program")]
 pub(crate) use key::{digest_of_kept, read_kept};
 #[cfg(feature = "program")]
-pub use marking::{AnswerMarks, MarkingError, SectionMarks, SlipMarks, mark_slip, mark_table};
+pub use marking::{AnswerMarks, Given, MarkingError, SectionMarks, SlipMarks, mark_slip};
 #[cfg(feature = "program")]
 pub use paper::{AssembleError, Paper, PaperId, Picked};
 #[cfg(feature = "program")]
@@ -80,7 +82,7 @@ pub use question::{CaseTold, QuestionAsked};
 #[cfg(feature = "program")]
 pub use register::{Person, Register, RegisterError};
 #[cfg(feature = "program")]
-pub use slip::{Slip, SlipError, SlipTime};
+pub use slip::{MOST_BYTES as MOST_SLIP_BYTES, Slip, SlipError, SlipTime};
 #[cfg(feature = "program")]
 pub(crate) use spreadsheet::guarded;
 #[cfg(feature = "program")]

@@ -9,7 +9,7 @@ use super::counted::counted;
 use super::difficulty::{engine_difficulty, written_difficulty};
 use super::idle::IdleDrill;
 use super::question::{BottleTold, CaseTold, QuestionAsked, bottles_of};
-use crate::course::{Blueprint, Course, Drill, Family, Judged, Lesson, Limits};
+use crate::course::{Blueprint, Course, Drill, Family, Judged, Lesson, Limits, nearest, quoted};
 use crate::exercise::{Exercise, GenerateError, Proofs};
 use rayon::prelude::*;
 use sha2::{Digest, Sha256};
@@ -26,8 +26,15 @@ const BANK: &str = "bank:";
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
 pub enum PoolError {
     /// There is no such blueprint.
-    #[error("there is no blueprint `{0}`; there are: {1}")]
-    NoBlueprint(String, String),
+    #[error("there is no blueprint {}; {}: {}", quoted(wanted), meant(nearest), known.join(", "))]
+    NoBlueprint {
+        /// The id asked for.
+        wanted: String,
+        /// The one that may be meant.
+        nearest: Option<String>,
+        /// Ids of all there are.
+        known: Vec<String>,
+    },
     /// A section has fewer questions than it is to ask.
     #[error(
         "{stands_at}: the section `{section}` asks {}, and its drills give {found}{}; name more `skills` or `drills`, \
@@ -73,12 +80,17 @@ impl PoolError {
     pub fn parts(&self) -> (&str, String) {
         let whole = self.to_string();
         let stands_at = match self {
-            PoolError::NoBlueprint(..) => "",
+            PoolError::NoBlueprint { .. } => "",
             PoolError::TooFew { stands_at, .. } | PoolError::TooFewClients { stands_at, .. } => stands_at,
         };
         let what = whole.strip_prefix(stands_at).and_then(|rest| rest.strip_prefix(": ")).unwrap_or(&whole);
         (stands_at, what.to_owned())
     }
+}
+
+fn meant(nearest: &Option<String>) -> String {
+    let meant = nearest.as_ref().map(|nearest| format!("did you mean `{nearest}`? There are"));
+    meant.unwrap_or_else(|| "there are".to_owned())
 }
 
 fn carrying(found: &[String]) -> String {
@@ -167,8 +179,9 @@ impl<'c> PaperPool<'c> {
         observe: impl Fn() + Sync,
     ) -> Result<Self, PoolError> {
         let blueprint = course.blueprint(blueprint).ok_or_else(|| {
-            let known: Vec<&str> = course.blueprints.iter().map(|known| known.id.as_str()).collect();
-            PoolError::NoBlueprint(blueprint.to_owned(), known.join(", "))
+            let known: Vec<String> = course.blueprints.iter().map(|known| known.id.clone()).collect();
+            let nearest = nearest(blueprint, known.iter().map(String::as_str)).map(str::to_owned);
+            PoolError::NoBlueprint { wanted: blueprint.to_owned(), nearest, known }
         })?;
         let sources: Vec<Vec<(&Lesson, Drill)>> =
             blueprint.sections.iter().map(|section| sources_of(course, section)).collect();
@@ -234,7 +247,7 @@ impl<'c> PaperPool<'c> {
         let mut failed = Vec::new();
         for (drill_place, (_, drill)) in drills.iter().enumerate() {
             let before = candidates.len();
-            let mut idle = IdleDrill::new(&drill.id, &drill.stands_at, &section.id);
+            let mut idle = IdleDrill::new(drill, self.blueprint, section);
             for number in numbers_of(drill, self.blueprint.pool) {
                 let name = (drill.id.as_str(), number);
                 if let Some(Err(error)) = made.get(&name) {

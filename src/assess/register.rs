@@ -1,9 +1,10 @@
 //! Registers: who sits a paper.
 //!
-//! Entry point: [`Register::read`]. A register is a CSV file with the columns `id` and `name`; further columns are not looked at. An id
+//! Entry points: [`Register::read`] for its text, [`Register::of_file`] for a file's content. A register is a CSV file with the columns `id` and `name`; further columns are not looked at. An id
 //! names files, so it is made of letters, digits, `-`, `_` and `.` alone; a name is anything that can be seen.
 
 use super::visible::{is_unseen, visible};
+use crate::handed::{Before, NoText, text_of};
 use serde::{Deserialize, Serialize};
 use std::collections::HashMap;
 use thiserror::Error;
@@ -39,6 +40,15 @@ pub struct Register {
 }
 
 impl Register {
+    /// Reads a register out of a file, in UTF-8, or in UTF-16 that says so.
+    ///
+    /// # Errors
+    /// As [`Register::read`], and where the file is no text, with the field in which that shows.
+    pub fn of_file(content: &[u8]) -> Result<Self, RegisterError> {
+        let text = text_of(content).map_err(|error| RegisterError(vec![no_text(&error)]))?;
+        Register::read(&text)
+    }
+
     /// Reads a register.
     ///
     /// # Errors
@@ -110,6 +120,41 @@ impl Register {
     /// The person with this id.
     pub fn person(&self, id: &str) -> Option<&Person> {
         self.people.iter().find(|person| person.id == id)
+    }
+}
+
+/// What is said of a file that is no text: in which field it stops to be one, and what would be right.
+fn no_text(error: &NoText) -> String {
+    let (before, what) = match error {
+        NoText::NotUtf8 { before, byte } => (before, format!("the byte {byte:02X} is no UTF-8")),
+        NoText::NotUtf16 { before } => (before, "this is no UTF-16, as which the file begins".to_owned()),
+        NoText::Kind(_) => return format!("{error}; a register is a CSV file: export the table as one"),
+    };
+    let (line, column) = (before.line(), before.column());
+    format!(
+        "line {line}, column {column}, {}: {what}; save the file as UTF-8, which spreadsheets call \"CSV UTF-8\"",
+        field_at_end(before)
+    )
+}
+
+/// The field that a register's text breaks off in, with what there is of it.
+fn field_at_end(Before(text): &Before) -> String {
+    let mut reader = csv::ReaderBuilder::new()
+        .has_headers(false)
+        .delimiter(delimiter(text))
+        .flexible(true)
+        .from_reader(text.as_bytes());
+    let records: Vec<csv::StringRecord> = reader.records().flatten().collect();
+    let (Some(head), Some(last)) = (records.first(), records.last()) else {
+        return "at the beginning".to_owned();
+    };
+    if text.ends_with('\n') {
+        return "at the beginning of the line".to_owned();
+    }
+    let begins: String = last.iter().next_back().unwrap_or_default().trim().chars().take(40).collect();
+    match head.get(last.len() - 1).filter(|_| records.len() > 1) {
+        Some(name) => format!("field `{}`, after \"{}\"", visible(name.trim()), visible(&begins)),
+        None => format!("after \"{}\"", visible(&begins)),
     }
 }
 

@@ -1,13 +1,14 @@
 //! What every answer to one question is worth, apart from the course it was made from.
 //!
 //! Entry point: [`MarkTable::new`]. A table keeps the form of the answer with every mark, and of drops every possible mix, simulated
-//! once; [`mark_table`](super::mark_table) reads an answer by it.
+//! once; [`MarkTable::given`] reads an answer by it.
 
+use super::marking::Given;
 use super::put::QuestionPut;
 use crate::course::{Course, Family, Limits};
 use crate::exercise::{
-    Action, Answer, Choice, DropsOf, Exercise, Form, Mark, NumberOf, OneOf, OrderOf, OrderStep, SeveralOf,
-    WrongNumber, mixes, outcome,
+    Action, Answer, AnswerError, Choice, DropsOf, Exercise, Form, Mark, NumberOf, OneOf, OrderOf, OrderStep,
+    SeveralOf, WrongNumber, mixes, outcome,
 };
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -128,8 +129,16 @@ impl MarkTable {
         &self.put
     }
 
+    /// Reads and marks a raw answer; see [`Given`].
+    ///
+    /// # Errors
+    /// [`AnswerError`] where it cannot be read.
+    pub fn given(&self, course: &Course, raw: &str) -> Result<Given, AnswerError> {
+        Given::read(course, &self.exercise, self.lesson(), raw, |answer| self.of_mix(answer))
+    }
+
     /// The mark of a mix; `None` where it is none that may be given.
-    pub(super) fn of_mix(&self, answer: &Answer) -> Option<Mark> {
+    fn of_mix(&self, answer: &Answer) -> Option<Mark> {
         match &self.kept.answer {
             KeptForm::Drops { mixes, .. } => mixes.get(&answer.to_string()).map(Worth::mark),
             _ => None,

@@ -1,23 +1,25 @@
 //! `healedhue assign`: lessons and practice for named people, and their slips marked.
 //!
 //! Steps: read the course and the assignment; make everybody's set of exercises and write a folder for each person; or, with `--collect`,
-//! read slips, make the sets again and mark the answers against them.
+//! take slips in as every command does ([`super::slips`]), make the sets again and mark the answers against them.
 
 use super::CourseFolder;
 use super::belief::belief_in_words;
-use super::input::within;
-use super::lines::{counted, named, note, print};
+use super::lines::{counted, named, print};
 use super::mark::open_book;
 use super::problem::{Problem, impossible};
+use super::slips::{
+    Counting, Found, Handed, Intake, Marked, Marker, Refused, tell_refused, told_passed_over,
+};
 use super::terminal::{Painter, wrapped};
 use crate::assess::assigned::{
-    Collected, MOST_BYTES, Refused, SlipError, SlipMarked, collect, lesson_pools, practice_sets,
+    AssignmentSlip, Collected, Identity, SlipMarked, lesson_pools, mark_assigned, practice_sets,
 };
-use crate::assess::{MarkBook, visible};
+use crate::assess::{BookError, MarkBook, Recorded, SlipError, visible};
 use crate::course::{Assignment, Course, Stands, load, read_assignment};
 use crate::exercise::GenerateError;
 use crate::render::AssignedFolder;
-use std::fs;
+use serde::Serialize;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 
@@ -36,7 +38,7 @@ pub(super) struct Arguments {
     /// Replace what an earlier run wrote to the folder.
     #[arg(long, conflicts_with = "collect")]
     replace: bool,
-    /// Mark these slips instead: files, or folders whose .json files are slips.
+    /// Mark these slips instead: files, or folders, of which all .json and .txt files are read, those in folders below too.
     #[arg(long, value_name = "SLIP", num_args = 1..)]
     collect: Vec<PathBuf>,
     /// Mark book to record the marks in, as practice; it is begun where there is none.
@@ -45,7 +47,10 @@ pub(super) struct Arguments {
     /// Record another slip of a person for the same set as a further attempt.
     #[arg(long, requires = "book")]
     second_attempt: bool,
-    /// The marks as JSON.
+    /// Mark slips without any answer too.
+    #[arg(long, requires = "collect")]
+    empty: bool,
+    /// Print JSON: {marked: [...], missing: [...], misconceptions: [...], refused: [{file, why}], passed_over: [{file, why}]}.
     #[arg(long, requires = "collect")]
     json: bool,
 }
@@ -95,85 +100,115 @@ fn hand_out(
     print("give each person their folder; collect their slips with `healedhue assign FILE --collect SLIP…`")
 }
 
+impl Handed for AssignmentSlip {
+    type Of = Identity;
+    const FOR: &'static str = "assignment";
+    const BLANK: &'static str = ": ask for the slip that is filled in, or mark this one with `--empty`";
+
+    fn read(bytes: &[u8]) -> Result<Self, SlipError> {
+        AssignmentSlip::read(bytes)
+    }
+
+    fn of(&self) -> &Identity {
+        &self.identity
+    }
+
+    fn person(of: &Identity) -> &str {
+        &of.person
+    }
+
+    fn is_blank(&self) -> bool {
+        self.answers.iter().all(|answer| answer.trim().is_empty())
+    }
+
+    fn answers_digest(&self) -> String {
+        AssignmentSlip::answers_digest(self)
+    }
+}
+
+/// Marks slips of an assignment.
+struct Sets<'c> {
+    course: &'c Course,
+    assignment: &'c Assignment,
+}
+
+impl Marker for Sets<'_> {
+    type Slip = AssignmentSlip;
+    type Marks = SlipMarked;
+
+    /// A set is made again for each slip by itself.
+    fn prepare<'s>(&mut self, _: impl Iterator<Item = &'s AssignmentSlip>) {}
+
+    fn mark(&self, slip: &AssignmentSlip) -> Result<SlipMarked, String> {
+        mark_assigned(self.course, self.assignment, slip).map_err(|error| error.to_string())
+    }
+
+    fn holds(&self, book: &MarkBook, of: &Identity) -> Result<bool, BookError> {
+        book.holds_practice(self.assignment, of)
+    }
+
+    fn record(
+        &self,
+        book: &mut MarkBook,
+        _: &AssignmentSlip,
+        marks: &SlipMarked,
+        another: bool,
+    ) -> Result<Recorded, BookError> {
+        book.record_practice(self.assignment, marks, another)
+    }
+}
+
+/// What came back, in JSON.
+#[derive(Serialize)]
+struct CameBack {
+    /// In the order of the assignment's people.
+    marked: Vec<Marked<SlipMarked>>,
+    #[serde(flatten)]
+    together: Collected,
+    refused: Vec<Refused>,
+    passed_over: Vec<Refused>,
+}
+
 fn take_in(course: &Course, assignment: &Assignment, arguments: &Arguments) -> Result<(), Problem> {
-    let mut slips = Vec::new();
-    for path in &arguments.collect {
-        for path in files_of(path)? {
-            slips.push((path.display().to_string(), content(&path)));
+    let found = Found::among(&arguments.collect, arguments.json)?;
+    let mut book = arguments.book.as_deref().map(open_book).transpose()?;
+    let mut sets = Sets { course, assignment };
+    let counting = Counting { empty: arguments.empty, another: arguments.second_attempt };
+    let (mut marked, mut refused) = (Vec::new(), Vec::new());
+    Intake::new(&mut sets, &found.slips, book.as_ref(), counting)?.take(book.as_mut(), |path, one| {
+        match one {
+            Ok((marks, recorded)) => marked.push(Marked::new(path, recorded, marks)),
+            Err(why) => refused.push(tell_refused(path, &why, arguments.json)),
         }
-    }
-    if slips.is_empty() {
-        return Err(Problem::Input("there are no slips: no file in these folders ends in .json".to_owned()));
-    }
-    let book = arguments.book.as_deref().map(open_book).transpose()?;
-    let mut collected = collect(course, assignment, &slips);
-    if let Some(mut book) = book {
-        record(&mut book, assignment, &mut collected, arguments.second_attempt);
-    }
+        Ok(())
+    })?;
+    marked.sort_by_key(|one| assignment.people.iter().position(|person| person.id == one.marks.person));
+    let together = Collected::of(assignment, marked.iter().map(|one| &one.marks));
+    let passed_over = told_passed_over(&found.passed_over);
+    let came_back = CameBack { marked, together, refused, passed_over };
     let mut out = std::io::stdout().lock();
     if arguments.json {
-        serde_json::to_writer_pretty(&mut out, &collected).map_err(std::io::Error::from)?;
+        serde_json::to_writer_pretty(&mut out, &came_back).map_err(std::io::Error::from)?;
         writeln!(out)?;
     } else {
-        write!(out, "{}", told(course, assignment, &collected))?;
+        write!(out, "{}", told(course, assignment, &came_back))?;
     }
     out.flush()?;
-    for refused in &collected.refused {
-        note(format_args!("error: {}: {}", visible(&refused.slip), visible(&refused.why)));
-    }
-    if collected.refused.is_empty() { Ok(()) } else { Err(Problem::Reported) }
-}
-
-/// Records every marked slip. One that the book refuses stays marked, and gets a line as refused.
-fn record(book: &mut MarkBook, assignment: &Assignment, collected: &mut Collected, another: bool) {
-    for marked in &collected.marked {
-        if let Err(error) = book.record_practice(assignment, marked, another) {
-            collected.refused.push(Refused { slip: marked.slip.clone(), why: error.to_string() });
-        }
-    }
-}
-
-/// A file by itself, or every `.json` file of a folder by name.
-fn files_of(path: &Path) -> Result<Vec<PathBuf>, Problem> {
-    if !path.is_dir() {
-        return Ok(vec![path.to_owned()]);
-    }
-    let file = |source| Problem::File { path: path.to_owned(), source };
-    let mut files = Vec::new();
-    for entry in fs::read_dir(path).map_err(file)? {
-        let path = entry.map_err(file)?.path();
-        if path.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("json")) && path.is_file() {
-            files.push(path);
-        }
-    }
-    files.sort();
-    Ok(files)
-}
-
-/// A slip's content. One that is too long is not read at all.
-fn content(path: &Path) -> Result<Vec<u8>, SlipError> {
-    let unreadable = |error: std::io::Error| {
-        SlipError::Unreadable(match error.kind() {
-            std::io::ErrorKind::NotFound => "there is no such file".to_owned(),
-            _ => error.to_string(),
-        })
-    };
-    // A stream has no length: of what is too long no more is read than shows it.
-    let length = fs::metadata(path).map_err(unreadable)?.len().max(MOST_BYTES + 1);
-    within(path, MOST_BYTES).map_err(unreadable)?.ok_or(SlipError::TooLong(length))
+    if came_back.refused.is_empty() { Ok(()) } else { Err(Problem::Reported) }
 }
 
 /// The marks in words.
-fn told(course: &Course, assignment: &Assignment, collected: &Collected) -> String {
+fn told(course: &Course, assignment: &Assignment, CameBack { marked, together, .. }: &CameBack) -> String {
     let painter = Painter::new(super::terminal::When::Auto);
-    let people = counted(assignment.people.len(), "person", "people");
-    let handed = format!("{}: {} of {people} handed in.", assignment.title, collected.marked.len());
+    let (all, missing) = (assignment.people.len(), together.missing.len());
+    let handed =
+        format!("{}: {} of {} handed in.", assignment.title, all - missing, counted(all, "person", "people"));
     let mut text = wrapped(&visible(&handed), 0) + "\n";
-    for slip in &collected.marked {
-        text += &person_told(course, painter, slip);
+    for one in marked {
+        text += &person_told(course, painter, &one.marks);
     }
-    if !collected.missing.is_empty() {
-        let names: Vec<&str> = collected
+    if !together.missing.is_empty() {
+        let names: Vec<&str> = together
             .missing
             .iter()
             .filter_map(|id| assignment.person(id))
@@ -181,9 +216,9 @@ fn told(course: &Course, assignment: &Assignment, collected: &Collected) -> Stri
             .collect();
         text += &(painter.strong("No slip marked") + "\n" + &wrapped(&visible(&names.join("; ")), 2) + "\n");
     }
-    if !collected.misconceptions.is_empty() {
+    if !together.misconceptions.is_empty() {
         text += &(painter.strong("Beliefs that showed") + "\n");
-        for count in &collected.misconceptions {
+        for count in &together.misconceptions {
             let Some(said) = belief_in_words(course, count) else { continue };
             let said = format!("{said}, by {} of {} people.", count.people_chosen, count.people_offered);
             text += &(wrapped(&said, 2) + "\n");

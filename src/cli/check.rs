@@ -3,9 +3,10 @@
 use super::CourseFolder;
 use super::build::{seconds, slowest};
 use super::cache::{Cache, CacheFolder};
-use super::problem::{Problem, unsatisfied};
+use super::problem::{GIVE_MORE, Problem, unsatisfied};
 use super::progress::{pool_or_why, prove};
 use super::terminal::Painter;
+use crate::assess::IdleDrill;
 use crate::course::coverage::Coverage;
 use crate::course::{Course, Diagnostic, Severity, Stands, load, report};
 use crate::exercise::{Exercise, Pools};
@@ -25,6 +26,10 @@ pub(super) struct Arguments {
     /// Gaps in what the course covers are errors, as with `strict = true` in book.toml.
     #[arg(long)]
     strict: bool,
+    /// Make the questions of every blueprint too, which takes longer the first time: names drills that give a paper nothing, and sections that too
+    /// few questions are left for. Without it this is told of blueprints with cases alone.
+    #[arg(long)]
+    papers: bool,
     #[command(flatten)]
     cache: CacheFolder,
 }
@@ -39,7 +44,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
             Ok(made) => proved = Some((course, made)),
             Err(errors) => diagnostics.extend(errors.iter().map(|error| unsatisfied(error, &loaded.stands))),
         }
-        diagnostics.extend(uncarried(course, &cache, &loaded.stands));
+        diagnostics.extend(of_papers(course, &cache, &loaded.stands, arguments.papers));
     }
     let covered = loaded.course.as_ref().map(|course| (course, Coverage::of(course)));
     let gaps = covered.as_ref().map(|(_, coverage)| coverage.gaps()).unwrap_or_default();
@@ -78,16 +83,35 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     Ok(())
 }
 
-/// Blueprints with cases that too few clients can carry: whether they can is known once their questions are made.
-fn uncarried(course: &Course, cache: &Cache, stands: &Stands) -> Vec<Diagnostic> {
-    let with_cases = course.blueprints.iter().filter(|blueprint| !blueprint.cases.is_empty());
-    let wrong = with_cases.filter_map(|blueprint| pool_or_why(course, &blueprint.id, cache).err());
-    wrong
-        .map(|error| {
-            let (stands_at, what) = error.parts();
-            stands.diagnostic(stands_at, Severity::Error, what)
-        })
-        .collect()
+/// What is amiss with the questions of blueprints, which is known once they are made: of those with cases, or of `all`. Where too few are left, or
+/// too few clients can carry a case, is an error; a drill that gives nothing while others fill its section is told.
+fn of_papers(course: &Course, cache: &Cache, stands: &Stands, all: bool) -> Vec<Diagnostic> {
+    let mut found = Vec::new();
+    for blueprint in course.blueprints.iter().filter(|blueprint| all || !blueprint.cases.is_empty()) {
+        match pool_or_why(course, &blueprint.id, cache) {
+            Ok(pool) => found.extend(pool.idle.iter().map(|idle| gives_nothing(idle, stands))),
+            Err(error) => {
+                let (stands_at, what) = error.parts();
+                found.push(stands.diagnostic(stands_at, Severity::Error, what));
+            }
+        }
+    }
+    found
+}
+
+/// A drill that gives a section nothing, as a problem at the place where it stands.
+fn gives_nothing(idle: &IdleDrill, stands: &Stands) -> Diagnostic {
+    let mut diagnostic = stands.diagnostic(&idle.stands_at, Severity::Warning, idle.reasons());
+    let helps = [
+        (idle.unproved > 0, GIVE_MORE),
+        (
+            idle.outside.is_some(),
+            "widen the section's `difficulty`, or name other `drills` or `skills` there",
+        ),
+    ];
+    let helps: Vec<&str> = helps.iter().filter(|(applies, _)| *applies).map(|(_, help)| *help).collect();
+    diagnostic.help(helps.join("; "));
+    diagnostic
 }
 
 /// What was proved, a line a drill.

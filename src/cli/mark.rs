@@ -1,29 +1,24 @@
 //! `healedhue mark`: marks answer slips and writes the mark book.
 //!
-//! Steps: find the slips; see which of one person differ; then, for some slips at a time: read them; find the key of each paper, or make
-//! the paper again from its identity; mark on all cores; record and tell one after another. A slip that is refused stops nothing: it is told in
-//! a line, and the exit code is 1.
+//! Slips are taken in as by every command ([`super::slips`]); what is the papers' own is the key of each, which is found, or made again with the paper
+//! from its identity. A slip that is refused stops nothing: it is told in a line, and the exit code is 1.
 
-mod files;
+mod export;
 mod keys;
-mod rivals;
 mod telling;
 
 use super::CourseFolder;
 use super::build::read_quietly;
 use super::cache::CacheFolder;
-use super::input::read_text;
 use super::lines::{counted, named, print};
-use super::paper::folder::unfit_register;
+use super::paper::folder::read_register;
 use super::problem::Problem;
-use super::replacement::{Replacement, check_place};
-use crate::assess::{MarkBook, PaperId, Recorded, Register, Slip, SlipMarks};
-use files::Found;
+use super::replacement::check_place;
+use super::slips::{Counting, Found, Handed, Intake, Marker, told_passed_over};
+use crate::assess::{BookError, MarkBook, PaperId, Recorded, Slip, SlipError, SlipMarks};
+use export::export;
 use keys::Keys;
-use rayon::prelude::*;
-use rivals::Rivals;
-use std::collections::HashMap;
-use std::io::{BufWriter, Write};
+use std::io::BufWriter;
 use std::path::{Path, PathBuf};
 use telling::Telling;
 
@@ -63,22 +58,69 @@ pub(super) struct Arguments {
     cache: CacheFolder,
 }
 
-/// Slips read and marked at once: the most that are in memory together.
-const AT_ONCE: usize = 256;
+impl Handed for Slip {
+    type Of = PaperId;
+    const FOR: &'static str = "paper";
+    const BLANK: &'static str = ", as on the blank slips that `paper` writes: fill it in; if the sheet was handed in empty, mark it with `--empty`";
+
+    fn read(bytes: &[u8]) -> Result<Self, SlipError> {
+        Slip::read(bytes)
+    }
+
+    fn of(&self) -> &PaperId {
+        &self.paper
+    }
+
+    fn person(of: &PaperId) -> &str {
+        &of.candidate
+    }
+
+    fn is_blank(&self) -> bool {
+        // A page tells the time that it took, also of somebody who answered nothing.
+        self.time.is_none() && self.answers.iter().all(|answer| answer.trim().is_empty())
+    }
+
+    fn answers_digest(&self) -> String {
+        Slip::answers_digest(self)
+    }
+}
+
+impl Marker for Keys<'_> {
+    type Slip = Slip;
+    type Marks = SlipMarks;
+
+    fn prepare<'s>(&mut self, slips: impl Iterator<Item = &'s Slip>) {
+        Keys::prepare(self, slips);
+    }
+
+    fn mark(&self, slip: &Slip) -> Result<SlipMarks, String> {
+        Keys::mark(self, slip)
+    }
+
+    fn holds(&self, book: &MarkBook, of: &PaperId) -> Result<bool, BookError> {
+        book.holds(of)
+    }
+
+    fn record(
+        &self,
+        book: &mut MarkBook,
+        slip: &Slip,
+        marks: &SlipMarks,
+        another: bool,
+    ) -> Result<Recorded, BookError> {
+        book.record(slip, marks, another)
+    }
+}
 
 pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     if arguments.slips.is_empty() && arguments.csv.is_none() && arguments.answers_csv.is_none() {
         return Err(Problem::Use("name at least one slip, or a --csv to export".to_owned()));
     }
-    let files::Found { slips, passed_over, .. } = Found::among(&arguments.slips)?;
-    if !arguments.json || slips.is_empty() {
-        telling::passed_over(&passed_over);
-    }
-    if slips.is_empty() && !arguments.slips.is_empty() {
-        return Err(Problem::Input(
-            "there is no slip in these folders, nor in folders below: no .json and no .txt file".to_owned(),
-        ));
-    }
+    let Found { slips, passed_over, .. } = if arguments.slips.is_empty() {
+        Found::default()
+    } else {
+        Found::among(&arguments.slips, arguments.json)?
+    };
     for file in [&arguments.csv, &arguments.answers_csv].into_iter().flatten() {
         check_place(file).map_err(|source| Problem::File { path: file.clone(), source })?;
     }
@@ -96,47 +138,22 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         let mut keys = Keys::open(&course, arguments.keys.as_deref(), register, &cache)?;
         let out = BufWriter::new(std::io::stdout().lock());
         let mut telling = Telling::new(out, arguments.json, slips.len(), book.is_some());
-        let rivals = if arguments.second_attempt {
-            Rivals::none()
-        } else {
-            let found = Rivals::among((&slips, arguments.empty), &mut keys, book.as_ref());
-            found.map_err(|error| Problem::Input(error.to_string()))?
-        };
-        let mut seen = Seen::new();
+        let counting = Counting { empty: arguments.empty, another: arguments.second_attempt };
+        let intake = Intake::new(&mut keys, &slips, book.as_ref(), counting)?;
         telling.begin()?;
-        for (chunk, some) in slips.chunks(AT_ONCE).enumerate() {
-            let read: Vec<Result<Slip, String>> =
-                some.par_iter().map(|path| files::slip(path, arguments.empty)).collect();
-            // Papers are made again by all cores together, so before the slips are shared out.
-            keys.prepare(read.iter().flatten());
-            let marked: Vec<Result<(Slip, SlipMarks), String>> = read
-                .into_par_iter()
-                .map(|slip| slip.and_then(|slip| keys.mark(&slip).map(|marks| (slip, marks))))
-                .collect();
-            for (at, (path, marked)) in some.iter().zip(marked).enumerate() {
-                let recorded = marked.and_then(|(slip, marks)| {
-                    if let Some(why) = rivals.refused(chunk * AT_ONCE + at) {
-                        return Err(why.to_owned());
-                    }
-                    let recorded =
-                        record(path, &slip, &marks, &mut seen, book.as_mut(), arguments.second_attempt)?;
-                    Ok((marks, recorded))
-                });
-                match recorded {
-                    Ok((marks, recorded)) => telling.marked(path, &marks, recorded)?,
-                    Err(why) => {
-                        refused += 1;
-                        telling.refused(path, &why)?;
-                    }
-                }
+        intake.take(book.as_mut(), |path, marked| match marked {
+            Ok((marks, recorded)) => telling.marked(path, &marks, recorded),
+            Err(why) => {
+                telling.refused(path, &why);
+                Ok(())
             }
-        }
-        telling.end(&passed_over)?;
+        })?;
+        refused = telling.end(&told_passed_over(&passed_over))?;
     }
-    if let Some(book) = &book {
+    if let Some((book, book_path)) = book.as_ref().zip(arguments.book.as_deref()) {
         for (file, answers) in [(&arguments.csv, false), (&arguments.answers_csv, true)] {
             if let Some(file) = file {
-                export(book, file, answers)?;
+                export((book, book_path), file, answers)?;
                 if slips.is_empty() && !arguments.json {
                     let results = book.results().map_err(|error| Problem::Input(error.to_string()))?;
                     print(format_args!(
@@ -151,50 +168,8 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     if refused > 0 { Err(Problem::Reported) } else { Ok(()) }
 }
 
-/// Slips marked in this run: by paper, the first with the digest of its answers.
-type Seen = HashMap<PaperId, (PathBuf, String)>;
-
-/// Records the marks of a slip. Nobody is marked twice in one run, or recorded twice at all.
-fn record(
-    path: &Path,
-    slip: &Slip,
-    marks: &SlipMarks,
-    seen: &mut Seen,
-    book: Option<&mut MarkBook>,
-    another: bool,
-) -> Result<Option<Recorded>, String> {
-    let answers = slip.answers_digest();
-    let first = seen.get(&slip.paper).filter(|_| !another);
-    if let Some((first, _)) = first.filter(|(_, known)| *known == answers) {
-        return Err(format!("it answers like {}, which is marked: a copy", named(first)));
-    }
-    let recorded =
-        book.map(|book| book.record(slip, marks, another)).transpose().map_err(|error| match first {
-            Some((first, _)) => format!("{error}; {} is that slip", named(first)),
-            None => error.to_string(),
-        })?;
-    seen.entry(slip.paper.clone()).or_insert_with(|| (path.to_owned(), answers));
-    Ok(recorded)
-}
-
 /// Opens the mark book of a command, or begins it.
 pub(super) fn open_book(path: &Path) -> Result<MarkBook, Problem> {
     check_place(path).map_err(|source| Problem::File { path: path.to_owned(), source })?;
     MarkBook::open(path).map_err(|error| Problem::Input(format!("{}: {error}", named(path))))
-}
-
-fn read_register(path: &Path) -> Result<Register, Problem> {
-    Register::read(&read_text(path)?).map_err(|error| unfit_register(path, &error))
-}
-
-/// Writes an export beside the old one and moves it into its place.
-fn export(book: &MarkBook, path: &Path, answers: bool) -> Result<(), Problem> {
-    let failed = |source| Problem::File { path: path.to_owned(), source };
-    let mut new = Replacement::begin(path).map_err(failed)?;
-    let mut out = BufWriter::new(new.file());
-    let written = if answers { book.answers_csv(&mut out) } else { book.results_csv(&mut out) };
-    written.map_err(|error| Problem::Input(format!("{}: {error}", named(path))))?;
-    out.flush().map_err(failed)?;
-    drop(out);
-    new.finish().map_err(failed)
 }

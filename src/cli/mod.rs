@@ -23,6 +23,7 @@ mod ranking;
 mod replacement;
 mod report;
 mod skin;
+mod slips;
 mod strip;
 mod table;
 mod terminal;

@@ -80,12 +80,14 @@ pub(super) fn impossible(errors: &[GenerateError], stands: &Stands) -> Problem {
     Problem::Course(errors.iter().map(|error| unsatisfied(error, stands)).collect())
 }
 
+/// What gives a drill exercises that can be proved.
+pub(super) const GIVE_MORE: &str =
+    "give other `clients`, `goals` or `bottles`, more `tempts`, fewer `options`, or a smaller `margin`";
+
 /// A drill that cannot be satisfied, as a problem at the place where it stands.
 pub(super) fn unsatisfied(error: &GenerateError, stands: &Stands) -> Diagnostic {
     let mut diagnostic = stands.diagnostic(&error.stands_at, Severity::Error, error.to_string());
-    diagnostic.help(
-        "give other `clients`, `goals` or `bottles`, more `tempts`, fewer `options`, or a smaller `margin`",
-    );
+    diagnostic.help(GIVE_MORE);
     diagnostic
 }
 

@@ -37,7 +37,7 @@ pub(super) fn pool_of<'c>(
     cache: &Cache,
 ) -> Result<PaperPool<'c>, Problem> {
     pool_or_why(course, blueprint, cache).map_err(|error| match error {
-        PoolError::NoBlueprint(..) => Problem::Use(error.to_string()),
+        PoolError::NoBlueprint { .. } => Problem::Use(error.to_string()),
         PoolError::TooFew { .. } | PoolError::TooFewClients { .. } => Problem::Input(error.to_string()),
     })
 }

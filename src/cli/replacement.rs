@@ -71,7 +71,8 @@ pub(super) fn check_place(path: &Path) -> io::Result<()> {
     Ok(())
 }
 
-fn folder_of(path: &Path) -> &Path {
+/// The folder that a file lies in.
+pub(super) fn folder_of(path: &Path) -> &Path {
     match path.parent() {
         Some(folder) if folder != Path::new("") => folder,
         _ => Path::new("."),

@@ -90,9 +90,10 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     if let Some(tables) = &tables {
         tables.write(tables::tables(&report)?)?;
     }
-    if let Some((folder, due)) = assignments.as_ref().zip(arguments.due) {
-        assign(folder, &report, &course, due)?;
-    }
+    let assigned = match assignments.as_ref().zip(arguments.due) {
+        Some((folder, due)) => assign(folder, &report, &course, due)?,
+        None => 0,
+    };
     let Some(pages) = &pages else { return print_json(&report) };
     let written = pages.write(&report, site.as_ref())?;
     for sentence in report.summary.iter().chain(&report.notes) {
@@ -107,22 +108,31 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         seconds(took_to_count),
         seconds(start.elapsed())
     ))?;
-    print(format_args!("open {} in a browser", named(&arguments.out.join("index.html"))))
+    print(format_args!("open {} in a browser", named(&arguments.out.join("index.html"))))?;
+    if let Some(folder) = &arguments.assign {
+        print(format_args!(
+            "{} in {}; hand each out with `healedhue assign FILE`",
+            counted(assigned, "assignment", "assignments"),
+            named(folder)
+        ))?;
+    }
+    Ok(())
 }
 
 fn date(text: &str) -> Result<Date, String> {
     Date::read(text).ok_or_else(|| "there is no such day; write it as 2026-03-14".to_owned())
 }
 
-/// Writes what everybody should practise next as assignments; who is in none gets a line.
-fn assign(folder: &FilesFolder, report: &Report, course: &Course, due: Date) -> Result<(), Problem> {
+/// Writes what everybody should practise next as assignments, and gives how many; who is in none gets a line.
+fn assign(folder: &FilesFolder, report: &Report, course: &Course, due: Date) -> Result<usize, Problem> {
     let made = next::assignments(report, course, due);
     for why in &made.left_out {
         // An id may be anybody's words.
         note(format_args!("not assigned: {}", visible(why)));
     }
+    let count = made.files.len();
     folder.write(made.files.into_iter().map(|(name, text)| (name, text.into_bytes())).collect())?;
-    Ok(())
+    Ok(count)
 }
 
 /// Where the marked sheets come from, and what they are.

@@ -52,6 +52,8 @@ pub use load::{Loaded, load};
 pub use read::markdown::options as markdown_options;
 #[cfg(feature = "program")]
 pub(crate) use read::slug;
+#[cfg(feature = "program")]
+pub(crate) use read::suggest::{nearest, quoted};
 pub use sources::{SourceBasis, SourceEntry, SourceKind};
 #[cfg(feature = "program")]
 pub use stands::Stands;

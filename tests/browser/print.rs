@@ -5,7 +5,7 @@
 
 use crate::chromium::Chromium;
 use crate::pages::started;
-use crate::site::{FOLDER, ONE_OF_EACH, PAPERS, SERVED, on_disk, pages, place, text};
+use crate::site::{FOLDER, ONE_OF_EACH, PAPERS, SERVED, healedhue, on_disk, pages, place, text};
 use crate::tab::Tab;
 use serde_json::json;
 use std::collections::BTreeMap;
@@ -190,6 +190,47 @@ fn no_worksheet_is_cut_by_the_end_of_a_page() {
 fn no_paper_on_paper_is_cut_by_the_end_of_a_page() {
     let sheet = ("sheets-q1".to_owned(), on_disk(&PAPERS.join("sheets/q1.html")));
     expect_whole([sheet].into_iter());
+}
+
+/// The grid is handed in: all of it stands on the first page, of whatever paper of the demo.
+#[test]
+fn an_answer_grid_fits_the_first_page() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    let people = place("people-of-long-papers.csv");
+    let long = "Tamsel Brook of a family whose name takes more than one line";
+    fs::write(&people, format!("id,name\nq1,Orrin Vell\nq2,{long}\n")).expect("a register");
+    // The most sections, and the most questions.
+    for blueprint in ["practical", "rehearsal"] {
+        let folder = place(&format!("papers-{blueprint}"));
+        fs::remove_dir_all(&folder).ok();
+        let register = ["--register", text(&people), "--out", text(&folder)];
+        healedhue(&[&["paper", blueprint, "--seed", "3"], &register[..]].concat());
+        for (person, paper) in ["q1", "q2"].into_iter().flat_map(|person| [(person, A4), (person, LETTER)]) {
+            tab.open(&on_disk(&folder.join(format!("sheets/{person}.html"))));
+            tab.value("document.querySelector('.asked .question').prepend(' zzasked ')");
+            let numbers = tab.texts(
+                "[...document.querySelectorAll('.answer-grid .grid li, .answer-grid > :last-child')].map((one, at) => {
+                    const made = document.createElement('span');
+                    made.textContent = ` zzgrid${at}zz `;
+                    made.style.cssText = 'position: absolute; font: 2px/1 monospace';
+                    one.append(made);
+                    return made.textContent.trim();
+                })",
+            );
+            let sheets = sheets(&tab.printed(paper), &format!("grid-{blueprint}-{person}"));
+            let holds = |sheet: &Sheet, word: &str| sheet.words.iter().any(|(_, _, found)| found == word);
+            let asked = sheets[0].words.iter().any(|(_, _, word)| word == "zzasked");
+            assert!(!asked, "{blueprint}, {person}: the grid has its page to itself, to be handed in");
+            let spilt: Vec<&String> = numbers.iter().filter(|word| !holds(&sheets[0], word)).collect();
+            assert!(
+                numbers.len() > 20 && spilt.is_empty(),
+                "{blueprint}, {person}: {} of {} spill",
+                spilt.len(),
+                numbers.len()
+            );
+        }
+    }
 }
 
 #[test]

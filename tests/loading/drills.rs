@@ -360,3 +360,25 @@ fn a_need_that_comes_later() {
         0 errors, 1 warning
     ");
 }
+
+/// Nothing is proved of an angle, so that none would ever lie in a band.
+#[test]
+fn an_angle_has_no_difficulty() {
+    let drill = |asks: &str| {
+        format!(
+            "  - id: angles\n    family: skin\n{asks}    skill: foresee\n    exercises: 1\n    clients: [ruvan]\n    tempts: [turned]\n    difficulty: {{least: 0.1, most: 0.4}}\n"
+        )
+    };
+    let fixture = || {
+        Fixture::minimal()
+            .append("lessons/first-steps/light.md", "\n```drill\nangles\n```\n")
+            .append(
+                "lessons/misconceptions.yaml",
+                "  - id: turned\n    belief: One divides b* into L*.\n    tempting: Both are numbers.\n    truth: It is the other way round.\n    rule: angle-upside-down\n    lesson: light\n",
+            )
+    };
+    let told = fixture().append(LIGHT, &drill("    asks: angle\n")).told();
+    assert_snapshot!(told);
+    let reading = fixture().append(LIGHT, &drill("    options: 2\n")).told_briefly();
+    assert!(!reading.contains("difficulty"), "{reading}");
+}

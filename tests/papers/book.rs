@@ -109,6 +109,13 @@ fn leftovers_of_killed_exports_are_removed() {
     for name in [left].iter().chain(&others) {
         fs::write(folder.path().join(name), "half a line").unwrap();
     }
+    // Earlier versions named it so that it is known as ours by its content alone.
+    let earlier = folder.path().join(".export-Ab3dEf");
+    fs::write(&earlier, "candidate,name,blueprint\nq1,Orr").unwrap();
+    let strange =
+        [".export-Zz9yXw", ".export-notes", ".export-Ab3dEfgh"].map(|name| folder.path().join(name));
+    fs::write(&strange[0], "a list of somebody's").unwrap();
+    strange[1..].iter().for_each(|path| fs::write(path, "candidate,name,x").unwrap());
     let export = || {
         let mut command = run(&["mark"]);
         command.arg("--book").arg(folder.path().join("book.sqlite"));
@@ -119,6 +126,7 @@ fn leftovers_of_killed_exports_are_removed() {
     export().arg(&slip).assert().success();
     assert!(!folder.path().join(left).exists());
     assert!(others.iter().all(|name| folder.path().join(name).exists()));
+    assert!(!earlier.exists() && strange.iter().all(|path| path.exists()));
     export().assert().success().stdout(contains("marks.csv: 1 result\n"));
     let mut elsewhere = run(&["mark"]);
     elsewhere.arg(&slip).arg("--book").arg(folder.path().join("new.sqlite"));

@@ -49,6 +49,10 @@ fn the_program_prints_the_same_bytes_every_time_and_the_key_apart() {
         .assert()
         .code(2)
         .stderr(contains("there is no blueprint `nothing`; there are: diagnostic, module-"));
+    run(&["paper", "module-choosing-for-the-clint"])
+        .assert()
+        .code(2)
+        .stderr(contains("did you mean `module-choosing-for-the-client`? There are: diagnostic, "));
 }
 
 #[test]
@@ -179,7 +183,7 @@ fn mark_tables_agree_with_the_engine() {
             let mark = outcome(POOL.course, exercise, &answer).unwrap().mark;
             let raw = answer.to_string();
             for table in [&tables.questions[&name], &kept.questions[&name]] {
-                let (_, found) = healedhue::assess::mark_table(POOL.course, table, &raw).unwrap();
+                let found = table.given(POOL.course, &raw).unwrap().mark;
                 assert_eq!(
                     (found.credit, found.consequence, found.misconception, found.lesson),
                     (mark.credit, mark.consequence.clone(), mark.misconception.clone(), mark.lesson.clone()),
@@ -276,6 +280,10 @@ fn wrong_registers_are_told_line_by_line() {
         told(b"PK\x03\x04\x14\0"),
         told(b"\xff\xfei\0d\0\t\0n\0a\0m\0e\0\n\0"),
         told(b"id,name\nq1,Ren\xe9\n"),
+        // Saved by a spreadsheet in an encoding of its own; the name stands after a comma of its own.
+        told(b"mail;id;name\nx;q1;\"Vell; Orrin\"\ny;q2;\"Brook; Zo\xeb\"\n"),
+        told(b"id,na\xefve\n"),
+        told(b"\xff\xfei\0d\0,\0n\0a\0m\0e\0\n\0q\x001\0,\0R\0\0\xd8b\0"),
         told(&"id,name\n../up,Orrin\nq1,Tamsel\nQ1,Perrin\nq2,\ncon,Aldra\n,Nobody\n"),
     ];
     insta::assert_snapshot!("wrong_registers", all.join("---\n"));
@@ -336,6 +344,27 @@ fn a_drill_that_gives_a_section_nothing_is_named_with_the_conditions_that_failed
     let told = String::from_utf8(told.stderr).unwrap();
     assert_eq!(told.matches("first-choice").count(), 1, "{told}");
     insta::assert_snapshot!("idle_drill", told);
+    // `check` names it, too, once it makes the questions of blueprints: with file, line and field, and what would be right.
+    let check = |papers: &[&str]| {
+        let mut command = run(&["check", "--json"]);
+        command.arg("--course").arg(fixture.path("")).args(papers);
+        // The drill has nothing for its lesson either, which is an error.
+        let told = command.assert().code(1).get_output().stdout.clone();
+        let told: serde_json::Value = serde_json::from_slice(&told).unwrap();
+        let problems = told.as_array().unwrap().clone();
+        problems.into_iter().find(|one| one["message"].as_str().unwrap().contains("no question"))
+    };
+    assert_eq!(check(&[]), None);
+    let idle = check(&["--papers"]).unwrap();
+    let field = |name: &str| idle[name].as_str().unwrap().to_owned();
+    assert_eq!(
+        (field("file").as_str(), &idle["line"], &idle["column"]),
+        ("lessons/first-steps/choosing.yaml", &7.into(), &5.into())
+    );
+    assert_eq!(field("severity"), "warning");
+    assert!(field("message").contains("480 failed because no mix within the limits"), "{idle}");
+    assert!(field("message").contains("the section `first` of `small`"), "{idle}");
+    assert!(field("help").contains("other `clients`, `goals` or `bottles`"), "{idle}");
     // Out of the section's band is another reason.
     let narrow = small_course().append("lessons/papers/small.yaml", "").replace(
         "lessons/papers/small.yaml",

@@ -241,6 +241,11 @@ fn a_report_leads_to_assignments() {
         }
     }
     assert_eq!(assigned.len(), 4);
+    // Whoever writes pages, too, is told where they are.
+    let mut command = healedhue();
+    command.args(["report", "--due", "2026-03-14", "--book"]).arg(path("book.sqlite"));
+    command.arg("--assign").arg(path("next")).arg("--out").arg(path("report"));
+    command.assert().success().stdout(contains("hand each out with `healedhue assign FILE`"));
     for person in told["people"].as_array().unwrap() {
         let mut wanted: Vec<&str> = person["next"]
             .as_array()

@@ -1,38 +1,86 @@
-//! Slips marked against the course. Entry point: [`collect`].
+//! Slips marked against the course. Entry points: [`mark_assigned`] marks one, [`Collected::of`] says what all of them tell.
 
-use super::set::{PracticeSet, practice_set};
-use super::slip::{AssignmentSlip, Identity, SlipError, seen};
+use super::set::practice_set;
+use super::slip::{AssignmentSlip, Identity};
 use crate::assess::cohort::{MisconceptionCount, Shown, misconceptions, misconceptions_of};
-use crate::assess::marking::AnswerMarks;
+use crate::assess::marking::{AnswerMarks, Given, MarkingError, check_count, unreadable};
 use crate::assess::put::QuestionPut;
 use crate::assess::session::{AnswerShown, answer_shown};
 use crate::course::{Assignment, Course, Person};
-use crate::exercise::{Answer, Exercise, outcome};
-use rayon::prelude::*;
+use crate::exercise::{AnswerError, Exercise};
 use serde::Serialize;
-use std::collections::BTreeMap;
 use std::sync::Arc;
+use thiserror::Error;
 
-/// What came back of an assignment.
+/// Why a slip is not marked.
+#[derive(Debug, Clone, PartialEq, Error)]
+pub enum CollectError {
+    /// It belongs to another assignment.
+    #[error("this slip belongs to the assignment `{found}`, not to `{expected}`")]
+    Assignment {
+        /// On the slip.
+        found: String,
+        /// The one that is collected.
+        expected: String,
+    },
+    /// The assignment does not name this person.
+    #[error("the assignment names no person `{0}`")]
+    Person(String),
+    /// The course has changed.
+    #[error(
+        "this slip belongs to version {found} of the course; this is {expected}: collect it with the course it was made from"
+    )]
+    Course {
+        /// First figures, on the slip.
+        found: String,
+        /// First figures of the course at hand.
+        expected: String,
+    },
+    /// The assignment has changed.
+    #[error(
+        "this slip belongs to another set of exercises (`{found}`, not `{expected}`): the assignment's lessons, exercises or seed \
+         were changed after the pages were written"
+    )]
+    Set {
+        /// On the slip.
+        found: String,
+        /// The set made now.
+        expected: String,
+    },
+    /// Its answers are too few, too many, or none.
+    #[error(transparent)]
+    Answers(#[from] MarkingError),
+    /// The person's set cannot be made any more.
+    #[error("the exercises cannot be made again: {0}")]
+    Gone(String),
+}
+
+/// What all marked slips of an assignment tell together.
 #[derive(Debug, Clone, Serialize)]
 pub struct Collected {
-    /// Marked slips, in the order of the assignment's people.
-    pub marked: Vec<SlipMarked>,
-    /// Slips that are not marked, in the order given.
-    pub refused: Vec<Refused>,
     /// Ids of people from whom there is no marked slip, in the order of the assignment.
     pub missing: Vec<String>,
-    /// Misconceptions over all marked slips that were chosen at least once.
+    /// Misconceptions that were chosen at least once.
     pub misconceptions: Vec<MisconceptionCount>,
 }
 
-/// A slip that is not marked.
-#[derive(Debug, Clone, Serialize)]
-pub struct Refused {
-    /// Where it was.
-    pub slip: String,
-    /// Why, in words.
-    pub why: String,
+impl Collected {
+    /// What these tell.
+    pub fn of<'m>(assignment: &Assignment, marked: impl Iterator<Item = &'m SlipMarked> + Clone) -> Self {
+        let handed_in = |person: &Person| marked.clone().any(|one| one.person == person.id);
+        Collected {
+            missing: assignment
+                .people
+                .iter()
+                .filter(|person| !handed_in(person))
+                .map(|person| person.id.clone())
+                .collect(),
+            misconceptions: chosen(
+                marked.clone().flat_map(|one| one.answers.iter().map(|answer| (one.person.as_str(), answer))),
+                |shown| misconceptions(shown.iter().copied()),
+            ),
+        }
+    }
 }
 
 /// One person's slip with its marks.
@@ -42,8 +90,6 @@ pub struct SlipMarked {
     pub person: String,
     /// The person's name.
     pub name: String,
-    /// Where the slip was.
-    pub slip: String,
     /// Exercises answered.
     pub answered: usize,
     /// Mean credit over all exercises, 0 to 1; blanks count as nothing.
@@ -74,7 +120,7 @@ pub struct AnswerMarked {
     pub answer: String,
     /// 0 to 1.
     pub credit: f64,
-    /// What would follow, or why it is no answer.
+    /// What would follow.
     pub consequence: String,
     /// Id of the misconception it shows.
     pub misconception: Option<String>,
@@ -111,118 +157,32 @@ impl AnswerMarked {
     }
 }
 
-/// Reads and marks slips, each given with the name of where it lies and its content (or why there is none). One that cannot be marked
-/// holds up no other.
-pub fn collect(
+/// Marks a slip against the set of exercises of the person it belongs to, which is made again.
+///
+/// # Errors
+/// [`CollectError`] where it belongs elsewhere, or does not answer what was asked.
+pub fn mark_assigned(
     course: &Course,
     assignment: &Assignment,
-    slips: &[(String, Result<Vec<u8>, SlipError>)],
-) -> Collected {
-    let mut first: BTreeMap<String, &str> = BTreeMap::new();
-    let mut refused = Vec::new();
-    let mut fit: Vec<(&str, AssignmentSlip, &Person)> = Vec::new();
-    for (place, content) in slips {
-        let read = content
-            .as_ref()
-            .map_err(Clone::clone)
-            .and_then(|content| AssignmentSlip::read(content))
-            .and_then(|slip| identified(course, assignment, &slip).map(|person| (slip, person)));
-        match read {
-            Err(error) => refused.push((place.as_str(), error)),
-            Ok((slip, person)) => match first.get(&person.id) {
-                Some(&first) => {
-                    let (person, first) = (person.id.clone(), first.to_owned());
-                    refused.push((place, SlipError::Again { person, first }));
-                }
-                None => {
-                    first.insert(person.id.clone(), place);
-                    fit.push((place, slip, person));
-                }
-            },
-        }
-    }
-    let marked: Vec<Result<SlipMarked, (&str, SlipError)>> = fit
-        .par_iter()
-        .map(|(place, slip, person)| {
-            let set = practice_set(course, assignment, person)
-                .map_err(|error| (*place, SlipError::Gone(error.to_string())))?;
-            marked(course, place, slip, person, &set).map_err(|error| (*place, error))
-        })
-        .collect();
-    let mut done = Vec::new();
-    for one in marked {
-        match one {
-            Ok(one) => done.push(one),
-            Err(error) => refused.push(error),
-        }
-    }
-    let turn = |id: &str| assignment.people.iter().position(|person| person.id == id);
-    done.sort_by_key(|one| turn(&one.person));
-    let missing = assignment
-        .people
-        .iter()
-        .filter(|person| !done.iter().any(|one| one.person == person.id))
-        .map(|person| person.id.clone())
-        .collect();
-    let order = |place: &str| slips.iter().position(|(other, _)| other == place);
-    refused.sort_by_key(|(place, _)| order(place));
-    Collected {
-        misconceptions: chosen(
-            done.iter().flat_map(|one| one.answers.iter().map(|answer| (&*one.person, answer))),
-            |shown| misconceptions(shown.iter().copied()),
-        ),
-        marked: done,
-        refused: refused
-            .into_iter()
-            .map(|(place, error)| Refused { slip: place.to_owned(), why: error.to_string() })
-            .collect(),
-        missing,
-    }
-}
-
-/// The person a slip belongs to, if it belongs to this assignment of this course.
-fn identified<'a>(
-    course: &Course,
-    assignment: &'a Assignment,
     slip: &AssignmentSlip,
-) -> Result<&'a Person, SlipError> {
-    let short = |text: &str| seen(text, 12);
-    let identity = &slip.identity;
-    if identity.assignment != assignment.id {
-        let (found, expected) = (seen(&identity.assignment, 64), assignment.id.clone());
-        return Err(SlipError::Assignment { found, expected });
-    }
-    let person =
-        assignment.person(&identity.person).ok_or_else(|| SlipError::Person(seen(&identity.person, 64)))?;
-    if identity.course != course.version {
-        let (found, expected) = (short(&identity.course), short(&course.version));
-        return Err(SlipError::Course { found, expected });
-    }
-    Ok(person)
-}
-
-fn marked(
-    course: &Course,
-    place: &str,
-    slip: &AssignmentSlip,
-    person: &Person,
-    set: &PracticeSet,
-) -> Result<SlipMarked, SlipError> {
+) -> Result<SlipMarked, CollectError> {
+    let person = identified(course, assignment, slip)?;
+    let set =
+        practice_set(course, assignment, person).map_err(|error| CollectError::Gone(error.to_string()))?;
     if slip.identity.set != set.identity.set {
-        let (found, expected) = (seen(&slip.identity.set, 16), set.identity.set.clone());
-        return Err(SlipError::Set { found, expected });
+        let (found, expected) = (first(&slip.identity.set, 16), set.identity.set);
+        return Err(CollectError::Set { found, expected });
     }
-    let (found, expected) = (slip.answers.len(), set.exercises.len());
-    if found != expected {
-        return Err(SlipError::Answers { found, expected });
-    }
+    check_count(&slip.answers, set.exercises.len())?;
     let answers: Vec<AnswerMarked> = set
         .exercises
         .iter()
         .zip(&slip.answers)
         .enumerate()
-        .map(|(at, (exercise, raw))| answer_marked(course, at + 1, exercise, raw))
-        .collect();
+        .map(|(at, (exercise, raw))| {
+            answer_marked(course, at + 1, exercise, raw).map_err(|why| unreadable(at + 1, raw, why))
+        })
+        .collect::<Result<_, _>>()?;
     let reread = course
         .lessons()
         .filter(|(_, lesson)| answers.iter().any(|answer| answer.lesson.as_ref() == Some(&lesson.id)))
@@ -232,56 +192,64 @@ fn marked(
     Ok(SlipMarked {
         person: person.id.clone(),
         name: person.name.clone(),
-        slip: place.to_owned(),
         answered: answers.iter().filter(|answer| !answer.answer.is_empty()).count(),
         credit: sum / answers.len().max(1) as f64,
         reread,
         misconceptions: chosen(answers.iter().map(|answer| (&*person.id, answer)), misconceptions_of),
         answers,
-        identity: set.identity.clone(),
+        identity: set.identity,
     })
 }
 
-fn answer_marked(course: &Course, number: usize, exercise: &Exercise, raw: &str) -> AnswerMarked {
-    let raw = raw.trim();
+/// The person a slip belongs to, if it belongs to this assignment of this course.
+fn identified<'a>(
+    course: &Course,
+    assignment: &'a Assignment,
+    slip: &AssignmentSlip,
+) -> Result<&'a Person, CollectError> {
+    let identity = &slip.identity;
+    if identity.assignment != assignment.id {
+        let (found, expected) = (first(&identity.assignment, 64), assignment.id.clone());
+        return Err(CollectError::Assignment { found, expected });
+    }
+    let person = assignment
+        .person(&identity.person)
+        .ok_or_else(|| CollectError::Person(first(&identity.person, 64)))?;
+    if identity.course != course.version {
+        let (found, expected) = (first(&identity.course, 12), first(&course.version, 12));
+        return Err(CollectError::Course { found, expected });
+    }
+    Ok(person)
+}
+
+/// The beginning of a text.
+fn first(text: &str, most: usize) -> String {
+    text.chars().take(most).collect()
+}
+
+fn answer_marked(
+    course: &Course,
+    number: usize,
+    exercise: &Exercise,
+    raw: &str,
+) -> Result<AnswerMarked, AnswerError> {
+    // Of the few mixes that were answered none was worked out before.
+    let Given { answer, mark } = Given::read(course, exercise, &exercise.lesson, raw, |_| None)?;
     let put = Arc::new(QuestionPut::of(exercise));
-    let blank = AnswerMarked {
+    let chosen = answer.as_ref().and_then(|answer| put.chosen(answer));
+    Ok(AnswerMarked {
         number,
         drill: exercise.drill.clone(),
         exercise: exercise.number,
         skill: exercise.skill.clone(),
-        answer: raw.to_owned(),
-        credit: 0.0,
-        consequence: "No answer.".to_owned(),
-        misconception: None,
-        lesson: Some(exercise.lesson.clone()),
-        shown: None,
-        put: (exercise.form.key().to_string(), put, exercise.lesson.clone(), None),
-    };
-    if raw.is_empty() {
-        return blank;
-    }
-    let given = Answer::read(&exercise.form, &raw.to_lowercase())
-        .and_then(|answer| outcome(course, exercise, &answer).map(|choice| (answer, choice.mark)));
-    match given {
-        Err(error) => {
-            AnswerMarked { consequence: format!("Not an answer to this question: {error}."), ..blank }
-        }
-        Ok((answer, mark)) => AnswerMarked {
-            put: (
-                blank.put.0.clone(),
-                Arc::clone(&blank.put.1),
-                blank.put.2.clone(),
-                blank.put.1.chosen(&answer),
-            ),
-            credit: mark.credit,
-            shown: answer_shown(exercise, &answer, &mark),
-            lesson: (mark.credit < 1.0).then_some(mark.lesson),
-            consequence: mark.consequence,
-            misconception: mark.misconception,
-            ..blank
-        },
-    }
+        answer: raw.trim().to_owned(),
+        credit: mark.credit,
+        shown: answer.and_then(|answer| answer_shown(exercise, &answer, &mark)),
+        lesson: (mark.credit < 1.0).then_some(mark.lesson),
+        consequence: mark.consequence,
+        misconception: mark.misconception,
+        put: (exercise.form.key().to_string(), put, exercise.lesson.clone(), chosen),
+    })
 }
 
 /// Misconceptions that these people's answers show.

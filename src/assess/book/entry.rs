@@ -1,7 +1,7 @@
 //! What one slip enters into a mark book. Entry point: [`MarkBook::enter`](super::MarkBook::enter).
 
 use super::{BookError, MarkBook, Recorded, ResultKind};
-use crate::assess::assigned::SlipMarked;
+use crate::assess::assigned::{Identity, SlipMarked};
 use crate::assess::marking::{AnswerMarks, SectionMarks, SlipMarks};
 use crate::assess::paper::PaperId;
 use crate::assess::put::QuestionPut;
@@ -138,7 +138,7 @@ impl MarkBook {
         }
         let last = last_attempt(&work, kind, identity, entry.seed)?;
         if let Some((attempt, total)) = last.filter(|_| !another) {
-            return Err(BookError::Another { attempt, total });
+            return Err(BookError::Another { kind: entry.kind, attempt, total });
         }
         let attempt = last.map_or(1, |(last, _)| last + 1);
         insert(&work, &self.known, &mut new, entry, attempt)?;
@@ -155,6 +155,16 @@ impl MarkBook {
         let identity = (paper.course.as_str(), paper.blueprint.as_str(), paper.candidate.as_str());
         let last = last_attempt(&self.connection, ResultKind::Paper.word(), identity, signed(paper.seed))?;
         Ok(last.is_some())
+    }
+
+    /// Whether anything is recorded of an assigned set of exercises.
+    ///
+    /// # Errors
+    /// As [`MarkBook::holds`].
+    pub fn holds_practice(&self, assignment: &Assignment, set: &Identity) -> Result<bool, BookError> {
+        let identity = (set.course.as_str(), set.assignment.as_str(), set.person.as_str());
+        let (kind, seed) = (ResultKind::Practice.word(), signed(assignment.seed));
+        Ok(last_attempt(&self.connection, kind, identity, seed)?.is_some())
     }
 }
 

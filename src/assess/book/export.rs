@@ -5,6 +5,9 @@ use crate::assess::guarded;
 use rusqlite::types::ValueRef;
 use std::io::Write;
 
+/// How every export begins, those of earlier versions too.
+pub(crate) const EXPORT_HEAD: &[u8] = b"candidate,name,";
+
 impl MarkBook {
     /// Every result as CSV, a row each, with the credit of each section as text: `reading 0.75; mixing 0.5`.
     ///

@@ -10,6 +10,7 @@ mod export;
 mod reader;
 mod tables;
 
+pub(crate) use export::EXPORT_HEAD;
 pub use reader::{BookReader, Selection, SittingKept};
 
 use super::assigned::SlipMarked;
@@ -43,12 +44,15 @@ pub enum BookError {
         "this mark book was written by a later version of healedhue (its tables are of version {0}); nothing was changed"
     )]
     Later(i32),
-    /// The candidate has handed in something else for this paper.
+    /// The person has handed in something else for this paper or assignment.
     #[error(
-        "another slip of this person for this paper is in the book already, as attempt {attempt} with {total:.1}% of 100; that one stays \
-         (--second-attempt records this one too)"
+        "another slip of this person for this {} is in the book already, as attempt {attempt} with {total:.1}% of 100; that one stays \
+         (--second-attempt records this one too)",
+        kind.of()
     )]
     Another {
+        /// What it is of.
+        kind: ResultKind,
         /// The last attempt in the book.
         attempt: u32,
         /// Its mark, percent.
@@ -119,6 +123,14 @@ impl ResultKind {
         match self {
             ResultKind::Paper => "paper",
             ResultKind::Practice => "practice",
+        }
+    }
+
+    /// What slips of it are handed in for.
+    fn of(self) -> &'static str {
+        match self {
+            ResultKind::Paper => "paper",
+            ResultKind::Practice => "assignment",
         }
     }
 

@@ -223,7 +223,8 @@ fn open(folder: &Path) -> Result<Kept, Problem> {
 fn check_same(set: &PaperId, slip: &PaperId) -> Result<(), String> {
     if set.course != slip.course {
         return Err(format!(
-            "it is for the version {} of the course; the paper was set from {}",
+            "it is for the version {} of the course; the papers of these keys were set from {}: mark it with the keys kept when its own was \
+             set",
             version(&slip.course),
             version(&set.course)
         ));

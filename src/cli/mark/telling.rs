@@ -1,16 +1,11 @@
 //! Marks as they are told: lines for people, one JSON document for programs.
 
-use super::super::lines::{named, note};
 use super::super::problem::Problem;
+use super::super::slips::{Marked, Refused, tell_refused};
 use super::super::terminal::wrapped;
-use super::files::PassedOver;
 use crate::assess::{Recorded, SlipMarks, visible};
-use serde::Serialize;
 use std::io::{self, ErrorKind, Write};
 use std::path::Path;
-
-/// Passed over files that are named each.
-const MOST_NAMED: usize = 20;
 
 /// Tells marks as they come, so that they need not all be in memory.
 pub(super) struct Telling<W> {
@@ -22,21 +17,6 @@ pub(super) struct Telling<W> {
     recorded: bool,
     marked: usize,
     refused: Vec<Refused>,
-}
-
-#[derive(Serialize)]
-struct Refused {
-    file: String,
-    why: String,
-}
-
-#[derive(Serialize)]
-struct Marked<'m> {
-    file: String,
-    /// The attempt it is in the mark book; none where there is no book.
-    attempt: Option<u32>,
-    #[serde(flatten)]
-    marks: &'m SlipMarks,
 }
 
 impl<W: Write> Telling<W> {
@@ -63,8 +43,7 @@ impl<W: Write> Telling<W> {
     ) -> Result<(), Problem> {
         self.marked += 1;
         if self.json {
-            let attempt = recorded.map(|(Recorded::New(attempt) | Recorded::Already(attempt))| attempt);
-            let marked = Marked { file: path.display().to_string(), attempt, marks };
+            let marked = Marked::new(path, recorded, marks);
             let before = if self.marked == 1 { "\n" } else { ",\n" };
             return self.tell(|out| {
                 write!(out, "{before}")?;
@@ -78,28 +57,19 @@ impl<W: Write> Telling<W> {
         self.tell(|out| out.write_all(text.as_bytes()))
     }
 
-    pub fn refused(&mut self, path: &Path, why: &str) -> Result<(), Problem> {
-        // Names and answers on a slip are somebody else's words.
-        let why = visible(why).into_owned();
-        if !self.json {
-            note(format_args!("refused: {}: {why}", named(path)));
-        }
-        self.refused.push(Refused { file: path.display().to_string(), why });
-        Ok(())
+    pub fn refused(&mut self, path: &Path, why: &str) {
+        self.refused.push(tell_refused(path, why, self.json));
     }
 
-    pub fn end(&mut self, passed_over: &[PassedOver]) -> Result<(), Problem> {
-        let passed_over: Vec<Refused> = passed_over
-            .iter()
-            .map(|one| Refused { file: one.path.display().to_string(), why: one.why.clone() })
-            .collect();
+    /// Ends, and tells what was passed over; gives how many slips were refused.
+    pub fn end(&mut self, passed_over: &[Refused]) -> Result<usize, Problem> {
         let (marked, refused) = (self.marked, std::mem::take(&mut self.refused));
         if self.json {
             self.tell(|out| {
                 write!(out, "\n], \"refused\": ")?;
                 serde_json::to_writer_pretty(&mut *out, &refused)?;
                 write!(out, ", \"passed_over\": ")?;
-                serde_json::to_writer_pretty(&mut *out, &passed_over)?;
+                serde_json::to_writer_pretty(&mut *out, passed_over)?;
                 writeln!(out, "}}")
             })?;
         } else {
@@ -109,17 +79,8 @@ impl<W: Write> Telling<W> {
             };
             self.tell(|out| writeln!(out, "{marked} marked, {} refused{passed}", refused.len()))?;
         }
-        self.tell(W::flush)
-    }
-}
-
-/// Names what was passed over, a line each; of very many the first, and how many more there are.
-pub(super) fn passed_over(files: &[PassedOver]) {
-    for one in files.iter().take(MOST_NAMED) {
-        note(format_args!("passed over: {}: {}", named(&one.path), one.why));
-    }
-    if files.len() > MOST_NAMED {
-        note(format_args!("passed over: {} more (--json names them all)", files.len() - MOST_NAMED));
+        self.tell(W::flush)?;
+        Ok(refused.len())
     }
 }
 

@@ -1,12 +1,10 @@
 //! Papers for everybody on a register, in one folder: `papers/` to work on a screen, `sheets/` to print, `blank-slips/` to type answers
 //! of a printed sheet into, and apart from these `keys/`.
 
-use super::super::input::read_text;
+use super::super::input::read_input;
 use super::super::lines::{counted, named, print};
 use super::super::problem::Problem;
-use crate::assess::{
-    Key, MarkTables, Paper, PaperPool, Person, Register, RegisterError, Slip, digest_of_kept,
-};
+use crate::assess::{Key, MarkTables, Paper, PaperPool, Person, Register, Slip, digest_of_kept};
 use crate::render::{PaperFiles, PaperPages, PapersFolder};
 use rayon::prelude::*;
 use serde::{Deserialize, Serialize};
@@ -63,17 +61,23 @@ pub(in crate::cli) fn key_path(candidate: &str) -> String {
     format!("people/{candidate}.json")
 }
 
-/// Every problem of a register, a line each.
-pub(in crate::cli) fn unfit_register(path: &Path, error: &RegisterError) -> Problem {
-    let lines: Vec<String> = error.0.iter().map(|problem| format!("{}: {problem}", named(path))).collect();
-    Problem::Input(lines.join("\nerror: "))
+/// Longest register that is read, in bytes: of more people than one may hold.
+const MOST_BYTES: u64 = 50_000_000;
+
+/// The register in a file; every problem of it is told in a line.
+pub(in crate::cli) fn read_register(path: &Path) -> Result<Register, Problem> {
+    let content = read_input(path, MOST_BYTES)?;
+    Register::of_file(&content).map_err(|error| {
+        let lines: Vec<String> =
+            error.0.iter().map(|problem| format!("{}: {problem}", named(path))).collect();
+        Problem::Input(lines.join("\nerror: "))
+    })
 }
 
 impl Sitting {
     /// Reads the register and checks the folder.
     pub fn prepare(register: &Path, out: &Path, replace: bool) -> Result<Self, Problem> {
-        let text = read_text(register)?;
-        let register = Register::read(&text).map_err(|error| unfit_register(register, &error))?;
+        let register = read_register(register)?;
         Ok(Sitting { register, folder: PapersFolder::check(out, replace)?, out: out.to_owned() })
     }
 

@@ -85,6 +85,14 @@ pub(crate) fn read_drill(node: &Node, shared: &Shared, reader: &mut Reader) -> O
         } else if let Some(place) = fields.key("options").cloned() {
             fields.reader.error(&place, "this drill shows no options to choose from").help("remove the key");
         }
+        if drill.skin_asks == SkinAsks::Angle
+            && let Some(place) = fields.key("difficulty").cloned()
+        {
+            fields
+                .reader
+                .error(&place, "a drill that asks for the angle has no `difficulty`: it is worked out, and nothing is proved that it could be reckoned from")
+                .help("remove the key; what an angle costs is what a blueprint's judges expect of its section");
+        }
         let asks_questions = match family {
             Family::Sequence | Family::Recall => true,
             Family::Triage => fields.node("questions").is_some(),

@@ -1,86 +1,17 @@
-//! Assignments, as an instructor and an apprentice meet them.
+//! Assignments, as an instructor and an apprentice meet them: what is handed out. What comes back is in `collect`.
+
+mod collect;
+mod fixture;
 
 use crate::site::fixture::files;
-use assert_cmd::Command;
-use healedhue::assess::assigned::{AssignmentSlip, Identity, practice_set, practice_sets};
-use healedhue::course::{Assignment, Course, load, read_assignment, report};
+use fixture::{COURSE, Desk, WEEK, assignment, healedhue};
+use healedhue::assess::assigned::{practice_set, practice_sets};
+use healedhue::course::{Assignment, read_assignment, report};
 use healedhue::exercise::{Exercise, Form};
 use predicates::str::{contains, is_empty};
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
-use std::path::{Path, PathBuf};
-use std::sync::LazyLock;
 use tempfile::TempDir;
-
-const ROOT: &str = env!("CARGO_MANIFEST_DIR");
-
-/// Three people, of whom one has a name that would like to be markup.
-const WEEK: &str = r#"id: week-three
-title: Week three, red skin
-note: Read before the practice day.
-due: 2026-03-14
-modules: [light-and-seeing]
-lessons: [red-skin-and-warmth]
-exercises: 12
-people:
-  - {id: tamsel, name: Tamsel Orrick}
-  - {id: bren, name: "Bren <script>alert(1)</script> & \"Co\""}
-  - {id: ysolde, name: Ysolde Fenn}
-"#;
-
-static COURSE: LazyLock<Course> = LazyLock::new(|| load(Path::new(ROOT)).course.expect("the demo course"));
-
-fn assignment() -> Assignment {
-    read_assignment("week.yaml", WEEK, &COURSE).expect("a sound assignment")
-}
-
-fn healedhue() -> Command {
-    let mut command = Command::cargo_bin("healedhue").expect("the program is built");
-    command.current_dir(ROOT).env("NO_COLOR", "1").env_remove("COLUMNS");
-    command
-}
-
-/// A folder with the assignment's file.
-struct Desk {
-    folder: TempDir,
-}
-
-impl Desk {
-    fn new() -> Self {
-        let folder = TempDir::new().expect("a temporary folder");
-        fs::write(folder.path().join("week.yaml"), WEEK).expect("a file");
-        Desk { folder }
-    }
-
-    fn path(&self, name: &str) -> PathBuf {
-        self.folder.path().join(name)
-    }
-
-    fn assign(&self) -> Command {
-        let mut command = healedhue();
-        command.arg("assign").arg(self.path("week.yaml"));
-        command
-    }
-
-    fn hand_out(&self, more: &[&str]) -> assert_cmd::assert::Assert {
-        self.assign().arg("--out").arg(self.path("out")).args(more).assert()
-    }
-
-    fn slip(&self, name: &str, content: impl AsRef<[u8]>) -> PathBuf {
-        let path = self.path(name);
-        fs::write(&path, content).expect("a slip");
-        path
-    }
-}
-
-/// A slip of this person with all the right answers.
-fn perfect(id: &str) -> AssignmentSlip {
-    let assignment = assignment();
-    let person = assignment.person(id).expect("somebody of the assignment");
-    let set = practice_set(&COURSE, &assignment, person).expect("exercises");
-    let answers = set.exercises.iter().map(|exercise| exercise.form.key().to_string()).collect();
-    AssignmentSlip::new(set.identity, answers)
-}
 
 #[test]
 fn everybody_gets_exactly_the_lessons_and_exercises_of_their_own() {
@@ -264,91 +195,6 @@ fn nothing_is_overwritten_without_being_told() {
 }
 
 #[test]
-fn slips_are_marked_against_the_course_alone() {
-    let desk = Desk::new();
-    let right = perfect("tamsel");
-    // Whatever else a slip claims is not looked at.
-    let mut boasting: serde_json::Value = serde_json::from_str(&perfect("bren").write()).expect("JSON");
-    boasting["answers"][0] = "".into();
-    boasting["answers"][1] = "nonsense".into();
-    boasting["credit"] = 1.into();
-    boasting["marks"] = serde_json::json!([1, 1, 1]);
-    let slips = [desk.slip("tamsel.json", right.write()), desk.slip("bren.json", boasting.to_string())];
-    let told = desk.assign().arg("--collect").args(&slips).assert().success();
-    let told = String::from_utf8(told.get_output().stdout.clone()).expect("UTF-8");
-    insta::assert_snapshot!(told);
-    let output = desk.assign().arg("--collect").args(&slips).arg("--json").assert().success();
-    let marks: serde_json::Value = serde_json::from_slice(&output.get_output().stdout).expect("JSON");
-    let (tamsel, bren) = (&marks["marked"][0], &marks["marked"][1]);
-    assert_eq!((tamsel["person"].as_str(), tamsel["credit"].as_f64()), (Some("tamsel"), Some(1.0)));
-    assert_eq!((bren["answered"].as_u64(), bren["credit"].as_f64()), (Some(11), Some(10.0 / 12.0)));
-    assert_eq!(bren["answers"][1]["answer"], "nonsense");
-    assert!(bren["answers"][1]["consequence"].as_str().is_some_and(|why| why.starts_with("Not an answer")));
-    assert_eq!(marks["missing"], serde_json::json!(["ysolde"]));
-    // A folder of slips is as good as their names.
-    let folder = desk.path("slips");
-    fs::create_dir(&folder).expect("a folder");
-    fs::copy(&slips[0], folder.join("a.json")).expect("a copy");
-    fs::write(folder.join("note.txt"), "no slip").expect("a file");
-    desk.assign()
-        .arg("--collect")
-        .arg(&folder)
-        .assert()
-        .success()
-        .stdout(contains("1 of 3 people handed in"));
-}
-
-#[test]
-fn a_slip_that_cannot_be_marked_gets_a_line_and_holds_up_no_other() {
-    let desk = Desk::new();
-    let good = perfect("tamsel");
-    let of = |change: fn(&mut Identity)| {
-        let mut identity = perfect("bren").identity;
-        change(&mut identity);
-        AssignmentSlip::new(identity, good.answers.clone()).write()
-    };
-    let text = good.write();
-    let huge = desk.slip("huge.json", "");
-    fs::OpenOptions::new()
-        .write(true)
-        .open(&huge)
-        .and_then(|file| file.set_len(50_000_000))
-        .expect("a large file");
-    let mut slips = vec![
-        desk.slip("cut.json", &text[..text.len() / 2]),
-        desk.slip("noise.json", "\u{1b}[31m<slip>"),
-        desk.slip("bytes.json", b"\xff\xfe{}"),
-        desk.slip("number.json", "7"),
-        desk.slip("other-form.json", text.replace("healedhue-assignment-1", "healedhue-assignment-9")),
-        desk.slip("other-assignment.json", of(|identity| identity.assignment = "week-four".to_owned())),
-        desk.slip("stranger.json", of(|identity| identity.person = "nobody\u{1b}[31m".to_owned())),
-        desk.slip("other-course.json", of(|identity| identity.course = "0123456789abcdef".to_owned())),
-        desk.slip("other-set.json", of(|identity| identity.set = "0123456789abcdef".to_owned())),
-        desk.slip(
-            "short.json",
-            AssignmentSlip::new(perfect("ysolde").identity, vec!["A".to_owned()]).write(),
-        ),
-        huge,
-        desk.path("missing.json"),
-        desk.slip("tamsel.json", &text),
-        desk.slip("tamsel-again.json", &text),
-    ];
-    slips.reverse();
-    slips.sort();
-    let output = desk.assign().arg("--collect").args(&slips).assert().code(1);
-    let out = String::from_utf8(output.get_output().stdout.clone()).expect("UTF-8");
-    assert!(
-        out.contains("1 of 3 people handed in") && out.contains("credit 100%, 12 of 12 answered"),
-        "{out}"
-    );
-    let errors = String::from_utf8(output.get_output().stderr.clone()).expect("UTF-8");
-    assert!(!errors.contains('\u{1b}'));
-    let version = &COURSE.version[..12];
-    let shown = errors.replace(&format!("{}/", desk.folder.path().display()), "").replace(version, "VERSION");
-    insta::assert_snapshot!(shown);
-}
-
-#[test]
 fn an_assignment_that_is_wrong_is_told_where_and_what_would_be_right() {
     let told = |text: &str| match read_assignment("week.yaml", text, &COURSE) {
         Ok(assignment) => panic!("{assignment:?}"),
@@ -379,8 +225,8 @@ fn an_assignment_that_is_wrong_is_told_where_and_what_would_be_right() {
 
 #[test]
 fn the_example_in_the_documentation_is_an_assignment_of_the_demo_course() {
-    let example = include_str!("../docs/examples/assignment.yaml");
-    assert!(include_str!("../docs/practice.md").contains(example.trim_end()));
+    let example = include_str!("../../docs/examples/assignment.yaml");
+    assert!(include_str!("../../docs/practice.md").contains(example.trim_end()));
     let read =
         read_assignment("assignment.yaml", example, &COURSE).map_err(|problems| report(&problems, false));
     let read = read.unwrap_or_else(|problems| panic!("{problems}"));
@@ -401,49 +247,12 @@ fn wrong_use_of_assign_is_told() {
     assert!(!desk.path("out").exists());
     let empty = TempDir::new().expect("a temporary folder");
     let desk = Desk::new();
-    desk.assign().arg("--collect").arg(empty.path()).assert().code(1).stderr(contains("there are no slips"));
-}
-
-/// Practice is recorded beside papers: once, apart from marks, and reported for skills and misconceptions.
-#[test]
-fn slips_are_recorded_in_a_mark_book_as_practice() {
-    let desk = Desk::new();
-    let (book, report) = (desk.path("marks.sqlite"), desk.path("report"));
-    let perfect = perfect("tamsel");
-    let mut blank = self::perfect("bren");
-    blank.answers.iter_mut().skip(3).for_each(String::clear);
-    let slips = [desk.slip("tamsel.json", perfect.write()), desk.slip("bren.json", blank.write())];
-    let collect = |more: &[&str]| {
-        let mut command = desk.assign();
-        command.arg("--collect").args(&slips).arg("--book").arg(&book).args(more);
-        command.assert()
-    };
-    collect(&[]).success();
-    collect(&[]).success();
-    blank.answers[0].clear();
-    desk.slip("bren.json", blank.write());
-    collect(&[])
+    desk.assign()
+        .arg("--collect")
+        .arg(empty.path())
+        .assert()
         .code(1)
-        .stderr(contains("another slip of this person for this paper is in the book already"));
-    collect(&["--second-attempt"]).success();
-    let json = healedhue().args(["report", "--json", "--book"]).arg(&book).assert().success();
-    let told: serde_json::Value = serde_json::from_slice(&json.get_output().stdout).expect("JSON");
-    assert_eq!(told["papers"].as_array().map(Vec::len), Some(0), "practice is no paper");
-    assert_eq!(told["items"].as_array().map(Vec::len), Some(0), "and judges no question");
-    assert!(told["skills"].as_array().is_some_and(|skills| !skills.is_empty()));
-    let people = told["people"].as_array().expect("people");
-    let sheets: Vec<(&str, usize)> = people
-        .iter()
-        .map(|person| {
-            let sheets = person["sheets"].as_array().expect("sheets");
-            assert!(sheets.iter().all(|sheet| sheet["practice"] == true && sheet["decision"].is_null()));
-            (person["id"].as_str().expect("an id"), sheets.len())
-        })
-        .collect();
-    assert_eq!(sheets, [("bren", 2), ("tamsel", 1)]);
-    healedhue().args(["report", "--book"]).arg(&book).arg("--out").arg(&report).assert().success();
-    let page = fs::read_to_string(report.join("people/id-tamsel.html")).expect("a page");
-    assert!(page.contains("<dt>Practice</dt>") && !page.contains("<dt>Paper</dt>"));
+        .stderr(contains("there is no slip in these folders"));
 }
 
 /// A drill of one question does not come round again while others have something new.

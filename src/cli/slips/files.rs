@@ -2,17 +2,16 @@
 //!
 //! Entry points: [`Found::among`] lists what there is to mark, and [`slip`] reads one.
 
+use super::super::input::within;
 use super::super::lines::cause;
 use super::super::paper::folder::{RECORD, WRITTEN};
 use super::super::problem::Problem;
-use crate::assess::Slip;
+use super::Handed;
+use super::telling::tell_passed_over;
+use crate::assess::{MOST_SLIP_BYTES, SlipError};
 use std::collections::HashSet;
 use std::fs;
-use std::io::Read;
 use std::path::{Path, PathBuf};
-
-/// Longest slip that is read, in bytes; [`Slip::read`] says what is too long.
-const MOST_BYTES: u64 = 1_000_000;
 
 /// Files that file managers leave in any folder one looks at; nobody hands them in.
 const LITTER: [&str; 3] = [".DS_Store", "Thumbs.db", "desktop.ini"];
@@ -22,7 +21,7 @@ const OURS: &str = ".healedhue";
 
 /// What lies in the files and folders named.
 #[derive(Default)]
-pub(super) struct Found {
+pub(in crate::cli) struct Found {
     /// Slips, or what may be some: files named, and those ending in .json or .txt of folders and the folders in them, by path.
     pub slips: Vec<PathBuf>,
     /// What is in these folders besides.
@@ -32,17 +31,18 @@ pub(super) struct Found {
 }
 
 /// A file or folder that is not looked at.
-pub(super) struct PassedOver {
+pub(in crate::cli) struct PassedOver {
     pub path: PathBuf,
     pub why: String,
 }
 
 impl Found {
-    /// What lies in these. A file that is not there is a slip that will be refused.
+    /// What lies in these, with a line for what is passed over, unless `json` tells of that. A file that is not there is a slip that will
+    /// be refused.
     ///
     /// # Errors
-    /// [`Problem::File`] where a folder that is named cannot be read.
-    pub fn among(paths: &[PathBuf]) -> Result<Self, Problem> {
+    /// [`Problem`] where a folder that is named cannot be read, or there is no slip in all of them.
+    pub fn among(paths: &[PathBuf], json: bool) -> Result<Self, Problem> {
         let mut found = Found::default();
         for path in paths {
             if path.is_dir() {
@@ -51,6 +51,15 @@ impl Found {
             } else {
                 found.take(path.clone());
             }
+        }
+        if !json || found.slips.is_empty() {
+            tell_passed_over(&found.passed_over);
+        }
+        if found.slips.is_empty() {
+            return Err(Problem::Input(
+                "there is no slip in these folders, nor in folders below: no .json and no .txt file"
+                    .to_owned(),
+            ));
         }
         Ok(found)
     }
@@ -114,7 +123,7 @@ fn entries(folder: &Path) -> std::io::Result<Vec<PathBuf>> {
 }
 
 /// The slip in a file, or why there is none.
-pub(super) fn slip(path: &Path, may_be_empty: bool) -> Result<Slip, String> {
+pub(super) fn slip<S: Handed>(path: &Path, may_be_empty: bool) -> Result<S, String> {
     let cause = |error: std::io::Error| match error.kind() {
         std::io::ErrorKind::NotFound => "there is no such file".to_owned(),
         _ => cause(&error),
@@ -124,21 +133,14 @@ pub(super) fn slip(path: &Path, may_be_empty: bool) -> Result<Slip, String> {
     if !about.is_file() {
         return Err("this is no file: save the slip as one".to_owned());
     }
-    let length = about.len();
-    if length > MOST_BYTES {
-        return Err(format!("{length} bytes are more than those of any slip"));
-    }
-    let file = fs::File::open(path).map_err(cause)?;
-    let mut bytes = Vec::new();
-    // A file may grow while it is read, and some have no length.
-    file.take(MOST_BYTES).read_to_end(&mut bytes).map_err(cause)?;
-    let slip = Slip::read(&bytes).map_err(|error| error.to_string())?;
-    // A page tells the time that it took, also of somebody who answered nothing.
-    let is_blank = slip.time.is_none() && slip.answers.iter().all(|answer| answer.trim().is_empty());
-    if is_blank && !may_be_empty {
-        return Err("nothing is answered, as on the blank slips that `paper` writes: fill it in; if the sheet was handed in empty, mark it \
-                    with `--empty`"
-            .to_owned());
+    // Of what is too long no more is read than shows it; a file may grow while it is read, and some have no length.
+    let read =
+        if about.len() > MOST_SLIP_BYTES { None } else { within(path, MOST_SLIP_BYTES).map_err(cause)? };
+    let too_long = || SlipError::TooLong(about.len().max(MOST_SLIP_BYTES + 1));
+    let slip =
+        read.ok_or_else(too_long).and_then(|bytes| S::read(&bytes)).map_err(|error| error.to_string())?;
+    if slip.is_blank() && !may_be_empty {
+        return Err(format!("nothing is answered{}", S::BLANK));
     }
     Ok(slip)
 }

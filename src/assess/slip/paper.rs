@@ -1,75 +1,24 @@
-//! Answer slips: what a candidate hands in.
+//! Slips of papers: what a candidate hands in.
 //!
 //! Entry point: [`Slip::read`], for the downloaded file as for the code that can be copied instead of it. Only the paper's identity and
 //! the raw answers are read. A slip from a page carries a check over both, by which a slip that was cut short, mistyped or edited
 //! is noticed; it keeps nobody out who means to deceive, and nothing else on a slip could: the page that writes it is in the
 //! candidate's hands. A slip may also tell how long it took ([`SlipTime`]): told, not proved, and no mark depends on it.
 
-use super::counted::counted;
-use super::paper::PaperId;
-use crate::handed::{NoText, text_of};
+use super::{OF_A_PAPER as FORM, SlipError, answers_of, digest_of, text_on, written_on};
+use crate::assess::counted::counted;
+use crate::assess::paper::PaperId;
 use crate::json;
 use base64::Engine;
 use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use serde::{Deserialize, Serialize};
-use sha2::{Digest, Sha256};
-use thiserror::Error;
 
 /// Form of the time on a slip.
 const TIME_FORM: &str = "healedhue-time-1";
-/// Form of a slip.
-const FORM: &str = "healedhue-slip-1";
 /// Most seconds that a slip may tell of: ten hours, the longest time a blueprint may allow.
 const MOST_SECONDS: u32 = crate::course::bounds::MINUTES.most as u32 * 60;
 /// How a slip to copy begins.
 const CODE: &str = "healedhue-slip:";
-/// Longest slip, in bytes: a hundred times the usual.
-pub(super) const MOST_BYTES: u64 = 500_000;
-
-/// Why something is no slip.
-#[derive(Debug, Clone, PartialEq, Eq, Error)]
-pub enum SlipError {
-    /// It is too long.
-    #[error("{0} bytes are more than the {MOST_BYTES} of the longest slip")]
-    TooLong(u64),
-    /// There is nothing in it.
-    #[error("the file is empty")]
-    Empty,
-    /// It is something else, by its first bytes.
-    #[error("the file is {0}, not an answer slip")]
-    Kind(&'static str),
-    /// Its text ends too early, in this line.
-    #[error("the slip ends early, at line {0}; perhaps it was not copied whole")]
-    EndsEarly(usize),
-    /// A code that is not whole.
-    #[error("the slip is cut short: the code is not whole; copy all of it")]
-    CodeCutShort,
-    /// It is no JSON and no code.
-    #[error("this is no answer slip: {0}")]
-    NotASlip(String),
-    /// It is of another form.
-    #[error("this is a slip of the form `{0}`; this version of healedhue reads `{FORM}`")]
-    Form(String),
-    /// An answer is neither a text nor a number.
-    #[error("answer {number} is {what}; an answer is a text such as \"B\", or empty")]
-    Answer {
-        /// Number of the question.
-        number: usize,
-        /// What it is.
-        what: &'static str,
-    },
-    /// What it tells of time cannot be.
-    #[error("the time on the slip cannot be read: {0}")]
-    Time(String),
-    /// The check does not fit.
-    #[error("the slip was changed after it was handed in: its check is {found} and should be {expected}")]
-    Check {
-        /// On the slip.
-        found: String,
-        /// What fits its answers.
-        expected: String,
-    },
-}
 
 /// What a candidate hands in.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -137,7 +86,6 @@ impl SlipTime {
 /// A slip as it is read; whatever else stands on it is not looked at.
 #[derive(Deserialize)]
 struct Written {
-    form: String,
     paper: PaperId,
     answers: Vec<serde_json::Value>,
     check: Option<String>,
@@ -171,17 +119,7 @@ impl Slip {
     /// # Errors
     /// [`SlipError`] where it is none.
     pub fn read(bytes: &[u8]) -> Result<Self, SlipError> {
-        if bytes.len() as u64 > MOST_BYTES {
-            return Err(SlipError::TooLong(bytes.len() as u64));
-        }
-        let text = text_of(bytes).map_err(|error| match error {
-            NoText::Kind(kind) => SlipError::Kind(kind),
-            broken => SlipError::NotASlip(broken.to_string()),
-        })?;
-        let text = text.trim();
-        if text.is_empty() {
-            return Err(SlipError::Empty);
-        }
+        let text = text_on(bytes)?;
         match text.strip_prefix(CODE) {
             Some(code) => {
                 let code: String = code.chars().filter(|c| !c.is_whitespace()).collect();
@@ -192,7 +130,7 @@ impl Slip {
                     other => other,
                 })
             }
-            None => Slip::of_json(text),
+            None => Slip::of_json(&text),
         }
     }
 
@@ -207,29 +145,8 @@ impl Slip {
     }
 
     fn of_json(text: &str) -> Result<Self, SlipError> {
-        let written: Written = json::read(text, &[]).map_err(|wrong| match json::ends_early(text) {
-            Some(line) => SlipError::EndsEarly(line),
-            None => SlipError::NotASlip(wrong.why),
-        })?;
-        if written.form != FORM {
-            return Err(SlipError::Form(written.form.chars().take(40).collect()));
-        }
-        let answers: Vec<String> = written
-            .answers
-            .into_iter()
-            .enumerate()
-            .map(|(place, value)| {
-                let refuse = |what| Err(SlipError::Answer { number: place + 1, what });
-                match value {
-                    serde_json::Value::Null => Ok(String::new()),
-                    serde_json::Value::String(text) => Ok(text),
-                    serde_json::Value::Number(number) => Ok(number.to_string()),
-                    serde_json::Value::Bool(_) => refuse("true or false"),
-                    serde_json::Value::Array(_) => refuse("a list"),
-                    serde_json::Value::Object(_) => refuse("a set of keys"),
-                }
-            })
-            .collect::<Result<_, _>>()?;
+        let written: Written = written_on(text, FORM)?;
+        let answers = answers_of(written.answers)?;
         let time = written.time.map(|time| SlipTime::read(time, answers.len())).transpose()?;
         let slip = Slip { time, ..Slip::new(written.paper, answers) };
         match written.check {
@@ -240,16 +157,6 @@ impl Slip {
             _ => Ok(slip),
         }
     }
-}
-
-/// Digest of answers, spaces around them left out.
-pub(super) fn digest_of<'a>(answers: impl Iterator<Item = &'a str>) -> String {
-    let mut hash = Sha256::new();
-    for answer in answers {
-        hash.update(answer.trim().as_bytes());
-        hash.update([0]);
-    }
-    hash.finalize().iter().take(16).map(|byte| format!("{byte:02x}")).collect()
 }
 
 /// FNV-1a of 32 bits (Fowler, Noll and Vo) over the identity and the answers, a line each: what `site/paper.js` reckons too.
