@@ -151,7 +151,7 @@ fn what_is_no_record_is_refused_and_left_alone() {
         (b"{\"format\": 1,\n", "it ends early, at line 2; perhaps it was not copied whole"),
         (b" \n", "this is no record of progress: it is empty"),
         (b"\xff\xfe", "this is no record of progress: it is empty"),
-        (b"{\"format\": \xff", "byte 12 is no UTF-8"),
+        (b"{\"format\": \xff", "line 1, column 12: the byte FF is no UTF-8"),
         (b"\x89PNG\r\n\x1a\n", "this is a picture (PNG), not text"),
     ] {
         fs::write(&path, content).expect("a file");

@@ -47,6 +47,8 @@ fn problem(root: &Path, path: &Path) -> Option<String> {
         return Some(format!("does not lie beside {source}"));
     }
     let module = source.strip_prefix("tests/")?.strip_suffix(".rs")?.replace('/', "__");
+    // `assign/mod.rs` is the module `assign`.
+    let module = module.strip_suffix("__mod").unwrap_or(&module);
     let stem = path.file_stem()?.to_str()?;
     let Some(name) = stem.strip_prefix(&format!("healedhue__{module}__")) else {
         return Some(format!("is not named after {source}"));

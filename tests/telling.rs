@@ -145,21 +145,13 @@ const OF_PICTURES: [(&str, Guess); 4] = [
 
 /// Guesses that are known to tell something. Most wrong mixes heal darker than the best; healed colours of mixes are not shown before one is chosen.
 /// A best mix is oftener a bottle alone than a wrong one is, but over old work, where it has to be brought back. What somebody foresees wrongly is
-/// seldom less yellow than what heals. Where one answer of triage alone names whom to ask, it
-/// is right in two of five. Among many exercises each of these still tells, or it does not belong here.
-const KNOWN: [(&str, &str); 12] = [
+/// oftener yellower than what heals. Among many exercises each of these still tells, or it does not belong here.
+const KNOWN: [(&str, &str); 5] = [
     ("bottle", "the lightest colour"),
     ("bottle", "the darkest colour"),
     ("bottle", "the only bottle alone"),
-    ("bottle", "the only mix"),
-    ("remedy", "the only bottle alone"),
     ("remedy", "the only mix"),
-    ("foresight", "the colour nearest to the mean"),
-    ("foresight", "the most chroma"),
-    ("foresight", "the least chroma"),
     ("foresight", "the yellowest colour"),
-    ("foresight", "the least yellow colour"),
-    ("triage", "the only one that names whom to ask"),
 ];
 
 /// The chance that at least so many of these independent chances come true.

@@ -73,10 +73,10 @@ impl Shown {
             Shown::Texts => vec![(Clue::Lightness, 0..30), (Clue::Mean, 0..30), (Clue::Length, 0..60)],
             // Where the best is always of one kind, as it is in some drills, all of them shall be of that kind.
             Shown::Mixes => vec![
-                (Clue::Lightness, 0..24),
-                (Clue::Kind, 0..40),
-                (Clue::Unlike, 40..80),
-                (Clue::Length, 0..80),
+                (Clue::Lightness, 0..48),
+                (Clue::Kind, 0..36),
+                (Clue::Unlike, 36..60),
+                (Clue::Length, 0..100),
             ],
             Shown::Bottles => vec![(Clue::Lightness, 0..24), (Clue::Length, 0..80)],
         }

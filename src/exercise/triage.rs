@@ -30,27 +30,29 @@ pub(super) fn attempt(
         cautions.iter().find(|caution| caution.action == CautionAction::Refer).or(cautions.first()).copied();
     let language = &course.language;
     let wordings = Wordings::draw(&mut draw.rng);
-    let (label, why) = match caution {
-        None => (Doing::GoOn.words(language, &wordings), language.say("exercise-triage-nothing", &[])),
-        Some(caution) => (Doing::Follow(caution).words(language, &wordings), reasons(language, &cautions)),
+    let (right, why) = match caution {
+        None => (Doing::GoOn, language.say("exercise-triage-nothing", &[])),
+        Some(caution) => (Doing::Follow(caution), reasons(language, &cautions)),
     };
+    let said = |doing: Doing| (doing.words(language, &wordings), doing.action(language));
     let looks = |label: &str, names_whom_to_ask: bool| Looks {
         lab: NO_COLOUR,
         length: label.chars().count(),
         of_kind: names_whom_to_ask,
     };
-    let key = looks(&label, caution.is_some());
-    let mut options = vec![choice(label, why.clone(), None, lesson)];
+    let right = said(right);
+    let key = looks(&right.0, caution.is_some());
+    let mut options = vec![choice(right, why.clone(), None, lesson)];
     let mut wrong = Vec::new();
     for (misconception, doing) in temptations(course, drill, (setting.client, &cautions), &mut draw) {
         if options.len() == drill.options {
             break;
         }
-        let label = doing.words(language, &wordings);
+        let (label, action) = said(doing);
         if options.iter().all(|other| other.label != label) {
             let why = say!(language, doing.objection(caution.is_some()), why = &why);
             wrong.push(looks(&label, matches!(doing, Doing::Follow(_))));
-            options.push(choice(label, why, Some(misconception), lesson));
+            options.push(choice((label, action), why, Some(misconception), lesson));
         }
     }
     if options.len() < drill.options {
@@ -92,6 +94,9 @@ struct Wordings {
 }
 
 impl Wordings {
+    /// The one of middle length each.
+    const PLAIN: Self = Wordings { go_on: 1, follow: 1, advise: 1, wait: 1, sign: 1 };
+
     fn draw(rng: &mut impl Rng) -> Self {
         let mut wording = || below(rng, WORDINGS);
         Wordings { go_on: wording(), follow: wording(), advise: wording(), wait: wording(), sign: wording() }
@@ -99,6 +104,11 @@ impl Wordings {
 }
 
 impl Doing<'_> {
+    /// What it is, however it is worded.
+    fn action(self, language: &Language) -> Action {
+        Action::Say(self.words(language, &Wordings::PLAIN))
+    }
+
     fn words(self, language: &Language, wordings: &Wordings) -> String {
         let (id, wording) = match self {
             Doing::GoOn => ("exercise-triage-go-on", wordings.go_on),
@@ -220,13 +230,13 @@ fn wrong<'c>(rule: Rule, course: &'c Course, client: &Client, cautions: &[&Cauti
 }
 
 fn choice(
-    label: String,
+    (label, action): (String, Action),
     consequence: String,
     misconception: Option<&Misconception>,
     lesson: &Lesson,
 ) -> Choice {
     Choice {
-        action: Action::Say(label.clone()),
+        action,
         label,
         healed: None,
         reading: None,

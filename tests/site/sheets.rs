@@ -20,6 +20,7 @@ fn the_demo_shows_one_half_of_each_pool_in_its_lesson_and_the_other_on_the_works
     for module in &course.modules {
         let sheet = &site[&format!("worksheets/{}.html", module.id)];
         let (mut on_sheet, mut all_differ) = (Vec::new(), true);
+        let mut of_module: BTreeSet<String> = BTreeSet::new();
         for lesson in &module.lessons {
             let page = &site[&format!("lessons/{}.html", lesson.page.path)];
             for drill in &lesson.drills {
@@ -27,8 +28,10 @@ fn the_demo_shows_one_half_of_each_pool_in_its_lesson_and_the_other_on_the_works
                 assert_eq!(pool.len(), (drill.exercises * EXERCISES_PER_SHOWN) as usize);
                 let questions: BTreeSet<String> = pool.iter().map(Exercise::question).collect();
                 drills += 1;
-                if questions.len() < pool.len() {
-                    // So few that differ are found that the sheet borrows of the lesson.
+                let is_asked_elsewhere = !of_module.is_disjoint(&questions);
+                of_module.extend(questions.iter().cloned());
+                if questions.len() < pool.len() || is_asked_elsewhere {
+                    // So few that differ are found, or another drill of the module asks one of them, that the sheet borrows of the lesson.
                     borrowing += 1;
                     all_differ = false;
                     continue;
