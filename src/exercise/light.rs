@@ -1,8 +1,8 @@
 //! `light`: judge the same work under another light.
 //!
-//! Steps: draw a setting and some mixes; the first is taken whose colour has its place; the work is shown by day; the key is how it looks, to an eye that has adapted, under the drill's
-//! light; wrong expectations are: the same as by day, the turn the other way round or twice as far, softer work, and the lamp's own tint
-//! laid over what is seen by day.
+//! Steps: draw a setting and some mixes; the work is shown by day; the key is how it looks, to an eye that has adapted, under the drill's
+//! light; wrong expectations are: the same as by day, the turn the other way round or twice as far, softer, harder, paler, greyer, darker or
+//! fuller work, and the lamp's own tint laid over what is seen by day; the first mix is taken whose colour has its place among some of them.
 
 use super::draw::{Setting, any_mix};
 use super::generate::{Attempt, Discard, engine};

@@ -1,6 +1,6 @@
 //! Searching: every mix of a drop grid tried in one client's skin, ranked by how near it heals to the goal.
 //!
-//! Entry points: [`Search::run`] for a palette and limits; [`rank`] for any [`Grid`] in any [`Trial`], which is what exercises use.
+//! Entry points: [`Search::run`] for a palette and limits; [`rank`] for any [`Grid`] in any [`Trial`](crate::healing::Trial), which is what exercises use.
 //! Steps: list the grid, each ratio of drops once ([`Grid`]); see every mix in the client's skin, whose bare layers are computed
 //! once ([`rank`]); read off the best, what an eye cannot tell from it, the gap to the rest, and how the goal is missed
 //! ([`Found`]). Nothing is skipped there. [`Search::nearest`] tells the head of the same ranking and solves only what is near it.
