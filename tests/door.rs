@@ -56,11 +56,13 @@ fn shelf() -> String {
     serde_json::to_string(&course().shelf).unwrap()
 }
 
-fn between(rng: &mut impl Rng, least: f64, most: f64) -> f64 {
+/// Any number between these.
+pub fn between(rng: &mut impl Rng, least: f64, most: f64) -> f64 {
     rng.random_range(least..=most)
 }
 
-fn one_of<'v>(rng: &mut impl Rng, values: &[&'v str]) -> &'v str {
+/// Any of these.
+pub fn one_of<'v>(rng: &mut impl Rng, values: &[&'v str]) -> &'v str {
     values[rng.random_range(0..values.len())]
 }
 

@@ -1,19 +1,12 @@
 //! The head of a ranking, found without solving every mix, against all mixes solved.
 
 use crate::demo::course;
+use crate::door::{between, one_of};
 use healedhue::colour::difference;
 use healedhue::foresee::{Ranking, Request, Task};
 use rand::{Rng, RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 use serde_json::{Value, json};
-
-fn between(rng: &mut impl Rng, least: f64, most: f64) -> f64 {
-    rng.random_range(least..=most)
-}
-
-fn one_of<'v>(rng: &mut impl Rng, values: &[&'v str]) -> &'v str {
-    values[rng.random_range(0..values.len())]
-}
 
 fn placement(rng: &mut impl Rng) -> Value {
     json!({

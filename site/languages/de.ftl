@@ -1096,7 +1096,7 @@ bench-sure = Wie sicher das ist
 bench-best = Was am besten wäre
 bench-most-bottles = Flaschen je Mischung, höchstens
 bench-most-drops = Tropfen insgesamt, höchstens
-bench-best-about = Jede Mischung innerhalb dieser Grenzen, aus Flaschen ohne beschränkte Inhaltsstoffe, wird in diese Haut gesetzt und zum beurteilten Zeitpunkt und Licht mit dem Ziel verglichen. Keine wird ausgelassen.
+bench-best-about = Jede Mischung innerhalb dieser Grenzen, aus Flaschen ohne beschränkte Inhaltsstoffe, wird in dieser Haut betrachtet und zum beurteilten Zeitpunkt und Licht mit dem Ziel verglichen. Was ihm nahekommen kann, wird ganz berechnet, alles andere nur so genau, dass man sieht, dass es das nicht tut.
 bench-best-touch-up = Nachgearbeitet wird mit der Mischung auf dem Tisch; andere Mischungen werden nur beim ersten Setzen versucht.
 bench-best-mixes = Die besten Mischungen
 

@@ -1082,7 +1082,7 @@ bench-sure = How sure it is
 bench-best = What would be best
 bench-most-bottles = Bottles in a mix, at most
 bench-most-drops = Drops in all, at most
-bench-best-about = Every mix within these limits, of bottles that hold nothing restricted, is placed in this skin and compared with the goal at the time and in the light judged. None is left out.
+bench-best-about = Every mix within these limits, of bottles that hold nothing restricted, is looked at in this skin and compared with the goal at the time and in the light judged. Those that can come near it are computed in full, the others only closely enough to tell that they do not.
 bench-best-touch-up = The touch-up is made with the mix on the bench; other mixes are tried in the first placement.
 bench-best-mixes = The best mixes
 
