@@ -1,9 +1,10 @@
 //! The demo course, loaded once for all tests.
 
 use healedhue::colour::{Light, difference};
-use healedhue::course::{Course, load};
-use healedhue::healing::{Placement, Scene};
+use healedhue::course::{Course, Family, load};
+use healedhue::healing::{Placement, Reading, Scene, Tone};
 use healedhue::pigment::Mix;
+use healedhue::skin::Site;
 use std::path::Path;
 use std::sync::OnceLock;
 
@@ -105,4 +106,41 @@ fn no_drill_draws_a_bottle_for_another_site_by_itself() {
         assert!(!drill.limits.bottles.iter().any(|id| id == lips_alone), "{lips_alone} on a brow");
     }
     assert!(drill.limits.bottles.iter().any(|id| id == "thrushcote"));
+}
+
+/// Nobody is given a brow that the engine calls grey, blue, red or orange on their skin. A little ash is for goals that say so by their name.
+#[test]
+fn the_goals_of_brows_are_believable_on_the_skins_of_those_who_have_them() {
+    let course = course();
+    let mut cold = Vec::new();
+    for client in course.clients.iter().filter(|client| client.site == Site::Brow) {
+        let scene = Scene::today(&course.shelf, &client.skin, client.site, &[]);
+        let bare = Light::D65.lab_of(&scene.bare());
+        for id in client.further_goals.iter().chain([&client.goal]) {
+            let tone = Reading::of(course.goal(id).unwrap().lab, bare).tone;
+            let says_so = ["cool", "black"].iter().any(|word| id.contains(word));
+            if !matches!(tone, Tone::Neutral | Tone::Warm) && !(tone == Tone::Ashy && says_so) {
+                cold.push(format!("{}: {id} is {tone:?}", client.id));
+            }
+        }
+    }
+    assert!(cold.is_empty(), "{cold:#?}");
+}
+
+/// Whoever is asked about at the door has said something about their health: were it said of some that there is nothing, they would be known for those
+/// who may be worked on.
+#[test]
+fn who_may_be_worked_on_is_not_told_by_silence() {
+    let course = course();
+    let at_the_door =
+        course.drills().filter(|(_, drill)| matches!(drill.family, Family::Triage | Family::Remedy));
+    let clients: Vec<_> = at_the_door
+        .flat_map(|(_, drill)| &drill.clients)
+        .map(|id| course.client(id).unwrap())
+        .collect();
+    assert!(clients.iter().any(|client| client.cautions().next().is_none()));
+    assert!(clients.iter().any(|client| client.cautions().next().is_some()));
+    for client in clients {
+        assert!(!client.health.is_empty(), "{}", client.id);
+    }
 }

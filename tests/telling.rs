@@ -86,6 +86,22 @@ fn only_bottle(options: &[Choice]) -> Option<usize> {
     most(options, |option| f64::from(u8::from(bottles(option) == Some(1))))
 }
 
+/// The same, where it is said of it that nothing else is in it.
+fn only_bottle_in_full(options: &[Choice]) -> Option<usize> {
+    only_bottle(options).filter(|&at| is_in_full(&options[at]))
+}
+
+/// And where it is not.
+fn only_bottle_plainly(options: &[Choice]) -> Option<usize> {
+    only_bottle(options).filter(|&at| !is_in_full(&options[at]))
+}
+
+/// Whether a mix is told with more words than what is in it.
+fn is_in_full(option: &Choice) -> bool {
+    let Action::Place(mix) = &option.action else { return false };
+    option.label != course().language.mix(&course().shelf, mix)
+}
+
 /// The option that alone is a mix.
 fn only_mix(options: &[Choice]) -> Option<usize> {
     most(options, |option| f64::from(u8::from(bottles(option).is_some_and(|bottles| bottles > 1))))
@@ -114,8 +130,10 @@ fn nearest_to_mean(options: &[Choice]) -> Option<usize> {
 
 /// A way of guessing: which option it takes, where it takes one.
 type Guess = fn(&[Choice]) -> Option<usize>;
-const GUESSES: [(&str, Guess); 12] = [
+const GUESSES: [(&str, Guess); 14] = [
     ("the only bottle alone", only_bottle),
+    ("the only bottle alone, in full", only_bottle_in_full),
+    ("the only bottle alone, plainly", only_bottle_plainly),
     ("the only mix", only_mix),
     ("the only one that names whom to ask", only_advice),
     ("the only one that names nobody to ask", no_advice),

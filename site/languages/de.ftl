@@ -165,8 +165,8 @@ exercise-foresight-bottle = Das ist die Farbe in der Flasche, ohne Haut darüber
 
 ## Woher ein Rückstand kommt
 
-exercise-hindsight-ask = { $client } kommt mit alter Arbeit, die so aussieht. Womit wurde sie höchstwahrscheinlich gemacht?
-exercise-hindsight-left = Was bei { $client } übrig ist
+exercise-hindsight-ask = In Haut wie der von { $client } sieht alte Arbeit so aus. Womit wurde sie höchstwahrscheinlich gemacht?
+exercise-hindsight-left = Was in Haut wie der von { $client } übrig ist
 exercise-hindsight-cause = { $years ->
     [one] { $mix }, vor einem Jahr
    *[other] { $mix }, vor { $years } Jahren
@@ -190,7 +190,7 @@ exercise-remedy-lighten-unsafe = Nicht, bevor dies geklärt ist: { $caution }. {
 exercise-remedy-refrain = Heute nichts an der Haut tun: erklären, warum, und weiterverweisen oder warten, bis es geklärt ist
 exercise-remedy-refrain-fully = Heute nichts an der Haut tun: erklären, warum, es aufschreiben, und weiterverweisen oder warten, bis es ganz geklärt ist
 exercise-remedy-refrain-briefly = Warten, abklären
-exercise-remedy-refrain-in-a-word = Heute nicht
+exercise-remedy-refrain-in-a-word = Nichts tun
 exercise-remedy-wait = Warten: { $caution }. { $say } Wer zu fragen ist: { $who }. Farbe kommt danach. Quelle: { $source }.
 exercise-remedy-refer = Weiterverweisen: { $caution }. { $say } Wer zu fragen ist: { $who }. Farbe kommt danach. Quelle: { $source }.
 exercise-remedy-refrain-needless = Nichts in den Angaben zur Gesundheit verlangt das. Es schadet nicht, aber die Person geht ohne die Hilfe, die möglich wäre.
@@ -416,6 +416,7 @@ swatch-goal-note = erreicht bis ΔE00 { $distance }; Ton gegen diese Haut: { $to
 
 question-old-work = Altpigmentierung
 question-health = Gesundheit
+question-health-nothing = nein auf jede Frage, die gestellt wurde
 question-belief = Verlockender Irrtum
 question-truth = Was wirklich geschieht
 question-belief-more = Mehr zu diesem Irrtum
@@ -618,7 +619,8 @@ clients-phototype = Fototyp
 clients-ita-class = ITA-Klasse
 clients-seen = Gesehen
 clients-site = Stelle
-clients-no-caution = keine Auskunft, die zur Vorsicht mahnt
+clients-no-caution = keine, zu der diese Auskünfte mahnen
+clients-cautions = Vorsicht
 clients-caution = <strong>Vorsicht.</strong> { $note } Siehe <a href="{ $href }">{ $caution }</a>.
 clients-bare = Unbehandelte Haut
 clients-now = So wie es jetzt ist
@@ -1253,7 +1255,7 @@ practice-placement = Lage
 practice-judged = Beurteilt
 practice-old = Alte Arbeit
 practice-health = Gesundheit
-practice-no-caution = keine Auskunft, die zur Vorsicht mahnt
+practice-health-nothing = nein auf jede Frage, die gestellt wurde
 practice-skin-words = Phototyp { $phototype }, { $undertone }, { $redness }
 practice-placed = { $depth } mm tief, { $thickness } mm dick, Beladung { $load }, { $share } der Fläche gedeckt
 practice-placed-full = { $depth } mm tief, { $thickness } mm dick, ein voller Durchgang, { $share } der Fläche gedeckt
@@ -1909,8 +1911,9 @@ terminal-chosen-once = Das eine Mal gewählt, das es angeboten war
 terminal-chosen-always = Alle { $offered } Male gewählt, die es angeboten war
 terminal-chosen = { $chosen } der { $offered } Male gewählt, die es angeboten war
 terminal-percentages = Prozente sind Schätzungen, wie gut eine Fertigkeit gekonnt ist. Sie sinken mit den Tagen ohne Übung.
-terminal-person = { $name }, { $age }; Haar: { $hair }. „{ $wish }“
-terminal-person-skin = { $name }, { $age }: Fototyp { $phototype }, Unterton { $undertone }, Rötung { $redness }; Haar: { $hair }. „{ $wish }“
+terminal-person = { $name }, { $age }; Haar: { $hair }.
+terminal-person-skin = { $name }, { $age }: Fototyp { $phototype }, Unterton { $undertone }, Rötung { $redness }; Haar: { $hair }.
+terminal-wish = „{ $wish }“
 terminal-health = Gesundheit: { $note }
 terminal-bare = Haut ohne Arbeit
 terminal-now = wie es jetzt ist

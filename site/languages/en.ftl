@@ -151,8 +151,8 @@ exercise-foresight-bottle = That is the colour in the bottle, without any skin a
 
 ## What a residual comes from
 
-exercise-hindsight-ask = { $client } comes with old work that looks like this. What was it most likely made with?
-exercise-hindsight-left = What is left on { $client }
+exercise-hindsight-ask = In skin like { $client }’s, old work looks like this. What was it most likely made with?
+exercise-hindsight-left = What is left in skin like { $client }’s
 exercise-hindsight-cause = { $mix }, { $years ->
     [one] a year ago
    *[other] { $years } years ago
@@ -176,7 +176,7 @@ exercise-remedy-lighten-unsafe = Not before this is settled: { LOWER($caution) }
 exercise-remedy-refrain = Do nothing to the skin today: explain why, and refer or wait until it is cleared
 exercise-remedy-refrain-fully = Do nothing to the skin today: explain why, write it down, and refer or wait until it has been cleared
 exercise-remedy-refrain-briefly = Refer, or wait
-exercise-remedy-refrain-in-a-word = Not today
+exercise-remedy-refrain-in-a-word = Do no work
 exercise-remedy-wait = Wait: { LOWER($caution) }. { $say } Who to ask: { $who }. Colour comes after that. Source: { $source }.
 exercise-remedy-refer = Refer: { LOWER($caution) }. { $say } Who to ask: { $who }. Colour comes after that. Source: { $source }.
 exercise-remedy-refrain-needless = Nothing in the answers on health calls for it. No harm is done, but the client goes away without help that could be given.
@@ -402,6 +402,7 @@ swatch-goal-note = reached within ΔE00 { $distance }; tone against this skin: {
 
 question-old-work = Old work
 question-health = Health
+question-health-nothing = no to every question that was asked
 question-belief = Tempting belief
 question-truth = What really happens
 question-belief-more = More about this misconception
@@ -604,7 +605,8 @@ clients-phototype = Phototype
 clients-ita-class = Class of ITA
 clients-seen = Seen
 clients-site = Site
-clients-no-caution = no answer that raises a caution
+clients-no-caution = none raised by these answers
+clients-cautions = Cautions
 clients-caution = <strong>Caution.</strong> { $note } See <a href="{ $href }">{ $caution }</a>.
 clients-bare = Bare skin
 clients-now = As it is now
@@ -1239,7 +1241,7 @@ practice-placement = Placement
 practice-judged = Judged
 practice-old = Old work
 practice-health = Health
-practice-no-caution = no answer that raises a caution
+practice-health-nothing = no to every question that was asked
 practice-skin-words = phototype { $phototype }, { $undertone }, { $redness }
 practice-placed = { $depth } mm deep, { $thickness } mm thick, load { $load }, { $share } of the area covered
 practice-placed-full = { $depth } mm deep, { $thickness } mm thick, one full pass, { $share } of the area covered
@@ -1895,8 +1897,9 @@ terminal-chosen-once = Chosen the one time it was offered
 terminal-chosen-always = Chosen all { $offered } times it was offered
 terminal-chosen = Chosen { $chosen } of the { $offered } times it was offered
 terminal-percentages = Percentages are estimates of how well a skill is known. They fall with the days without practice.
-terminal-person = { $name }, { $age }; hair: { $hair }. “{ $wish }”
-terminal-person-skin = { $name }, { $age }: phototype { $phototype }, undertone { $undertone }, { $redness } skin; hair: { $hair }. “{ $wish }”
+terminal-person = { $name }, { $age }; hair: { $hair }.
+terminal-person-skin = { $name }, { $age }: phototype { $phototype }, undertone { $undertone }, { $redness } skin; hair: { $hair }.
+terminal-wish = “{ $wish }”
 terminal-health = Health: { $note }
 terminal-bare = skin without work
 terminal-now = as it is now

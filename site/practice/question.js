@@ -19,7 +19,7 @@ function caseOf(view) {
   if (view.placement) fact(message("practice-placement"), placementInWords(view.placement));
   if (view.months !== null) fact(message("practice-judged"), judgedInWords({ months: view.months, light }));
   for (const old of view.old_work) fact(message("practice-old"), message("practice-old-told", { age: capitalised(age(old.months)), note: old.note }));
-  for (const note of view.health.length ? view.health : [message("practice-no-caution")]) fact(message("practice-health"), note);
+  for (const note of view.health.length ? view.health : [message("practice-health-nothing")]) fact(message("practice-health"), note);
   const swatches = made("div", "swatches");
   if (today) swatches.append(swatchOf(message("practice-work-now", { name }), today, site, { technique: view.technique_now }));
   else swatches.append(swatchOf(message("practice-skin-now", { name }), { colour: bare, bare_skin: bare, light }, site, { bare: true }));

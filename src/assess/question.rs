@@ -240,6 +240,7 @@ fn case_asked(course: &Course, case: &Case, client: &Client) -> CaseAsked {
             let when = months(language, placed.months);
             say!(language, "exercise-case-judged", when = when, light = case.light.name())
         }),
+        wish: if case.is_wished_for() { client.wish.clone() } else { String::new() },
         ..client_asked(language, client, case.skin_is_told, seen)
     }
 }

@@ -43,7 +43,7 @@ pub struct Client {
     /// Ids of other goals that the client might have as well: drills that say so draw from them too.
     #[serde(default)]
     pub further_goals: Vec<String>,
-    /// Health answers that matter.
+    /// Health answers: those that raise a caution, and others, from which they have to be told.
     pub health: Vec<HealthNote>,
     /// Older work, oldest first.
     pub existing: Vec<OldWork>,
@@ -58,6 +58,11 @@ impl Client {
     /// How the youngest of the older works was made.
     pub fn technique_now(&self) -> Technique {
         self.existing.last().map_or_else(Technique::default, |old| old.technique)
+    }
+
+    /// Ids of the cautions that the health answers raise.
+    pub fn cautions(&self) -> impl Iterator<Item = &str> {
+        self.health.iter().filter_map(|health| health.caution.as_deref())
     }
 
     /// What lies in the skin already, as the engine takes it.
@@ -87,8 +92,8 @@ pub(super) fn skin_at(site: Site, brow: Skin, scar: bool) -> Skin {
 /// A health answer of a client.
 #[derive(Debug, Clone, Serialize, Deserialize)]
 pub struct HealthNote {
-    /// Id of the caution it raises.
-    pub caution: String,
+    /// Id of the caution it raises; none where it stands in nobody's way.
+    pub caution: Option<String>,
     /// What the client said.
     pub note: String,
 }

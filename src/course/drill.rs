@@ -176,6 +176,8 @@ pub enum Rule {
     WheelOpposite,
     /// The darkest mix.
     CoverUp,
+    /// A mix that heals a shade lighter than the goal.
+    ShadeLighter,
     /// Lighten first although colour would do.
     AlwaysLighten,
     /// Go on with colour although it must be lightened or referred.
@@ -260,7 +262,7 @@ pub enum Rule {
 
 impl Rule {
     /// Every rule with its word in course files.
-    pub const ALL: [(Rule, &'static str); 51] = [
+    pub const ALL: [(Rule, &'static str); 52] = [
         (Rule::MatchLabel, "match-label"),
         (Rule::CoolTheRed, "cool-the-red"),
         (Rule::WarmForWarm, "warm-for-warm"),
@@ -272,6 +274,7 @@ impl Rule {
         (Rule::IgnoreOldWork, "ignore-old-work"),
         (Rule::WheelOpposite, "wheel-opposite"),
         (Rule::CoverUp, "cover-up"),
+        (Rule::ShadeLighter, "shade-lighter"),
         (Rule::AlwaysLighten, "always-lighten"),
         (Rule::ColourAlways, "colour-always"),
         (Rule::ReferAnything, "refer-anything"),
@@ -334,6 +337,7 @@ impl Rule {
                     | R::FreshIsFinal
                     | R::IgnoreFading
                     | R::CoverUp
+                    | R::ShadeLighter
                     | R::IgnoreOldWork
                     | R::WheelOpposite
             ),

@@ -28,10 +28,7 @@ pub(super) fn make(course: &Course, lesson: &Lesson, drill: &Drill, number: u32)
         }
         Asked::Order { steps, strict } => {
             let mut order: Vec<usize> = (0..steps.len()).collect();
-            // Never shown in the right order already.
-            while order.is_sorted() {
-                shuffle(&mut rng, &mut order);
-            }
+            shuffle(&mut rng, &mut order);
             let key =
                 (0..steps.len()).filter_map(|turn| order.iter().position(|&from| from == turn)).collect();
             let steps = order

@@ -10,7 +10,7 @@ use super::grid::{grid_of, sensible_best};
 use super::judge::Judge;
 use super::place::Shown;
 use super::rules::Tempter;
-use super::tempt::{Fit, Temptation, Tempting, Wording, best_in, is_wrong, temptations};
+use super::tempt::{Fit, Temptation, Wording, best_in, is_wrong, temptations};
 use super::worlds::{WORLDS, try_worlds};
 use super::{Choice, Proof, RUNNERS_UP, RunnerUp, marking};
 use crate::course::{Course, Drill, Family, Lesson};
@@ -51,12 +51,15 @@ impl<'c> Contest<'c> {
         let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
         let acceptable = |place| is_wrong(drill, shelf, &setting, &ranking, place);
         // Where mixes are counted out, none is shown.
-        let fit = match drill.family {
-            Family::Bottle => Fit::Beside(draw.place(drill, wrong + 1, Shown::of(&drill.limits))),
-            _ => Fit::Any,
+        let (wording, fit) = match drill.family {
+            Family::Bottle => {
+                let wording = draw.wording_of_mixes(drill);
+                let shown = Shown::of(&drill.limits, wording);
+                (wording, Fit::Beside(draw.place(drill, wrong + 1, shown)))
+            }
+            _ => (Wording::Plain, Fit::Any),
         };
-        let Tempting { wrong, wording } =
-            temptations(course, drill, &tempter, draw, wrong, acceptable, &fit)?;
+        let wrong = temptations(course, drill, &tempter, draw, (wrong, wording), acceptable, &fit)?;
         let (worlds, held) = try_worlds(&setting, &draw.words(drill), |world| {
             let scene = world.scene(shelf, &setting.existing, setting.months);
             best_in(&scene.trial(&world.placement), &setting, &ranking, &wrong).is_some()

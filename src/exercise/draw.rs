@@ -59,7 +59,7 @@ impl<'c> Setting<'c> {
     /// [`Discard::Caution`] where they do not allow it.
     pub fn safe(course: &'c Course, drill: &Drill, draw: &mut Attempt<'c>) -> Result<Self, Discard> {
         let setting = Setting::draw(course, drill, draw.client, &mut draw.rng).ok_or(Discard::Unresolved)?;
-        if setting.client.health.is_empty() { Ok(setting) } else { Err(Discard::Caution) }
+        if setting.client.cautions().next().is_none() { Ok(setting) } else { Err(Discard::Caution) }
     }
 
     /// The setting of a case that was told before.

@@ -5,6 +5,7 @@
 use super::difficulty::engine_difficulty;
 use super::place::{Place, Shown, order_of};
 use super::seed::{below, shuffle, stream};
+use super::tempt::Wording;
 use super::worlds::{Melanin, Named};
 use super::{Case, Choice, Exercise, Form, OneOf, Proof};
 use super::{bank, bottle, drops, foresight, hindsight, light, remedy, skin, triage};
@@ -164,6 +165,13 @@ impl Attempt<'_> {
     /// In which of so many wordings, all meaning the same, the exercise speaks of something.
     pub fn wording(&self, drill: &Drill, of: &str, wordings: usize) -> usize {
         below(&mut stream(self.seed, &["wording", of, &drill.id, &self.exercise]), wordings)
+    }
+
+    /// How the mixes of the exercise are worded.
+    pub fn wording_of_mixes(&self, drill: &Drill) -> Wording {
+        let any = [Wording::Plain, Wording::Full][self.wording(drill, "mixes", 2)];
+        // Where all are bottles alone there is nothing to tell.
+        if drill.limits.most_modifier_drops() == 0 { Wording::Plain } else { any }
     }
 
     /// Options in random order. The right option is given first.

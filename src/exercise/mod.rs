@@ -130,6 +130,13 @@ pub struct Case {
     pub skin_is_told: bool,
 }
 
+impl Case {
+    /// Whether the client's wish has to do with what is asked: not where the client lends nothing but the skin to old work that is made up.
+    pub fn is_wished_for(&self) -> bool {
+        self.placed.is_some() || self.exhibits.is_empty()
+    }
+}
+
 /// A wished colour.
 #[derive(Debug, Clone)]
 pub struct CaseGoal {

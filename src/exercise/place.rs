@@ -4,6 +4,7 @@
 //! in chroma, in yellowness and by the mean of all colours, and judges whether it stands there among some wrong answers.
 
 use super::seed::{below, shuffle, stream};
+use super::tempt::Wording;
 use crate::colour::{Lab, difference};
 use crate::course::Limits;
 use rand::Rng;
@@ -27,8 +28,8 @@ pub(super) enum Shown {
     Texts,
     /// Their texts, and they have no colours.
     Words,
-    /// Bottles alone and mixes. Most wrong ones come out darker than the best, whatever is chosen among them.
-    Mixes,
+    /// Bottles alone and mixes, worded like this. Most wrong ones come out darker than the best, whatever is chosen among them.
+    Mixes(Wording),
     /// The same, all of a kind: bottles alone.
     Bottles,
 }
@@ -53,9 +54,9 @@ enum Clue {
 const GIVEN_UP: [u32; 5] = [8, 12, 16, 24, 60];
 
 impl Shown {
-    /// What mixes within these limits show.
-    pub fn of(limits: &Limits) -> Self {
-        if limits.most_modifier_drops() == 0 { Shown::Bottles } else { Shown::Mixes }
+    /// What mixes within these limits show that are worded like this.
+    pub fn of(limits: &Limits, wording: Wording) -> Self {
+        if limits.most_modifier_drops() == 0 { Shown::Bottles } else { Shown::Mixes(wording) }
     }
 
     /// What the key's place is drawn in, each with the draws in which it is asked for. Of causes and skins little differs from draw to draw, and of
@@ -72,10 +73,10 @@ impl Shown {
             Shown::Words => vec![(Clue::Kind, 0..120), (Clue::Length, 0..120)],
             Shown::Texts => vec![(Clue::Lightness, 0..30), (Clue::Mean, 0..30), (Clue::Length, 0..60)],
             // Where the best is always of one kind, as it is in some drills, all of them shall be of that kind.
-            Shown::Mixes => vec![
+            Shown::Mixes(_) => vec![
                 (Clue::Lightness, 0..48),
                 (Clue::Kind, 0..36),
-                (Clue::Unlike, 36..60),
+                (Clue::Unlike, 36..100),
                 (Clue::Length, 0..100),
             ],
             Shown::Bottles => vec![(Clue::Lightness, 0..24), (Clue::Length, 0..80)],
@@ -126,7 +127,7 @@ impl Place {
         let (darker, shorter, duller, behind) = (place(), place(), place(), place());
         let of_kind = 1 + below(&mut rng, options.max(2) - 1);
         let shorter = match shown {
-            Shown::Mixes => length_of_mix(options, (of_kind, behind), &mut rng),
+            Shown::Mixes(wording) => length_of_mix(options, (of_kind, behind), wording, &mut rng),
             _ => shorter,
         };
         let clues = shown.clues(&mut rng);
@@ -205,17 +206,33 @@ fn distance(one: Lab, other: Lab) -> f64 {
     libm::hypot(one.l - other.l, libm::hypot(one.a - other.a, one.b - other.b))
 }
 
-/// How many wrong texts are shorter than a mix's, of which so many are bottles alone and come first. The only bottle alone, and the only mix beside
-/// bottles alone, has the shortest text or the longest, by how mixes are worded; of all others more are of middle length instead, so that over all
-/// exercises each place is as likely.
-fn length_of_mix(options: usize, (of_kind, behind): (usize, usize), rng: &mut impl Rng) -> usize {
-    if options < 3 {
-        return below(rng, options.max(1));
+/// How many wrong texts are shorter than a mix's, of which so many are bottles alone and come first. Bottles alone have the shortest texts or the
+/// longest, by how mixes are worded, and that is drawn: so the only one of its kind is at one end, the others beside it are at the other one or of
+/// middle length, and of all but the only one more are of middle length, so that over all exercises each place is as likely.
+fn length_of_mix(
+    options: usize,
+    (of_kind, behind): (usize, usize),
+    wording: Wording,
+    rng: &mut impl Rng,
+) -> usize {
+    let last = options.max(1) - 1;
+    let end = |is_longest: bool| if is_longest { last } else { 0 };
+    let alone_is_longest = wording == Wording::Full;
+    let is_alone = behind < of_kind;
+    // At which end the only one of its kind is, if there is one.
+    let taken = match of_kind {
+        1 => Some(alone_is_longest),
+        _ if of_kind == last => Some(!alone_is_longest),
+        _ => None,
+    };
+    let is_odd = (of_kind == 1 && is_alone) || (of_kind == last && !is_alone);
+    match taken {
+        Some(taken) if is_odd => end(taken),
+        // The only one of its kind it is in 2 of n(n - 1) cases; (n - 2) in n shall be of middle length.
+        _ if options > 2 && below(rng, options + 1) < last => 1 + below(rng, options - 2),
+        Some(taken) => end(!taken),
+        None => end(below(rng, 2) == 1),
     }
-    let last = options - 1;
-    let is_odd = (of_kind, behind) == (1, 0) || (of_kind, behind) == (last, last);
-    // The only one of its kind it is in 2 of n(n - 1) cases; (n - 2) in n shall be of middle length.
-    if !is_odd && below(rng, options + 1) < last { 1 + below(rng, options - 2) } else { last * below(rng, 2) }
 }
 
 fn lightness(lab: Lab) -> f64 {
@@ -427,18 +444,27 @@ mod tests {
         assert_eq!(fits(1, true, &[]), [0], "nothing to be told from");
     }
 
-    /// Texts of mixes are as often the shortest, the longest or neither, though the only one of its kind is never of middle length.
+    /// Texts of mixes are as often the shortest, the longest or neither, though the only one of its kind is never of middle length; and in neither
+    /// wording is the key a bottle alone oftener than in the other.
     #[test]
     fn a_mix_is_of_each_length_equally_often() {
         for options in [2, 3, 4, 5] {
             let mut rng = stream(2026, &["lengths"]);
             let mut counts = vec![0; options];
-            for _ in 0..60_000 {
+            for at in 0..60_000 {
                 let of_kind = 1 + below(&mut rng, options - 1);
                 let behind = below(&mut rng, options);
-                let shorter = length_of_mix(options, (of_kind, behind), &mut rng);
-                let is_only = (of_kind == 1 && behind == 0) || (of_kind + 1 == options && behind == of_kind);
-                assert!(options == 2 || !is_only || shorter == 0 || shorter + 1 == options);
+                let wording = [Wording::Plain, Wording::Full][at % 2];
+                let shorter = length_of_mix(options, (of_kind, behind), wording, &mut rng);
+                let is_alone = behind < of_kind;
+                let is_only = (of_kind == 1 && is_alone) || (of_kind + 1 == options && !is_alone);
+                // Bottles alone are the longest where they are worded in full, and else the shortest.
+                if is_only {
+                    let is_longest = is_alone == (wording == Wording::Full);
+                    assert_eq!(shorter, if is_longest { options - 1 } else { 0 });
+                } else if of_kind == 1 {
+                    assert_ne!(shorter, if wording == Wording::Full { options - 1 } else { 0 });
+                }
                 counts[shorter] += 1;
             }
             assert!(is_uniform(&counts), "{counts:?}");

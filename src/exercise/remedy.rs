@@ -11,7 +11,7 @@ use super::grid::{grid_of, sensible_best};
 use super::judge::Judge;
 use super::place::Shown;
 use super::rules::Tempter;
-use super::tempt::{Fit, Temptation, Tempting, best_in, is_wrong, temptations};
+use super::tempt::{Fit, Temptation, best_in, is_wrong, temptations};
 use super::worlds::{Sample, WORLDS, try_worlds};
 use super::{Action, Choice, Exercise, Proof, marking};
 use crate::course::words::CautionAction;
@@ -82,11 +82,12 @@ pub(super) fn attempt(
     // Two options are always there: to have the work lightened, and to do nothing today.
     let colours = drill.options.saturating_sub(2).max(1);
     let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
-    let Tempting { wrong, wording } = match &verdict {
+    let wording = draw.wording_of_mixes(drill);
+    let wrong = match &verdict {
         Verdict::Colour => {
             let acceptable = |place| is_wrong(drill, shelf, &setting, &ranking, place);
-            let fit = Fit::Beside(draw.place(drill, colours, Shown::of(&drill.limits)));
-            temptations(course, drill, &tempter, &mut draw, colours - 1, acceptable, &fit)?
+            let fit = Fit::Beside(draw.place(drill, colours, Shown::of(&drill.limits, wording)));
+            temptations(course, drill, &tempter, &mut draw, (colours - 1, wording), acceptable, &fit)?
         }
         // Where no mix is right, the best one is the first temptation, and the others need only be others.
         Verdict::Lighten { .. } | Verdict::Refrain(_) => {
@@ -95,8 +96,9 @@ pub(super) fn attempt(
             let best = Temptation { place: 0, misconception: colour_always.to_owned() };
             let acceptable = |place: usize| place != 0 && !shelf.is_at_odds(&ranking[place].mix);
             let fit = if draw.number < APART_DRAWS { Fit::Apart } else { Fit::Any };
-            let others = temptations(course, drill, &tempter, &mut draw, colours - 1, acceptable, &fit)?;
-            Tempting { wrong: [best].into_iter().chain(others.wrong).collect(), ..others }
+            let others = (colours - 1, wording);
+            let others = temptations(course, drill, &tempter, &mut draw, others, acceptable, &fit)?;
+            [best].into_iter().chain(others).collect()
         }
     };
     let doubt = Doubt {
@@ -180,7 +182,7 @@ fn verdict<'c>(
     ranking: &[Tried],
     grid: &Grid,
 ) -> Result<Verdict<'c>, Discard> {
-    if let Some(caution) = setting.client.health.iter().find_map(|note| course.caution(&note.caution)) {
+    if let Some(caution) = setting.client.cautions().find_map(|id| course.caution(id)) {
         return Ok(Verdict::Refrain(caution));
     }
     let best = ranking[0].error;

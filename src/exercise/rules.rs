@@ -5,7 +5,7 @@
 
 use super::draw::Setting;
 use crate::Cores;
-use crate::colour::{JUST_VISIBLE, Lab};
+use crate::colour::{JUST_VISIBLE, Lab, difference};
 use crate::course::Limits;
 use crate::course::Rule;
 use crate::healing::{HEALED_MONTHS, Placement, Scene, Work};
@@ -19,6 +19,9 @@ const MOST_THOUGHTS: usize = 48;
 
 /// Difference in lean, in units of a* and b*, within which a colour in the bottle is taken for one that matches (representative).
 const ALIKE_IN_LEAN: f64 = 3.0;
+
+/// How much lighter than the goal somebody aims who means to deepen it later, in units of L* (representative).
+const A_SHADE: f64 = 6.0;
 
 /// One setting seen through wrong ways of thinking.
 pub(super) struct Tempter<'a, 'c> {
@@ -47,7 +50,7 @@ impl<'a, 'c> Tempter<'a, 'c> {
     pub fn applies(&self, rule: Rule) -> bool {
         let (client, existing) = (self.setting.client, &self.setting.existing);
         match rule {
-            Rule::MatchLabel | Rule::FreshIsFinal | Rule::CoverUp => true,
+            Rule::MatchLabel | Rule::FreshIsFinal | Rule::CoverUp | Rule::ShadeLighter => true,
             Rule::CoolTheRed => client.redness >= Redness::Rosy && self.has(Modifier::Cooler),
             Rule::WarmForWarm => matches!(client.undertone, Undertone::Warm | Undertone::Olive),
             Rule::OneForPhototype => self.textbook() != client.skin,
@@ -89,6 +92,13 @@ impl<'a, 'c> Tempter<'a, 'c> {
             Rule::IgnoreOldWork => self.best_in(&client.skin, &[], self.setting.months),
             Rule::WheelOpposite => self.wheel_opposite(),
             Rule::CoverUp => self.nearest(|i| self.label(i).l),
+            Rule::ShadeLighter => {
+                let aim = Lab { l: goal.l + A_SHADE, ..goal };
+                let healed = |i: usize| self.ranked[i].healed;
+                let mut found = self.within(A_SHADE / 2.0, |i| difference(healed(i), aim));
+                found.retain(|&i| healed(i).l > goal.l);
+                found
+            }
             _ => Vec::new(),
         }
     }

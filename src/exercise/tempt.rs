@@ -43,14 +43,8 @@ pub(super) struct Temptation {
     pub misconception: String,
 }
 
-/// Wrong mixes, and how all mixes of the exercise are worded.
-pub(super) struct Tempting {
-    pub wrong: Vec<Temptation>,
-    pub wording: Wording,
-}
-
-/// `wanted` wrong mixes among the acceptable places of the ranking, each another mix and from another misconception, that together `fit` beside
-/// the best in one of the wordings.
+/// `wanted` wrong mixes among the acceptable places of the ranking, each another mix and from another misconception, that together, worded like this,
+/// `fit` beside the best.
 ///
 /// # Errors
 /// [`Discard::TooFewTemptations`] where this setting does not yield so many; [`Discard::OneSided`] where no choice of them fits.
@@ -59,18 +53,12 @@ pub(super) fn temptations(
     drill: &Drill,
     tempter: &Tempter,
     draw: &mut Attempt,
-    wanted: usize,
+    (wanted, wording): (usize, Wording),
     acceptable: impl Fn(usize) -> bool,
     fit: &Fit,
-) -> Result<Tempting, Discard> {
-    let wordings = match fit {
-        Fit::Any => &[Wording::Plain][..],
-        _ if tempter.limits.most_modifier_drops() == 0 => &[Wording::Plain],
-        _ => &[[Wording::Plain, Wording::Full], [Wording::Full, Wording::Plain]]
-            [draw.wording(drill, "mixes", 2)],
-    };
+) -> Result<Vec<Temptation>, Discard> {
     if wanted == 0 {
-        return Ok(Tempting { wrong: Vec::new(), wording: wordings[0] });
+        return Ok(Vec::new());
     }
     let mut ways: Vec<&String> = drill.tempts.iter().collect();
     shuffle(&mut draw.rng, &mut ways);
@@ -82,18 +70,14 @@ pub(super) fn temptations(
         .collect();
     let looked = Looked::new(course, tempter.ranked);
     let mut known: Vec<(&String, Vec<usize>)> = Vec::new();
-    // Of the choices with the last of these ways, the first that holds in one of the wordings.
+    // Of the choices with the last of these ways, the first that holds.
     let fitting = |known: &[(&String, Vec<usize>)], holds: &dyn Fn(Looks, &[Looks]) -> bool| {
         choices_with_last(known, wanted).into_iter().find_map(|chosen| {
-            let fits = |wording: &&Wording| {
-                let looks = |at| looked.of(at, **wording);
-                let wrong: Vec<Looks> = chosen.iter().map(|&(_, place)| looks(place)).collect();
-                holds(looks(0), &wrong)
-            };
-            let wording = *wordings.iter().find(fits)?;
+            let looks = |at| looked.of(at, wording);
+            let wrong: Vec<Looks> = chosen.iter().map(|&(_, place)| looks(place)).collect();
             let made =
                 |&(way, place): &(usize, usize)| Temptation { place, misconception: known[way].0.clone() };
-            Some(Tempting { wrong: chosen.iter().map(made).collect(), wording })
+            holds(looks(0), &wrong).then(|| chosen.iter().map(made).collect())
         })
     };
     for (at, &(id, rule)) in ways.iter().enumerate() {

@@ -24,7 +24,7 @@ pub(super) fn attempt(
 ) -> Result<Exercise, Discard> {
     let setting = Setting::draw(course, drill, draw.client, &mut draw.rng).ok_or(Discard::Unresolved)?;
     let cautions: Vec<&Caution> =
-        setting.client.health.iter().filter_map(|note| course.caution(&note.caution)).collect();
+        setting.client.cautions().filter_map(|id| course.caution(id)).collect();
     // Where several apply, referring comes before waiting.
     let caution =
         cautions.iter().find(|caution| caution.action == CautionAction::Refer).or(cautions.first()).copied();
@@ -200,7 +200,7 @@ fn wrong<'c>(rule: Rule, course: &'c Course, client: &Client, cautions: &[&Cauti
     // for whoever else has some.
     let of_somebody = |action: Option<CautionAction>| {
         let is_likely = move |caution: &&Caution| {
-            let has = |client: &&Client| client.health.iter().any(|note| note.caution == caution.id);
+            let has = |client: &&Client| client.cautions().any(|id| id == caution.id);
             let mut holders = course.clients.iter().filter(has).peekable();
             holders.peek().is_some()
                 && (client.existing.is_empty() || holders.any(|holder| holder.existing.is_empty()))

@@ -181,7 +181,7 @@ impl<'a> CaseView<'a> {
             name: &client.name,
             age: client.age,
             about: client.told(&course.language, case.skin_is_told),
-            wish: &client.wish,
+            wish: if case.is_wished_for() { &client.wish } else { "" },
             hair: &client.hair,
             skin: case.skin_is_told.then_some((client.phototype, client.undertone, client.redness)),
             site: client.site,

@@ -74,11 +74,11 @@ pub(super) struct CaseView {
     pub goal: Option<Swatch>,
 }
 
-/// A health answer and the caution it raises.
+/// A health answer and the caution it raises, if it does.
 #[derive(Debug, Clone, Serialize)]
 pub(super) struct HealthView {
     /// The caution, with a link to it.
-    pub caution: Link,
+    pub caution: Option<Link>,
     /// What the client said.
     pub note: String,
 }
@@ -150,7 +150,7 @@ impl CaseView {
     fn of_health(mut self, course: &Course, client: &Client) -> Self {
         if client.health.is_empty() {
             let language = &course.language;
-            self.facts.push((say!(language, "question-health"), say!(language, "clients-no-caution")));
+            self.facts.push((say!(language, "question-health"), say!(language, "question-health-nothing")));
         }
         self
     }
@@ -249,15 +249,16 @@ pub(super) fn skill_name(course: &Course, id: &str) -> String {
     course.skills.iter().find(|skill| skill.id == id).map_or(id, |skill| skill.name.as_str()).to_owned()
 }
 
-/// Health answers of a client with links to the cautions they raise.
+/// Health answers of a client with links to the cautions they raise, if any.
 pub(super) fn health_views(course: &Course, client: &Client, path: &str) -> Vec<HealthView> {
     client
         .health
         .iter()
         .map(|health| {
-            let name =
-                course.caution(&health.caution).map_or(health.caution.as_str(), |caution| &caution.name);
-            let caution = Link::new(name, href_to(path, plan::CAUTIONS, &health.caution));
+            let caution = health.caution.as_deref().map(|id| {
+                let name = course.caution(id).map_or(id, |caution| &caution.name);
+                Link::new(name, href_to(path, plan::CAUTIONS, id))
+            });
             HealthView { caution, note: health.note.clone() }
         })
         .collect()
@@ -331,7 +332,7 @@ fn case_view(course: &Course, case: &Case, client: &Client, path: &str) -> CaseV
             if case.skin_is_told { plan::href_to_client(path, course, client) } else { String::new() },
         ),
         about: client.told(language, case.skin_is_told).into_owned(),
-        wish: client.wish.clone(),
+        wish: if case.is_wished_for() { client.wish.clone() } else { String::new() },
         facts,
         health: health_views(course, client, path),
         old_work: old_work(language, client),

@@ -198,7 +198,6 @@ fn options_differ(exercise: &Exercise) -> Result<(), String> {
     if let Form::Order(order) = &exercise.form {
         let steps: BTreeSet<&str> = order.steps.iter().map(|step| step.say.as_str()).collect();
         require(steps.len() == order.steps.len(), || "two steps say the same".to_owned())?;
-        require(!order.key.is_sorted(), || "the steps are shown in their order".to_owned())?;
     }
     Ok(())
 }
@@ -462,7 +461,7 @@ fn angle(exercise: &Exercise, number: &NumberOf) -> Result<(), String> {
 fn triage(told: &Told) -> Result<(), String> {
     let Answer::One(key) = told.exercise.form.key() else { return Ok(()) };
     let right = &told.exercise.form.options()[key];
-    let cautions = told.client.health.iter().filter_map(|note| course().caution(&note.caution));
+    let cautions = told.client.cautions().filter_map(|id| course().caution(id));
     for caution in cautions {
         require(!right.label.starts_with("Go on"), || "work goes on against a caution".to_owned())?;
         let said = &right.mark.consequence;

@@ -249,7 +249,7 @@ fn client(say: &dyn Fn(&str) -> String) -> Client {
         wish: say("Something quiet."),
         goal: "brown".into(),
         further_goals: Vec::new(),
-        health: vec![HealthNote { caution: "allergy".into(), note: say("None known.") }],
+        health: vec![HealthNote { caution: Some("allergy".into()), note: say("None known.") }],
         existing: vec![OldWork {
             work: Work { paint: vec![(0, 0.1)], placement, months: 36.0 },
             mix: None,

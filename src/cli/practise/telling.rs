@@ -42,25 +42,19 @@ impl Telling<'_> {
                 phototype = phototype,
                 undertone = undertone,
                 redness = redness,
-                hair = &client.hair,
-                wish = &client.wish
+                hair = &client.hair
             )
         } else {
-            say!(
-                language,
-                "terminal-person",
-                name = name,
-                age = age,
-                hair = &client.hair,
-                wish = &client.wish
-            )
+            say!(language, "terminal-person", name = name, age = age, hair = &client.hair)
         };
+        let wish = case.is_wished_for().then(|| say!(language, "terminal-wish", wish = &client.wish));
+        let who = [who].into_iter().chain(wish).collect::<Vec<_>>().join(" ");
         let mut text = wrapped(&who, 2) + "\n";
         for note in &client.health {
             text += &(wrapped(&say!(language, "terminal-health", note = &note.note), 2) + "\n");
         }
         if client.health.is_empty() {
-            let none = say!(language, "clients-no-caution");
+            let none = say!(language, "question-health-nothing");
             text += &(wrapped(&say!(language, "terminal-health", note = none), 2) + "\n");
         }
         text += &self.swatch(&say!(language, "terminal-bare"), &case.bare, &case.bare, "");

@@ -303,7 +303,7 @@ fn read_cases(fields: &mut Fields<'_, '_>, shared: &Shared, drill: &mut Drill) {
         matches!(drill.family, Family::Bottle | Family::Drops | Family::Foresight | Family::Light);
     for id in clients.iter().filter(|_| places_colour) {
         let cautioned =
-            shared.clients.iter().find(|client| client.id == id.value && !client.health.is_empty());
+            shared.clients.iter().find(|client| client.id == id.value && client.cautions().next().is_some());
         if cautioned.is_some() {
             let message = format!("{} has a caution among the health answers", quoted(&id.value));
             fields.reader.error(&id.place, message).help(format!(

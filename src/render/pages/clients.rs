@@ -96,6 +96,8 @@ struct ClientView {
     hair: String,
     wish: String,
     health: Vec<HealthView>,
+    /// Whether any of these answers raises a caution.
+    cautioned: bool,
     old_work: Vec<String>,
     swatches: Vec<Swatch>,
     /// The bench with this client chosen, where the site has one.
@@ -257,6 +259,7 @@ impl Pages<'_> {
             hair: client.hair.clone(),
             wish: client.wish.clone(),
             health: health_views(self.course, client, &path),
+            cautioned: client.cautions().next().is_some(),
             old_work: old_work(language, client),
             swatches,
             bench: self.bench_with(&path, client, &[]),

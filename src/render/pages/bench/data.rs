@@ -125,7 +125,10 @@ impl<'c> Person<'c> {
             goal: &client.goal,
             existing: client.existing.iter().map(|old| Old::of(&course.shelf, old)).collect(),
             health: health
-                .map(|view| Health { note: view.note, caution: view.caution.text, href: view.caution.href })
+                .filter_map(|view| {
+                    let caution = view.caution?;
+                    Some(Health { note: view.note, caution: caution.text, href: caution.href })
+                })
                 .collect(),
         }
     }
