@@ -7,7 +7,7 @@ use healedhue::healing::{
     Aftercare, EXACT_WORKS, HEALED_MONTHS, MOST_WORKS, Oil, Placement, Scene, Sun, TouchUp, Upkeep, Wear,
     Work, retention,
 };
-use healedhue::pigment::Paint;
+use healedhue::pigment::{Mix, Paint};
 use healedhue::skin::{Phototype, Redness, Site, Skin, Undertone};
 use proptest::prelude::*;
 
@@ -211,6 +211,61 @@ fn mixed(parts: &[(f64, Spectrum)]) -> Spectrum {
     })
 }
 
+/// What is seen of works that overlap by chance: every combination of them solved for itself, as works that cover everything.
+fn one_by_one(works: &[Work], see: impl Fn(&[Work]) -> Spectrum) -> Spectrum {
+    let combination = |chosen: usize| {
+        let mut share = 1.0;
+        let mut present = Vec::new();
+        for (i, work) in works.iter().enumerate() {
+            let here = chosen >> i & 1 == 1;
+            share *= if here { work.placement.coverage } else { 1.0 - work.placement.coverage };
+            if here {
+                let placement = Placement { coverage: 1.0, ..work.placement };
+                present.push(Work { placement, ..work.clone() });
+            }
+        }
+        (share, see(&present))
+    };
+    mixed(&(0..1_usize << works.len()).map(combination).collect::<Vec<_>>())
+}
+
+/// Works whose ends lie above, within and below each other, alone and with a new one among them, on the day and later: whatever their
+/// combinations have in common.
+#[test]
+fn works_that_overlap_are_seen_as_every_combination_of_them() {
+    let skin = skin(Phototype::III);
+    let shelf = &course().shelf;
+    let work = |bottle: &str, depth_mm, thickness_mm, months| Work {
+        paint: recipe(bottle),
+        placement: Placement { depth_mm, thickness_mm, load: 0.6, coverage: 0.7 },
+        months,
+    };
+    let works = [
+        work("tolcarn", 0.15, 0.3, 24.0),
+        work("dunmere", 0.25, 0.3, 0.5),
+        work("wexcombe", 0.02, 0.2, 48.0),
+        work("corrick", 0.15, 0.45, 60.0),
+    ];
+    let mix = Mix::new([("emberlow".to_owned(), 2), ("tolcarn".to_owned(), 1)]);
+    let mix = Work { paint: shelf.paint_of(&mix), ..works[0].clone() };
+    for depth_mm in [0.01, 0.12, 0.3, 0.7] {
+        for months in [0.0, 1.5, 36.0] {
+            let place = Placement { depth_mm, ..mix.placement };
+            let whole = Placement { coverage: 1.0, ..place };
+            let scene = |works: &[Work]| Scene::new(shelf, &skin, Site::Brow, works, months);
+            let alone = one_by_one(&works, |present| scene(present).existing());
+            let covered = one_by_one(&works, |present| scene(present).with(&mix.paint, &whole));
+            let expected = mixed(&[(1.0 - place.coverage, alone), (place.coverage, covered)]);
+            let scene = scene(&works);
+            for (seen, expected) in [(scene.with(&mix.paint, &place), expected), (scene.existing(), alone)] {
+                let off = seen.iter().zip(&expected).map(|(one, other)| (one - other).abs());
+                // Sums of the same numbers, rounded in another order.
+                assert!(off.fold(0.0, f64::max) < 1e-14, "at {depth_mm} mm after {months} months");
+            }
+        }
+    }
+}
+
 /// Eight works of usual loads and coverages: the mean over pairs against all 256 combinations, which are solved one by one as works that
 /// cover everything.
 #[test]
@@ -235,24 +290,10 @@ fn many_works_agree_with_every_combination_of_them() {
             })
             .collect();
         assert!(works.len() > EXACT_WORKS);
-        let exact: Vec<(f64, Spectrum)> = (0..1_usize << works.len())
-            .map(|chosen| {
-                let mut share = 1.0;
-                let mut present = Vec::new();
-                for (i, work) in works.iter().enumerate() {
-                    let here = chosen >> i & 1 == 1;
-                    share *= if here { work.placement.coverage } else { 1.0 - work.placement.coverage };
-                    if here {
-                        present.push(Work {
-                            placement: Placement { coverage: 1.0, ..work.placement },
-                            ..work.clone()
-                        });
-                    }
-                }
-                (share, Scene::today(&course().shelf, &skin, Site::Brow, &present).existing())
-            })
-            .collect();
-        let exact = lab(mixed(&exact));
+        let exact = one_by_one(&works, |present| {
+            Scene::today(&course().shelf, &skin, Site::Brow, present).existing()
+        });
+        let exact = lab(exact);
         let found = lab(Scene::today(&course().shelf, &skin, Site::Brow, &works).existing());
         worst = worst.max(difference(exact, found));
     }

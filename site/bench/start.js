@@ -257,9 +257,11 @@ async function start() {
   byId("bench_wait").hidden = false;
   try {
     const bytes = await engineBytes();
+    // Workers start and open their engines while the page opens its own.
+    const pool = new Pool(bytes, COURSE.shelf, (what, question) => ask(what, question));
     const ask = await openEngine(bytes, COURSE.shelf);
     byId("bench").hidden = false;
-    new Bench(ask, new Pool(bytes, COURSE.shelf, ask));
+    new Bench(ask, pool);
   } catch (error) {
     trouble(message("bench-cannot-run", { why: error.message }));
   }

@@ -29,7 +29,7 @@ const NO_LENGTH: f64 = 1e-9;
 /// A few bands side by side.
 type Bands = Lanes<WIDTH>;
 
-/// What every paint of some list heals to, nearly.
+/// What all that can be mixed from some paints heals to, nearly.
 pub struct Chart {
     /// By place on the shelf.
     dyes: Vec<Dye>,
@@ -71,7 +71,8 @@ impl Chart {
     /// Healed colours that drawing the sheets takes.
     pub const SOLVED: usize = FINE * FINE + (1 + WAYS.len()) * COARSE * COARSE;
 
-    /// The chart for these paints in this place. `None` where most of what is placed is shed: what is left hangs on how far it has
+    /// The chart for all mixes of these paints in this place: each absorbs and scatters as the mean of what is in it, hence within what
+    /// the paints themselves do. `None` where most of what is placed is shed: what is left hangs on how far it has
     /// wandered more than on how much there was.
     pub fn new<const N: usize>(trial: &Trial<N>, paints: &[&Paint]) -> Option<Self> {
         let laid = trial.laid();
@@ -124,7 +125,7 @@ impl Chart {
         Some(Chart { dyes, axes, still, moved: sheets })
     }
 
-    /// About the reflectance with one of the paints; and the same read less well: how far apart they are tells how good it is.
+    /// About the reflectance with one of the mixes; and the same read less well: how far apart they are tells how good it is.
     pub fn read(&self, paint: &Paint) -> [Spectrum; 2] {
         let content = Content::of(&self.dyes, paint);
         let mut read = [[Bands::ZERO; GROUPS]; 2];

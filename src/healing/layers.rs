@@ -1,6 +1,7 @@
-//! From work in the skin to layers of one composition, and from those to reflectance.
+//! From work in the skin to layers of one composition.
 //!
-//! Entry points: [`reflectance`] of a [`Canvas`] with [`Deposit`]s of colour in it, [`masstone`] for colour in a bottle.
+//! Entry points: [`deposits_of`] a work, [`cuts`] between which there is one composition, and the [`slab`] there, which
+//! [`strata`](super::strata) puts together; [`masstone`] for colour in a bottle.
 
 use super::placement::{Placement, Work};
 use super::time::{EPIDERMAL_SHARE, drift_mm, unhealed};
@@ -8,7 +9,7 @@ use super::wear::Wear;
 use crate::colour::{Lab, Light, Spectrum};
 use crate::optics::{Base, Cover, GROUPS, Lanes, Nodes, Packed, Scatter, Slab, WIDTH, pack, unpack};
 use crate::pigment::{Paint, Shelf};
-use crate::skin::{ANISOTROPY, Bases, Canvas, Covers, REFRACTIVE_INDEX};
+use crate::skin::{ANISOTROPY, Canvas, REFRACTIVE_INDEX};
 use std::sync::LazyLock;
 
 /// Colour between two depths, on top of the skin's own absorption and scattering.
@@ -110,99 +111,23 @@ fn add(deposits: &mut Vec<Deposit>, tint: &Tint, top: f64, bottom: f64, amount: 
     }
 }
 
-/// Everything above and below a place for new work: skin and older work.
-pub(super) struct Around<const N: usize> {
-    /// A depth, and everything above it.
-    cover: (f64, Covers<N>),
-    /// Depths, and everything below each, the deepest first. None where no older work lies below the place: the skin is endless there.
-    bases: Vec<(f64, Bases<N>)>,
-}
-
-impl<const N: usize> Around<N> {
-    /// Around work between these two depths, where these deposits of older work lie.
-    pub fn new(canvas: &Canvas<N>, old: &[Deposit], top: f64, bottom: f64) -> Self {
-        let (top, bottom) = (top.max(canvas.epidermis_mm), bottom.max(canvas.epidermis_mm));
-        let (highest, _) = range(old);
-        let begin = if highest < canvas.epidermis_mm { 0.0 } else { highest.min(top) };
-        let mut covers = if begin == 0.0 { surface(canvas) } else { canvas.cover(begin) };
-        for pair in cuts(canvas, old, begin, top).windows(2) {
-            for (group, cover) in covers.iter_mut().enumerate() {
-                *cover = cover.with(&slab(canvas, old.iter(), (pair[0], pair[1]), group));
-            }
-        }
-        let mut bases = Vec::new();
-        let mut base = canvas.deep;
-        let below = cuts(canvas, old, bottom, f64::INFINITY);
-        for pair in below.windows(2).rev() {
-            for (group, base) in base.iter_mut().enumerate() {
-                *base = base.under(&slab(canvas, old.iter(), (pair[0], pair[1]), group));
-            }
-            bases.push((pair[0], base));
-        }
-        Around { cover: (top, covers), bases }
-    }
-}
-
-/// Reflectance with these deposits of new work among those of older work, the place as in `around`.
-pub(super) fn reflectance<const N: usize>(
-    canvas: &Canvas<N>,
-    old: &[Deposit],
-    new: &[Deposit],
-    around: &Around<N>,
-) -> Spectrum {
-    let (highest, lowest) = range(new);
-    let bare;
-    let (begin, covers) = if highest < around.cover.0 {
-        bare = surface(canvas);
-        (0.0, &bare)
-    } else {
-        (around.cover.0, &around.cover.1)
-    };
-    let reached = around.bases.iter().rev().find(|(depth, _)| *depth >= lowest);
-    let (end, bases) = reached.map_or((f64::INFINITY, &canvas.deep), |(depth, bases)| (*depth, bases));
-    let deposits = || old.iter().chain(new);
-    let cuts = cuts(canvas, deposits(), begin, end);
-    // One group of bands after the other: all its layers fit into the nearest cache.
-    unpack(&std::array::from_fn(|group| {
-        let mut base = bases[group];
-        for pair in cuts.windows(2).rev() {
-            base = base.under(&slab(canvas, deposits(), (pair[0], pair[1]), group));
-        }
-        covers[group].reflectance(&base)
-    }))
-}
-
-/// Reflectance of skin with these deposits and nothing else.
-pub(super) fn reflectance_of<const N: usize>(canvas: &Canvas<N>, deposits: &[Deposit]) -> Spectrum {
-    if deposits.is_empty() {
-        return canvas.bare;
-    }
-    let (highest, lowest) = range(deposits);
-    reflectance(canvas, &[], deposits, &Around::new(canvas, &[], highest, lowest))
-}
-
-/// The skin's surface, in every band.
-fn surface<const N: usize>(canvas: &Canvas<N>) -> Covers<N> {
-    [Cover::surface(&canvas.nodes); GROUPS]
-}
-
 /// Depths of the highest and the lowest end of these deposits.
-fn range(deposits: &[Deposit]) -> (f64, f64) {
-    deposits.iter().fold((f64::INFINITY, 0.0), |(highest, lowest), deposit| {
+pub(super) fn range<'d>(deposits: impl IntoIterator<Item = &'d Deposit>) -> (f64, f64) {
+    deposits.into_iter().fold((f64::INFINITY, 0.0), |(highest, lowest), deposit| {
         (deposit.top.min(highest), deposit.bottom.max(lowest))
     })
 }
 
 /// Depths at which something changes from `begin` to `end`, both included; an infinite end means the last change.
-fn cuts<'d, const N: usize>(
-    canvas: &Canvas<N>,
+pub(super) fn cuts<'d>(
+    epidermis_mm: f64,
     deposits: impl IntoIterator<Item = &'d Deposit>,
     begin: f64,
     end: f64,
 ) -> Vec<f64> {
     let edges = deposits.into_iter().flat_map(|deposit| [deposit.top, deposit.bottom]);
     let mut cuts: Vec<f64> =
-        edges.chain([canvas.epidermis_mm]).filter(|&depth| begin < depth && depth < end).collect();
+        edges.chain([epidermis_mm]).filter(|&depth| begin < depth && depth < end).collect();
     cuts.push(begin);
     if end < f64::INFINITY {
         cuts.push(end);
@@ -212,8 +137,8 @@ fn cuts<'d, const N: usize>(
     cuts
 }
 
-/// The layer between two neighbouring cuts, in one group of bands.
-fn slab<'d, const N: usize>(
+/// The layer between two neighbouring cuts with these deposits in it, in one group of bands.
+pub(super) fn slab<'d, const N: usize>(
     canvas: &Canvas<N>,
     deposits: impl Iterator<Item = &'d Deposit>,
     (top, bottom): (f64, f64),
@@ -221,7 +146,7 @@ fn slab<'d, const N: usize>(
 ) -> Slab<N, WIDTH> {
     let skin = if bottom <= canvas.epidermis_mm { &canvas.epidermis } else { &canvas.dermis };
     let (mut absorption, mut scattering) = (skin[group], canvas.scattering[group]);
-    for deposit in deposits.filter(|deposit| deposit.top <= top && deposit.bottom >= bottom) {
+    for deposit in deposits {
         absorption += deposit.absorption[group];
         scattering += deposit.scattering[group];
     }

@@ -15,6 +15,7 @@ mod reading;
 mod regions;
 mod scene;
 mod spread;
+mod strata;
 mod time;
 mod tone;
 mod upkeep;

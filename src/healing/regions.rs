@@ -9,27 +9,39 @@
 //! combinations (the tests repeat one of these). It is continuous in every number.
 
 use super::layers::Deposit;
+use std::ops::Range;
 
 /// Most works whose every combination is solved.
 pub const EXACT_WORKS: usize = 6;
 
-/// A share of the area with what lies in it. Shares add up to 1; in a mean by dimension reduction some are negative.
-pub(super) type Shared = (f64, Vec<Deposit>);
+/// A share of the area, and the places of the deposits that lie in it. Shares add up to 1; in a mean by dimension reduction some are
+/// negative.
+pub(super) type Shared = (f64, Vec<usize>);
 
-/// The regions of works, each given by its coverage (0 where nothing is left of it) and its deposits.
-pub(super) fn regions(works: &[(f64, Vec<Deposit>)]) -> Vec<Shared> {
-    if works.len() <= EXACT_WORKS { every_combination(works) } else { by_pairs(works) }
+/// The deposits that lie in any region, and the regions of works, each given by its coverage (0 where nothing is left of it) and its
+/// deposits.
+pub(super) fn regions(works: Vec<(f64, Vec<Deposit>)>) -> (Vec<Deposit>, Vec<Shared>) {
+    let mut deposits = Vec::new();
+    let placed = |(coverage, own): (f64, Vec<Deposit>)| {
+        let from = deposits.len();
+        deposits.extend(own);
+        (coverage, from..deposits.len())
+    };
+    let works: Vec<(f64, Range<usize>)> = works.into_iter().map(placed).collect();
+    let regions =
+        if works.len() <= EXACT_WORKS { every_combination(&works) } else { by_pairs(&works, &mut deposits) };
+    (deposits, regions)
 }
 
 /// Every combination that covers some area.
-pub(super) fn every_combination(works: &[(f64, Vec<Deposit>)]) -> Vec<Shared> {
+fn every_combination(works: &[(f64, Range<usize>)]) -> Vec<Shared> {
     let mut regions = vec![(1.0, Vec::new())];
     for (coverage, deposits) in works {
         regions = regions
             .into_iter()
             .flat_map(|(share, below): Shared| {
                 let mut with = below.clone();
-                with.extend(deposits);
+                with.extend(deposits.clone());
                 [(share * (1.0 - coverage), below), (share * coverage, with)]
             })
             .filter(|(share, _)| *share > 0.0)
@@ -39,15 +51,21 @@ pub(super) fn every_combination(works: &[(f64, Vec<Deposit>)]) -> Vec<Shared> {
 }
 
 /// Regions whose weighted mean stands for that over all combinations, pairs exact.
-pub(super) fn by_pairs(works: &[(f64, Vec<Deposit>)]) -> Vec<Shared> {
+fn by_pairs(works: &[(f64, Range<usize>)], all: &mut Vec<Deposit>) -> Vec<Shared> {
     // What covers everything or nothing is no matter of chance.
     let chance: Vec<usize> = (0..works.len()).filter(|&i| works[i].0 > 0.0 && works[i].0 < 1.0).collect();
     let mean: Vec<f64> = works.iter().map(|(coverage, _)| *coverage).collect();
+    let mut spread = |(coverage, own): &(f64, Range<usize>)| {
+        let from = all.len();
+        all.extend(own.clone().map(|place| all[place].times(*coverage)).collect::<Vec<Deposit>>());
+        from..all.len()
+    };
+    let at_mean: Vec<Range<usize>> = works.iter().map(&mut spread).collect();
     let with = |amounts: &[f64]| {
         let mut deposits = Vec::new();
-        for (amount, (_, own)) in amounts.iter().zip(works) {
+        for (amount, ((_, own), at_mean)) in amounts.iter().zip(works.iter().zip(&at_mean)) {
             if *amount > 0.0 {
-                deposits.extend(own.iter().map(|deposit| deposit.times(*amount)));
+                deposits.extend(if *amount < 1.0 { at_mean.clone() } else { own.clone() });
             }
         }
         deposits

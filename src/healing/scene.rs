@@ -2,9 +2,10 @@
 //!
 //! Entry points: [`Scene::new`]; [`Scene::kept`] where wear and touch-ups matter.
 
-use super::layers::{Around, Deposit, Laid, deposits_of, reflectance, reflectance_of};
+use super::layers::{Deposit, Laid, deposits_of};
 use super::placement::{Placement, Work};
-use super::regions::regions;
+use super::regions::{Shared, regions};
+use super::strata::{Around, Kept, Strata, bare};
 use super::time::{HEALED_MONTHS, drift_mm, healing_skin, unhealed};
 use super::upkeep::Upkeep;
 use super::wear::Wear;
@@ -12,14 +13,7 @@ use crate::colour::{BANDS, Spectrum};
 use crate::optics::unpack;
 use crate::pigment::{Colourant, Paint, Shelf};
 use crate::skin::{ANISOTROPY, Canvas, Site, Skin};
-use std::sync::Arc;
-
-/// Existing work in one region of the area: what lies there, and the region's share.
-struct Region {
-    share: f64,
-    deposits: Vec<Deposit>,
-    reflectance: Spectrum,
-}
+use std::sync::{Arc, OnceLock};
 
 /// Skin and existing work at one time. `N` is the number of angles; 4 stays within about 0.1 ΔE00 of 24.
 pub struct Scene<'a, const N: usize = 4> {
@@ -27,16 +21,23 @@ pub struct Scene<'a, const N: usize = 4> {
     canvas: Arc<Canvas<N>>,
     months: f64,
     wear: Wear,
-    /// Regions of existing work and touch-ups; a share may be negative where there are very many.
-    regions: Vec<Region>,
+    /// Existing work and touch-ups.
+    deposits: Vec<Deposit>,
+    /// Regions of them; a share may be negative where there are very many.
+    regions: Vec<Shared>,
+    /// Reflectance of each region, once it was asked for.
+    existing: OnceLock<Vec<Spectrum>>,
 }
 
 /// A [`Scene`] with a place chosen for new work: mixes can be tried quickly.
 pub struct Trial<'s, 'a, const N: usize = 4> {
     scene: &'s Scene<'a, N>,
     placement: Placement,
+    /// Reflectance of each region without new work.
+    existing: &'s [Spectrum],
     /// What lies around that place, in each region.
-    around: Vec<Around<N>>,
+    around: Vec<Around>,
+    kept: Kept<N>,
 }
 
 impl<'a> Scene<'a> {
@@ -101,14 +102,8 @@ impl<'a, const N: usize> Scene<'a, N> {
                 (if deposits.is_empty() { 0.0 } else { work.placement.coverage }, deposits)
             })
             .collect();
-        let regions = regions(&works)
-            .into_iter()
-            .map(|(share, deposits)| {
-                let reflectance = reflectance_of(&canvas, &deposits);
-                Region { share, deposits, reflectance }
-            })
-            .collect();
-        Scene { shelf, canvas, months, wear, regions }
+        let (deposits, regions) = regions(works);
+        Scene { shelf, canvas, months, wear, deposits, regions, existing: OnceLock::new() }
     }
 
     /// Reflectance of the skin without any work.
@@ -118,7 +113,12 @@ impl<'a, const N: usize> Scene<'a, N> {
 
     /// Reflectance of the skin with its existing work and the touch-ups, without the new placement.
     pub fn existing(&self) -> Spectrum {
-        mixed(self.regions.iter().map(|region| (region.share, region.reflectance)))
+        let existing = self.existing.get_or_init(|| {
+            let mut strata = Strata::new(&self.canvas, &self.deposits);
+            let sights: Vec<_> = self.regions.iter().map(|(_, own)| strata.alone(own)).collect();
+            strata.solve(&self.canvas, |group| bare(&self.canvas, group), &sights, None)
+        });
+        mixed(self.regions.iter().zip(existing).map(|((share, _), reflectance)| (*share, *reflectance)))
     }
 
     /// Reflectance with this paint placed in addition.
@@ -129,8 +129,16 @@ impl<'a, const N: usize> Scene<'a, N> {
     /// The scene with a place chosen, for trying many mixes there.
     pub fn trial<'s>(&'s self, placement: &Placement) -> Trial<'s, 'a, N> {
         let (top, bottom) = (placement.depth_mm, placement.depth_mm + placement.thickness_mm);
-        let around = |region: &Region| Around::new(&self.canvas, &region.deposits, top, bottom);
-        Trial { scene: self, placement: *placement, around: self.regions.iter().map(around).collect() }
+        let mut strata = Strata::new(&self.canvas, &self.deposits);
+        let around = self.regions.iter().map(|(_, own)| strata.around(own, top, bottom)).collect();
+        let mut kept = Kept::of(&strata);
+        let sights: Vec<_> = match self.existing.get() {
+            Some(_) => Vec::new(),
+            None => self.regions.iter().map(|(_, own)| strata.alone(own)).collect(),
+        };
+        let seen = strata.solve(&self.canvas, |group| bare(&self.canvas, group), &sights, Some(&mut kept));
+        let existing = self.existing.get_or_init(|| seen);
+        Trial { scene: self, placement: *placement, existing, around, kept }
     }
 }
 
@@ -146,13 +154,17 @@ impl<const N: usize> Trial<'_, '_, N> {
     pub(super) fn seen(&self, new: &[Deposit]) -> Spectrum {
         let scene = self.scene;
         let coverage = if new.is_empty() { 0.0 } else { self.placement.coverage };
+        let mut covered = Vec::new();
+        if coverage > 0.0 {
+            let mut strata = Strata::with(&scene.canvas, &scene.deposits, new, &self.kept);
+            let works = scene.regions.iter().zip(&self.around);
+            let sights: Vec<_> = works.map(|((_, own), around)| strata.with_new(own, around)).collect();
+            covered = strata.solve(&scene.canvas, |group| self.kept.known(group), &sights, None);
+        }
         let mut parts = Vec::with_capacity(2 * scene.regions.len());
-        for (region, around) in scene.regions.iter().zip(&self.around) {
-            parts.push((region.share * (1.0 - coverage), region.reflectance));
-            if coverage > 0.0 {
-                let reflectance = reflectance(&scene.canvas, &region.deposits, new, around);
-                parts.push((region.share * coverage, reflectance));
-            }
+        for (place, (share, _)) in scene.regions.iter().enumerate() {
+            parts.push((share * (1.0 - coverage), self.existing[place]));
+            parts.extend(covered.get(place).map(|covered| (share * coverage, *covered)));
         }
         mixed(parts)
     }

@@ -7,11 +7,11 @@
 //! search is made").
 
 use super::rank::ranked;
-use super::{Miss, Search, Tried, healed_colours};
+use super::{Grid, Miss, Search, Tried, healed_colours};
 use crate::Cores;
 use crate::colour::{JUST_VISIBLE, Lab, Light, difference};
 use crate::healing::{Chart, Trial};
-use crate::pigment::Paint;
+use crate::pigment::{Mix, Paint};
 
 /// The head of a ranking, and what can be told of the rest.
 #[derive(Debug, Clone, PartialEq)]
@@ -60,7 +60,7 @@ impl Search {
     ) -> Nearest {
         let paints: Vec<&Paint> = self.grid.mixes().iter().map(|(_, paint)| paint).collect();
         let goal = self.goal.lab;
-        let mut mixes = sighted(trial, &paints, goal, light);
+        let mut mixes = sighted(trial, &self.grid, goal, light);
         let solve = |mixes: &mut [Sighted], wanted: &dyn Fn(usize, &Sighted) -> bool| {
             let wanted =
                 |(at, mix): (usize, &Sighted)| (mix.solved.is_none() && wanted(at, mix)).then_some(at);
@@ -104,6 +104,15 @@ impl Search {
 }
 
 impl Sighted {
+    /// As a chart has it.
+    // A call for each mix: a browser compiles a function anew, better, once it was called often, and goes on with the old one where it
+    // has begun; in one long loop the whole first list of a page would be read by the worse code.
+    #[inline(never)]
+    fn read(chart: &Chart, place: usize, paint: &Paint, goal: Lab, light: Light) -> Self {
+        let [fine, rough] = chart.read(paint).map(|reflectance| light.lab_of(&reflectance));
+        Sighted { place, about: difference(fine, goal), grain: GRAIN + difference(fine, rough), solved: None }
+    }
+
     /// ΔE00 from the goal as far as it is known.
     fn error(&self) -> f64 {
         self.solved.map_or(self.about, |(_, error)| error)
@@ -111,17 +120,17 @@ impl Sighted {
 }
 
 /// All mixes, nearest to the goal first as charts have it.
-fn sighted<const N: usize>(trial: &Trial<N>, paints: &[&Paint], goal: Lab, light: Light) -> Vec<Sighted> {
-    let many = paints.len() > WORTH * Chart::SOLVED;
-    let chart = if many { Chart::new(trial, paints) } else { None };
-    let sight = |(place, paint): (usize, &&Paint)| {
-        let Some(chart) = &chart else {
-            return Sighted { place, about: 0.0, grain: f64::INFINITY, solved: None };
-        };
-        let [fine, rough] = chart.read(paint).map(|reflectance| light.lab_of(&reflectance));
-        Sighted { place, about: difference(fine, goal), grain: GRAIN + difference(fine, rough), solved: None }
+fn sighted<const N: usize>(trial: &Trial<N>, grid: &Grid, goal: Lab, light: Light) -> Vec<Sighted> {
+    let mixes = grid.mixes();
+    let bottles: Vec<&Paint> =
+        mixes.iter().filter(|(mix, _)| mix.drops().count() == 1).map(|(_, paint)| paint).collect();
+    let many = mixes.len() > WORTH * Chart::SOLVED;
+    let chart = if many { Chart::new(trial, &bottles) } else { None };
+    let sight = |(place, (_, paint)): (usize, &(Mix, Paint))| match &chart {
+        Some(chart) => Sighted::read(chart, place, paint, goal, light),
+        None => Sighted { place, about: 0.0, grain: f64::INFINITY, solved: None },
     };
-    let mut mixes: Vec<Sighted> = paints.iter().enumerate().map(sight).collect();
+    let mut mixes: Vec<Sighted> = mixes.iter().enumerate().map(sight).collect();
     mixes.sort_by(|one, other| one.about.total_cmp(&other.about));
     mixes
 }

@@ -26,7 +26,7 @@ pub struct Canvas<const N: usize> {
     /// Thickness of the epidermis, mm.
     pub epidermis_mm: f64,
     /// Surface and epidermis.
-    epidermis_cover: Covers<N>,
+    pub epidermis_cover: Covers<N>,
     /// Reflectance without any work.
     pub bare: Spectrum,
 }
@@ -53,20 +53,5 @@ impl<const N: usize> Canvas<N> {
         });
         let bare = unpack(&std::array::from_fn(|group| epidermis_cover[group].reflectance(&deep[group])));
         Canvas { nodes, scatter, epidermis, dermis, scattering, deep, epidermis_mm, epidermis_cover, bare }
-    }
-
-    /// Everything above this depth, without work. The depth lies in the dermis.
-    pub fn cover(&self, depth_mm: f64) -> Covers<N> {
-        let thickness = depth_mm - self.epidermis_mm;
-        if thickness <= 0.0 {
-            return self.epidermis_cover;
-        }
-        std::array::from_fn(|group| {
-            self.epidermis_cover[group].with(&Slab::new(
-                &self.scatter,
-                self.dermis[group] * thickness,
-                self.scattering[group] * thickness,
-            ))
-        })
     }
 }
