@@ -132,9 +132,14 @@ class Controls {
     row.append(this.note);
   }
 
-  // What is in the mix stands open.
+  // What is in the mix stands open, and in sight where its list scrolls.
   openFilled() {
-    for (const row of this.rows) if (this.state.mix[row.dataset.bottle] > 0) row.closest("details").open = true;
+    const filled = this.rows.filter((row) => this.state.mix[row.dataset.bottle] > 0);
+    for (const row of filled.reverse()) {
+      const list = row.parentNode;
+      row.closest("details").open = true;
+      list.scrollTop = row.offsetTop - list.offsetTop;
+    }
   }
 
   bindOld() {

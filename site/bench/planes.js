@@ -79,32 +79,52 @@ class Plane {
     return made;
   }
 
-  // Names beside their marks, each where there is still room; then those of the outlines.
+  // Names beside their marks, each where there is still room and the fewest lines run; then those of the outlines.
   names(field, marks, [goal, region]) {
     const taken = marks.map(([, [x, y]]) => [x - 7, y - 7, x + 7, y + 7]);
+    const lines = [...between(marks.filter(([mark]) => mark.shape === "round").map(([, at]) => at)), ...between(goal ?? []), ...between(region ?? [])];
+    const crossed = (box) => lines.filter(([x, y]) => x > box[0] && x < box[2] && y > box[1] && y < box[3]).length;
     const free = (box) => box[0] > FIELD.left && box[2] < FIELD.width && box[1] > 2 && box[3] < FIELD.height - FIELD.bottom
       && taken.every((other) => box[2] < other[0] || box[0] > other[2] || box[3] < other[1] || box[1] > other[3]);
     const name = (text, [x, y], far) => {
-      const width = 7.2 * text.length;
+      const width = 7.6 * text.length + 2;
+      let best = null;
       for (const away of [11, 20, 32, 46]) {
         for (const [dx, dy] of [[1, 0], [-1, 0], [0, -1], [0, 1], [0.8, -0.8], [-0.8, -0.8], [0.8, 0.8], [-0.8, 0.8]]) {
           const middle = [x + dx * (away + width / 2), y + dy * (away + 4)];
           const box = [middle[0] - width / 2, middle[1] - 7, middle[0] + width / 2, middle[1] + 7];
-          if (!free(box)) continue;
-          taken.push(box);
-          const written = drawn("text", { x: middle[0].toFixed(1), y: (middle[1] + 4).toFixed(1), "text-anchor": "middle" }, text);
-          if (away < 20 || far) return [written];
-          return [drawn("path", { d: `M${x.toFixed(1)} ${y.toFixed(1)}L${middle[0].toFixed(1)} ${(middle[1] + (dy > 0 ? -7 : dy < 0 ? 7 : 0)).toFixed(1)}` }), written];
+          const cost = away + 2 * crossed(box);
+          if (free(box) && (!best || cost < best.cost)) best = { cost, away, middle, box, dy };
         }
       }
-      return [];
+      if (!best) return [];
+      const { away, middle, box, dy } = best;
+      taken.push(box);
+      const written = drawn("text", { x: middle[0].toFixed(1), y: (middle[1] + 4).toFixed(1), "text-anchor": "middle" }, text);
+      if (away < 20 || far) return [written];
+      const end = [middle[0], middle[1] + (dy > 0 ? -7 : dy < 0 ? 7 : 0)];
+      // The next name does not stand on this one's line.
+      lines.push(...between([[x, y], end]));
+      return [drawn("path", { d: `M${x.toFixed(1)} ${y.toFixed(1)}L${end[0].toFixed(1)} ${end[1].toFixed(1)}` }), written];
     };
-    const judgedFirst = [...marks].sort(([one], [other]) => Number(other.judged ?? false) - Number(one.judged ?? false));
-    const made = judgedFirst.flatMap(([mark, at]) => name(mark.name + (mark.star ? "*" : ""), at));
+    // The times between the day and the last are told by the line through them, unless one is judged: named all, they would lie on each other.
+    const times = marks.filter(([mark]) => mark.shape === "round");
+    const named = marks.filter((mark) => mark[0].judged || !times.includes(mark) || mark === times[0] || mark === times.at(-1));
+    named.sort(([one], [other]) => Number(other.judged ?? false) - Number(one.judged ?? false));
+    const made = named.flatMap(([mark, at]) => name(mark.name + (mark.star ? "*" : ""), at));
     const top = (line) => line.reduce((highest, point) => (point[1] < highest[1] ? point : highest));
     if (region) made.push(...name(message("bench-mark-likely"), top(region), true));
     return made;
   }
+}
+
+// Points along a line, near enough to each other that none of it slips through a name.
+function between(line) {
+  return line.slice(1).flatMap(([x, y], place) => {
+    const [fromX, fromY] = line[place];
+    const steps = Math.max(1, Math.ceil(Math.hypot(x - fromX, y - fromY) / 4));
+    return Array.from({ length: steps }, (_, step) => [fromX + ((x - fromX) * step) / steps, fromY + ((y - fromY) * step) / steps]);
+  });
 }
 
 function shapeOf({ fill, shape, judged }, [x, y]) {

@@ -22,11 +22,18 @@ class Bench {
     if (amiss.length > 0) trouble(message("bench-link-amiss", { parts: [...new Set(amiss)].join(", ") }));
     this.controls = new Controls(state, () => this.change());
     byId("link_copy").addEventListener("click", () => this.copyLink());
+    byId("to_results").addEventListener("click", (event) => this.skip(event));
     byId("again").addEventListener("click", () => this.controls.replace(freshCase()));
     byId("all_details").addEventListener("toggle", () => this.showAll());
     addEventListener("hashchange", () => this.follow());
     this.controls.show();
     this.change();
+  }
+
+  // The address holds the case, so that it cannot hold a place of the page too.
+  skip(event) {
+    event.preventDefault();
+    byId("bench_results").focus();
   }
 
   get state() {
@@ -94,6 +101,12 @@ class Bench {
     return { colour: { ...seen }, skin: seen.bare_skin, words: toneInWords(seen.reading), site, technique, bare };
   }
 
+  // What a swatch of the goal shows.
+  wished() {
+    const { state, survey } = this;
+    return { colour: survey.goal, skin: survey.bare[0].bare_skin, words: depthInWords(survey.goal.reading), site: state.site, technique: state.technique };
+  }
+
   showTimes() {
     const { state, survey } = this;
     const place = LIGHTS.indexOf(state.light);
@@ -107,7 +120,11 @@ class Bench {
       swatch.paint(this.shown(moment.seen[place]));
       swatch.figure.classList.toggle("is-judged", moment.months === state.months);
     });
-    row.dataset.swatches = survey.today.length > 0 ? 7 : 6;
+    // Last, where the eye can go from what is judged to what is wished.
+    const goal = this.swatch("goal beside", row, message("bench-goal"), message("bench-mark-goal"));
+    goal.paint({ ...this.wished(), name: message("screen-goal", { name: goalOf(state).name }) });
+    row.append(goal.figure);
+    row.dataset.swatches = survey.today.length > 0 ? 8 : 7;
     const judged = survey.moments.find((moment) => moment.months === state.months).seen[place];
     say(byId("sight_words"), [seenInWords(state, judged), ...touchUpInWords(state), goalInWords(state, judged)].join(" "));
   }
@@ -126,9 +143,8 @@ class Bench {
   showGoal() {
     const { state, survey } = this;
     const { name, tolerance } = goalOf(state);
-    const skin = survey.bare[0].bare_skin;
     this.swatch("goal", byId("goal_swatch"), "").paint({
-      colour: survey.goal, skin, words: depthInWords(survey.goal.reading), site: state.site, technique: state.technique,
+      ...this.wished(),
       name: message("screen-goal", { name }),
       notes: [message("screen-within", { tolerance: short(tolerance, 1) }), message("screen-goal-tone", { tone: message(`reading-tone-${survey.goal.reading.tone}`) })],
     });

@@ -101,7 +101,7 @@ exercise-colour = { $reading } (L*{"\u00A0"}{ $l }, a*{"\u00A0"}{ $a }, b*{"\u00
 exercise-several-right = Exactly those that hold.
 exercise-several-amiss = { $statement }: { $why }
 exercise-order-right = The right order.
-exercise-order-amiss = Out of order from step { $turn }: there belongs “{ $step }”. { $why }
+exercise-order-amiss = Wrong from step { $turn } on. What belongs there: { $step }. { $why }
 exercise-number-right = It is { $number }. { $why }
 exercise-not-answered = Not answered.
 exercise-not-a-mix = Not a mix that may be given: { $why }.
@@ -324,6 +324,7 @@ term-basis-measured = measured
 term-basis-published = published
 term-basis-representative = representative
 term-skin = phototype { $phototype }, { $undertone }, { $redness }
+term-skin-alone = { $undertone }, { $redness }
 term-undertone-cool = cool undertone
 term-undertone-neutral = neutral undertone
 term-undertone-warm = warm undertone
@@ -396,7 +397,7 @@ swatch-alone = By itself
 swatch-colourant = { $name }: the colourant by itself, { $words }
 swatch-work = { $label }: { $words }
 swatch-goal = Goal: { $name }
-swatch-goal-note = reached within ΔE00 { $distance }; tone against this skin: { $tone }
+swatch-goal-note = counts as reached within ΔE00 { $distance }; on this skin: { $tone }
 
 ## Exercises on pages and on paper
 
@@ -427,7 +428,8 @@ question-on-bench = { $name } on the bench
 question-choose-one = Choose one.
 question-choose-several = Choose every one that holds.
 question-number-steps = Number them in their order: 1 is the first.
-question-drops = One bottle, { $drops } drops in all, at most { $modifiers } of them modifiers.
+question-letters-in-order = Write their letters in their order on the first page, the first one first.
+question-drops = One bottle, alone or with modifiers: { $drops } drops in all, at most { $modifiers } of them of modifiers.
 question-number = Give the { $name } in { $unit }.
 question-step = Number { $turn }. { $why }
 question-best-heals-to = What the best answer heals to
@@ -573,7 +575,10 @@ bottles-whole = the paint as a whole
 bottles-colourants = Colourants
 colourants-description = Every colourant of the course: its Colour Index name and number, how it looks, how long it stays, and where it is restricted.
 bottles-colourant = Class: { $class }. Half-life: { $months } months. Wanders deeper: { $drift }. Basis: { $basis }.
-bottles-in-bottles = In:
+bottles-in-bottles = { $count ->
+    [one] In one bottle of { $of }
+   *[other] In { $count } bottles of { $of }
+ }
 bottles-in-none = In no bottle of this course.
 bottles-drift = { $distance } mm
 bottles-hardly = hardly
@@ -587,7 +592,7 @@ bottles-restricted-in = <strong>Restricted in { $place }:</strong> { $index }
 ## Clients
 
 clients-description = The invented clients of the course: skin, hair, wishes, health answers and old work.
-clients-lead = Everybody here is invented. If a client of yours resembles one of them, start from your client.
+clients-lead = Everybody here is invented. If a client of yours resembles one of them: the real person decides, not the resemblance.
 clients-angle = Phototype is about sun, the typology angle about colour
 clients-angle-about = The phototype (Fitzpatrick I to VI) records how skin answers to sun. The individual typology angle, ITA, is worked out from L* and b* of bare skin; the larger it is, the lighter the skin. Where people were measured, the two correlate poorly, so neither stands in for the other. The table goes from the lightest skin to the deepest, and phototypes do not quite follow. Even so it understates how far the two part: the skin of these clients was estimated from phototype, undertone and redness, which makes the two look closer than they are.
 clients-angle-table = Phototype and typology angle of every client
@@ -703,7 +708,7 @@ sheet-to-sheet = The worksheet
 key-kicker = Key to the worksheet of module { $number }
 key-about = For the instructor. ΔE00 is the distance between what an option heals to and the goal, in CIEDE2000: the smaller the better. Credit follows from it.
 key-in-short = In short:
-key-goal = { $client }. { $goal }, L*&nbsp;{ $l } a*&nbsp;{ $a } b*&nbsp;{ $b }, { $note }.
+key-goal = { $goal }, L*&nbsp;{ $l } a*&nbsp;{ $a } b*&nbsp;{ $b }, { $note }.
 key-options = Options of question { $number }
 key-option = Option
 key-heals-to = Heals to
@@ -885,8 +890,8 @@ home-due-progress = All that you know, skill by skill
 ## Progress
 
 progress-title = Progress
-progress-about = What your answers say that you know, module by module, and what is due for practice.
-progress-lead = What your answers say that you know, module by module, and what is due.
+progress-about = What your answers say that you know, skill by skill, and what is due for practice.
+progress-lead = What your answers say that you know, and what is due. Each skill stands at the module that trains it first.
 progress-no-script = Progress is read from the record that practice keeps in your browser, so this page needs scripts. The <a href="{ $lessons }">lessons</a> do not.
 progress-wait = The record is being read …
 progress-due = Due now
@@ -968,7 +973,7 @@ screen-lab = L* { $l } a* { $a } b* { $b }
 screen-in-a-row = { $first } and { $last }
 screen-from-goal = ΔE00 { $distance } from the goal
 screen-goal = Goal: { $name }
-screen-within = reached within ΔE00 { $tolerance }
+screen-within = counts as reached within ΔE00 { $tolerance }
 screen-bare = bare skin
 screen-named = { $name }: { $words }
 screen-beyond = beyond this screen
@@ -985,7 +990,7 @@ screen-redness-ruddy = ruddy
 screen-restricted = Restricted.
 screen-promise = <strong>Predictions are for teaching, never a promise of a result on a person.</strong> They come from a <a href="{ $model }">model of pigment in skin</a>. Health comes first: see the <a href="{ $cautions }">cautions</a>.
 screen-starting = The engine is starting …
-screen-goal-tone = tone against this skin: { $tone }
+screen-goal-tone = on this skin: { $tone }
 screen-eyes = As seen by
 screen-eyes-told = Swatches as seen by: { $eyes }.
 screen-eyes-note = Swatches are shown as such eyes see them, simulated for the full deficiency: most people who have it see something between this and the usual. Words and numbers stay those of the colour itself. <a href="{ $href }">More about other eyes</a>.
@@ -1028,6 +1033,7 @@ bench-background = Undertone: yellow of the tissue
 bench-scar = The place is a flat, pale scar
 bench-skin-back = Back to the words
 bench-old = Old work
+bench-to-results = To the results
 bench-old-add = Add old work
 bench-technique-and-placement = Technique and placement
 bench-technique = Technique
@@ -1114,7 +1120,7 @@ bench-old-number = Old work { $number }
 bench-old-made-of = Made of
 bench-old-age = Age
 bench-old-remove = Remove it
-bench-old-remove-number = Remove old work { $number }
+bench-old-remove-number = Remove it: old work { $number }
 bench-old-told = { $what }; { $age }; { $placed }
 bench-sun-and-care = { $sun }; { $oil }; { $aftercare }
 bench-angle = Typology angle of this skin (ITA): { $degrees }°.
@@ -1165,7 +1171,7 @@ bench-own-best = No mix tried comes nearer than yours (ΔE00 { $distance }).
 bench-own-nearer = { $nearer } of { $mixes } mixes come nearer than yours (ΔE00 { $distance }).
 bench-judged-at = Judged { $judged }.
 bench-place = Place
-bench-distance = ΔE00 from the goal
+bench-distance = ΔE00
 bench-lab-head = L* a* b*
 bench-lab-cell = { $l }  { $a }  { $b }
 bench-take = Take it
@@ -1252,8 +1258,8 @@ practice-earlier = Earlier: { $step }
 practice-later = Later: { $step }
 practice-now-step = { $step }: now number { $place } of { $count }
 practice-drops-how = { $count ->
-    [one] One bottle, 1 drop in all, at most { $most } of them modifiers.
-   *[other] One bottle, { $count } drops in all, at most { $most } of them modifiers.
+    [one] One bottle, alone or with modifiers: 1 drop in all, at most { $most } of them of modifiers.
+   *[other] One bottle, alone or with modifiers: { $count } drops in all, at most { $most } of them of modifiers.
  }
 practice-drops-sum = { $count ->
     [one] { $sum } of 1 drop counted
@@ -1285,7 +1291,7 @@ practice-proof-mixes-margin = How this was proved: of { $searched } mixes tried,
 practice-source = Source: { $source }. Exercise { $drill } { $number }.
 practice-now-little = { $name }: now known a little, { $share } (before this answer { $before }).
 practice-now-part = { $name }: now known in part, { $share } (before this answer { $before }).
-practice-now-well = { $name }: now known well, { $share } (before this answer { $before }).
+practice-now-well = { $name }: now looks well known, { $share } (before this answer { $before }).
 practice-now-mastered = { $name }: now mastered, { $share } (before this answer { $before }).
 practice-exercise = Exercise { $number }: { $skill }
 practice-exercise-of = Exercise { $number } of { $count }: { $skill }
@@ -1907,7 +1913,7 @@ terminal-goal = goal
 terminal-within = { $b }, within ΔE00 { $tolerance }
 terminal-beyond = (beyond sRGB)
 terminal-placed = Placed { $depth } mm deep, { $thickness } mm thick, load { $load }, coverage { $coverage }%.
-terminal-drops-limits = One bottle ({ $bottles }) with drops of modifiers, { $drops } drops in all, at most { $modifiers } of them modifiers.
+terminal-drops-limits = One bottle ({ $bottles }), alone or with modifiers: { $drops } drops in all, at most { $modifiers } of them of modifiers.
 terminal-right = Right
 terminal-part = Not the best answer
 terminal-nothing = No credit

@@ -10,7 +10,9 @@ function showOutcome(into, view, told) {
   parts[0].tabIndex = -1;
   const { yours, best } = told;
   if (view.form.kind !== "one" || !told.right) parts.push(made("p", "", message("practice-yours-said", { said: yours.say })));
-  if (best) parts.push(made("p", "", told.right ? message("practice-also-good", { said: best.say }) : `${message("practice-best-said", { said: best.say })} ${told.best_consequence ?? ""}`));
+  // Of a number the verdict may have said it already.
+  const said = told.best_consequence && told.consequence.includes(told.best_consequence);
+  if (best && !said) parts.push(made("p", "", told.right ? message("practice-also-good", { said: best.say }) : `${message("practice-best-said", { said: best.say })} ${told.best_consequence ?? ""}`));
   if (yours.seen.length > 0 || best?.seen.length > 0) parts.push(besideOf(view, yours, best));
   if (told.misconception) parts.push(beliefOf(told.misconception));
   for (const rule of new Set([...yours.restricted, ...(best?.restricted ?? [])])) {
@@ -68,10 +70,16 @@ function proofInWords(family, { searched, best_error, margin, held, worlds }) {
   return margin === null ? message("practice-proof-mixes", values) : message("practice-proof-mixes-margin", { ...values, margin: fixed(margin, 1) });
 }
 
+// Steps have their number; options the letter that the question gave them; mixes and numbers neither.
+function markOf(kind, place) {
+  if (kind === "order") return [made("b", "", String(place + 1)), " "];
+  return kind === "one" || kind === "several" ? [made("b", "", letterOf(place)), " "] : [];
+}
+
 function worthOf(view, told) {
   const list = made("ol", "outcomes");
   told.worth.forEach(({ say: said, credit, why }, place) => {
-    const head = made("p", "outcome-head", made("b", "", view.form.kind === "order" ? String(place + 1) : letterOf(place)), ` ${said} `);
+    const head = made("p", "outcome-head", ...markOf(view.form.kind, place), `${said} `);
     if (credit !== null) head.append(made("i", "", message("practice-credit", { share: wholePercent(credit) })));
     list.append(made("li", "", head, made("p", "", why)));
   });

@@ -42,12 +42,21 @@ function placementInWords({ depth_mm, thickness_mm, load, coverage }) {
   return load === 1 ? message("practice-placed-full", values) : message("practice-placed", { ...values, load: short(load) });
 }
 
+// A swatch whose words and numbers stand beside it already.
+function pictureOf({ colour, bare_skin, light }, site) {
+  const drawing = new Drawing();
+  drawing.paint(bare_skin, colour, site, "powder-with-strokes");
+  drawing.svg.setAttribute("aria-hidden", "true");
+  const notes = [...(light === "D65" ? [] : [message("screen-in-light", { light: lightInWords(light, "-in") })]), ...outsideNotes(colour, bare_skin)];
+  return made("span", "swatch", drawing.svg, ...notes.map((note) => made("i", "", note)));
+}
+
 const letterOf = (place) => String.fromCharCode(65 + place);
 
 function optionOf(kind, place, option, site) {
   const input = Object.assign(made("input"), { type: kind, name: "option", value: place });
   const label = made("label", "option", input, " ", made("span", "option-letter", letterOf(place)), " ", made("span", "", option.say));
-  if (option.picture) label.append(" ", swatchOf(letterOf(place), option.picture, site));
+  if (option.picture) label.append(" ", pictureOf(option.picture, site));
   return label;
 }
 

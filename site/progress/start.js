@@ -1,4 +1,4 @@
-// Progress: what the record says, module by module, and what is due. The engine reads the record; this page draws what it answers.
+// Progress: what the record says of each skill, and what is due. The engine reads the record; this page draws what it answers.
 
 class ProgressPage {
   constructor(maker) {

@@ -14,7 +14,9 @@ use super::templates::{PAPER_CSS, PAPER_JS, STYLE_CSS, Templates};
 use super::words::{OF_PAPERS, speaking};
 use crate::assess::{Paper, PaperPool, Person, PoolQuestion};
 use crate::course::Course;
+use crate::language::Language;
 use crate::pigment::{Bottle, Mix};
+use crate::say;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use rayon::prelude::*;
@@ -109,7 +111,7 @@ impl<'p> PaperPages<'p> {
         let questions = pool
             .questions
             .par_iter()
-            .map(|question| rendered(&templates, view_of(course, question)))
+            .map(|question| rendered(&templates, &course.language, view_of(course, question)))
             .collect::<Result<_, RenderError>>()?;
         let within = pool
             .questions
@@ -121,7 +123,7 @@ impl<'p> PaperPages<'p> {
                 let told =
                     question.client.map(|client| CaseView::of_client(course, &course.clients[client], true));
                 view.case = view.case.zip(told).and_then(|(case, told)| case.below(&course.language, &told));
-                Ok((place, rendered(&templates, view)?))
+                Ok((place, rendered(&templates, &course.language, view)?))
             })
             .collect::<Result<_, RenderError>>()?;
         let bottles = course.shelf.bottles.iter().map(|bottle| bottle_view(course, bottle)).collect();
@@ -225,9 +227,20 @@ fn view_of(course: &Course, question: &PoolQuestion) -> ExerciseView {
     view
 }
 
-fn rendered(templates: &Templates, view: ExerciseView) -> Result<Rendered, RenderError> {
-    let part = |part| templates.render("paper-question.html", QuestionPage { item: &view, part, title: "" });
-    Ok(Rendered { page: part("page")?, sheet: part("sheet")?, grid: part("grid")? })
+fn rendered(
+    templates: &Templates,
+    language: &Language,
+    mut view: ExerciseView,
+) -> Result<Rendered, RenderError> {
+    let part = |view: &ExerciseView, part| {
+        templates.render("paper-question.html", QuestionPage { item: view, part, title: "" })
+    };
+    let (page, grid) = (part(&view, "page")?, part(&view, "grid")?);
+    // On a sheet steps have no boxes for numbers: what is answered goes on the first page, as letters.
+    if view.form.kind == "order" {
+        view.form.how = say!(language, "question-letters-in-order");
+    }
+    Ok(Rendered { page, sheet: part(&view, "sheet")?, grid })
 }
 
 fn bottle_view(course: &Course, bottle: &Bottle) -> BottleView {

@@ -109,15 +109,27 @@ impl Language {
 
     /// The three words of a person's skin, and whether the place is a scar.
     pub(super) fn skin(&self, client: &Client) -> String {
-        let undertone = |undertone: Undertone| say!(self, &format!("term-undertone-{}", undertone.word()));
-        let redness = |redness: Redness| say!(self, &format!("term-redness-{}", redness.word()));
-        let skin = say!(
-            self,
-            "term-skin",
-            phototype = client.phototype.word(),
-            undertone = undertone(client.undertone),
-            redness = redness(client.redness)
-        );
+        let (undertone, redness) = (self.undertone(client.undertone), self.redness(client.redness));
+        let phototype = client.phototype.word();
+        let skin = say!(self, "term-skin", phototype = phototype, undertone = undertone, redness = redness);
+        self.scarred(client, skin)
+    }
+
+    /// The same without the phototype, below a heading that tells it.
+    pub(super) fn skin_of_phototype(&self, client: &Client) -> String {
+        let (undertone, redness) = (self.undertone(client.undertone), self.redness(client.redness));
+        self.scarred(client, say!(self, "term-skin-alone", undertone = undertone, redness = redness))
+    }
+
+    fn undertone(&self, undertone: Undertone) -> String {
+        say!(self, &format!("term-undertone-{}", undertone.word()))
+    }
+
+    fn redness(&self, redness: Redness) -> String {
+        say!(self, &format!("term-redness-{}", redness.word()))
+    }
+
+    fn scarred(&self, client: &Client, skin: String) -> String {
         if client.scar { say!(self, "exercise-case-scar", skin = skin) } else { skin }
     }
 }

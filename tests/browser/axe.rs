@@ -23,7 +23,7 @@ static AXE: LazyLock<String> = LazyLock::new(|| {
 
 const RUN: &str = "axe.run({
     runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'], resultTypes: ['violations'],
-    rules: { 'target-size': { enabled: !globalThis.axeOfSister }, 'landmark-unique': { enabled: true } },
+    rules: { 'target-size': { enabled: !globalThis.axeOfSister }, 'landmark-unique': { enabled: true }, 'label-content-name-mismatch': { enabled: true } },
 }).then(({ violations }) => violations.map(({ id, nodes }) => `${id}, ${nodes.length} times: ${nodes[0].target} ${nodes[0].failureSummary}`))";
 
 /// Marks one text of each combination of colours, size and weight, and has contrast judged on those alone.
@@ -121,6 +121,25 @@ fn lessons_are_accessible() {
 #[test]
 fn pages_that_are_no_lessons_are_accessible() {
     all_are_accessible(|address| !address.contains("/lessons/"));
+}
+
+#[test]
+fn the_bench_is_accessible_with_all_its_parts_open() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    install(&mut tab);
+    for (width, scheme) in [(1280, "light"), (390, "dark")] {
+        tab.prefers("prefers-color-scheme", scheme);
+        tab.width(width);
+        tab.open(&format!("{}bench.html#client=tessaly&mix=dunmere~4", *SERVED));
+        started(&mut tab);
+        tab.value("document.querySelectorAll('.bench details').forEach((part) => (part.open = true))");
+        tab.wait_until("document.querySelector('#old_list button') && document.querySelector('#all td')");
+        expect_accessible(&mut tab, &format!("the bench, all open, {width} px, {scheme}"));
+        let names = tab.texts("[...document.querySelectorAll('.bench button[aria-label]')].map((one) => [one.getAttribute('aria-label'), one.textContent])
+            .filter(([name, shown]) => /[a-z]/i.test(shown) && !name.includes(shown)).map(([name, shown]) => `${shown} is called ${name}`)");
+        assert!(names.is_empty(), "{}", names.join("\n"));
+    }
 }
 
 #[test]

@@ -87,7 +87,7 @@ fn the_bench_asks_about_the_clients_as_the_course_has_them() {
         let request = json!({ "skin": skin, "site": person["site"], "existing": existing }).to_string();
         let task = Request::from_json(&request).unwrap().resolve(&shelf).unwrap();
         assert_eq!((task.skin, task.existing), (client.skin, client.works()), "{}", client.id);
-        assert_eq!(person["health"].as_array().unwrap().len(), client.health.len(), "{}", client.id);
+        assert_eq!(person["health"].as_array().unwrap().len(), client.cautions().count(), "{}", client.id);
     }
 }
 

@@ -27,6 +27,8 @@ struct BottlesPage {
 struct ColourantsPage {
     frame: Frame,
     colourants: Vec<ColourantView>,
+    /// How many bottles there are.
+    all_bottles: usize,
     model: String,
 }
 
@@ -173,8 +175,12 @@ impl Pages<'_> {
                 .map(|bottle| Link::new(&bottle.name, href_to(path, plan::BOTTLES, &bottle.id)))
                 .collect(),
         });
-        let context =
-            ColourantsPage { frame, colourants: colourants.collect(), model: href(path, plan::MODEL) };
+        let context = ColourantsPage {
+            frame,
+            colourants: colourants.collect(),
+            all_bottles: self.course.shelf.bottles.len(),
+            model: href(path, plan::MODEL),
+        };
         self.page(path, "colourants.html", context)
     }
 

@@ -89,6 +89,8 @@ struct ClientView {
     phototype: &'static str,
     /// Phototype, undertone and redness in words.
     skin: String,
+    /// The same without the phototype.
+    skin_of_phototype: String,
     /// Individual typology angle in degrees.
     ita: String,
     ita_class: String,
@@ -253,6 +255,7 @@ impl Pages<'_> {
             about: client.about.clone(),
             phototype: client.phototype.word(),
             skin: language.skin(client),
+            skin_of_phototype: language.skin_of_phototype(client),
             ita: language.fixed(ita, 0),
             ita_class: language.ita_class(ItaClass::of(ita)),
             site: language.site(client.site),

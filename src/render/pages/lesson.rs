@@ -176,10 +176,8 @@ impl Pages<'_> {
     }
 
     /// The exercises of a drill that its lesson shows.
-    pub(super) fn shown(&self, drill: &str) -> &[Exercise] {
-        let pool = self.pool(drill);
-        let asked = self.course.drill(drill).map_or(0, |(_, drill)| drill.exercises as usize);
-        &pool[..asked.min(pool.len())]
+    pub(super) fn shown(&self, drill: &str) -> &[&Exercise] {
+        self.halves.get(drill).map_or(&[], |halves| &halves.lesson)
     }
 
     fn foresee(&self, path: &str, row: &Foresee) -> Part {

@@ -8,6 +8,7 @@ mod blanks;
 mod bottles;
 mod clients;
 mod display;
+mod halves;
 mod home;
 mod lesson;
 mod practice;
@@ -32,8 +33,9 @@ use crate::exercise::{Exercise, Pools};
 use crate::say;
 use rayon::prelude::*;
 use serde::Serialize;
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
+use self::halves::{Halves, halves};
 pub(super) use assigned::AssignedTo;
 
 /// A course on its way to becoming pages.
@@ -44,6 +46,8 @@ pub(super) struct Pages<'a> {
     /// Course paths of every page of text of the whole.
     whole_texts: BTreeSet<String>,
     pools: &'a Pools,
+    /// Of every drill of the whole, what its lesson shows and what a worksheet asks.
+    halves: BTreeMap<&'a str, Halves<'a>>,
     templates: Templates,
     /// Course paths of every page of text.
     texts: BTreeSet<String>,
@@ -73,6 +77,7 @@ impl<'a> Pages<'a> {
             whole,
             whole_texts,
             pools,
+            halves: halves(whole, pools),
             templates: Templates::new(&course.language)?,
             texts,
             assets,

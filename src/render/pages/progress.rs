@@ -1,4 +1,4 @@
-//! Progress: what an apprentice's record says, module by module, and what is due.
+//! Progress: what an apprentice's record says of each skill, at the module that trains it first, and what is due.
 //!
 //! Entry points: [`Pages::progress`], [`Pages::progress_assets`]; the page runs what practice runs and asks it to read the record.
 
@@ -25,7 +25,6 @@ struct ProgressPage {
 /// A module with the skills that are first trained in it.
 #[derive(Serialize)]
 struct ModuleSkills {
-    number: usize,
     title: Link,
     /// Ids, with a space between them.
     skills: String,
@@ -45,12 +44,12 @@ impl Pages<'_> {
                 &[plan::PRACTICE_MAKER, plan::PRACTICE_COURSE, plan::PROGRESS_SCRIPT],
             );
         let mut seen = BTreeSet::new();
-        let modules = course.modules.iter().enumerate().filter_map(|(place, module)| {
+        let modules = course.modules.iter().filter_map(|module| {
             let drills = module.lessons.iter().flat_map(|lesson| &lesson.drills);
             let own: Vec<&str> =
                 drills.map(|drill| drill.skill.as_str()).filter(|skill| seen.insert(*skill)).collect();
             let title = Link::new(&module.page.title, href(path, &text_path(&module.page.path)));
-            (!own.is_empty()).then(|| ModuleSkills { number: place + 1, title, skills: own.join(" ") })
+            (!own.is_empty()).then(|| ModuleSkills { title, skills: own.join(" ") })
         });
         let context = ProgressPage {
             frame,

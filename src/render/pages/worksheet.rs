@@ -2,6 +2,7 @@
 
 use super::Pages;
 use super::bottles::BottleView;
+use super::halves::Halves;
 use crate::course::Module;
 use crate::exercise::{Exercise, bottles_named};
 use crate::render::RenderError;
@@ -69,16 +70,16 @@ impl Pages<'_> {
         }
     }
 
-    /// For each drill as many exercises as its lesson shows: those of its pool that the lesson leaves, and only if they do not
-    /// suffice the lesson's own. Nothing is asked twice.
+    /// For each drill as many exercises as its lesson shows: the worksheet's half of its pool, and only if that does not suffice the
+    /// lesson's own. Nothing is asked twice.
     pub(super) fn sheet_exercises(&self, module: &Module) -> Vec<&Exercise> {
         let mut asked = BTreeSet::new();
         let mut chosen = Vec::new();
         for drill in module.lessons.iter().flat_map(|lesson| &lesson.drills) {
-            let shown = self.shown(&drill.id).len();
-            let (in_lesson, rest) = self.pool(&drill.id).split_at(shown);
-            let new = rest.iter().chain(in_lesson).filter(|exercise| asked.insert(exercise.question()));
-            chosen.extend(new.take(shown));
+            let Some(Halves { lesson, sheet }) = self.halves.get(drill.id.as_str()) else { continue };
+            let new =
+                sheet.iter().chain(lesson).copied().filter(|exercise| asked.insert(exercise.question()));
+            chosen.extend(new.take(lesson.len()));
         }
         chosen
     }
