@@ -134,10 +134,8 @@ fn who_may_be_worked_on_is_not_told_by_silence() {
     let course = course();
     let at_the_door =
         course.drills().filter(|(_, drill)| matches!(drill.family, Family::Triage | Family::Remedy));
-    let clients: Vec<_> = at_the_door
-        .flat_map(|(_, drill)| &drill.clients)
-        .map(|id| course.client(id).unwrap())
-        .collect();
+    let clients: Vec<_> =
+        at_the_door.flat_map(|(_, drill)| &drill.clients).map(|id| course.client(id).unwrap()).collect();
     assert!(clients.iter().any(|client| client.cautions().next().is_none()));
     assert!(clients.iter().any(|client| client.cautions().next().is_some()));
     for client in clients {

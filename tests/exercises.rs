@@ -8,6 +8,7 @@ use healedhue::exercise::{
     mark, mixes, outcome, pools,
 };
 use healedhue::healing::{Scene, Work};
+use healedhue::pigment::Mix;
 use rayon::prelude::*;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -104,7 +105,9 @@ fn what_is_no_answer_is_refused() {
     }
     let drops = exercise("count-the-drops");
     for (text, why) in [
-        ("", "this exercise asks for whole drops of bottles"),
+        ("", "this exercise asks for whole drops of bottles: write them as `a5 d1`"),
+        ("5 a d 1", "this exercise asks for whole drops of bottles: write them as `a5 d1`"),
+        ("4.5 a", "this exercise asks for whole drops of bottles: write them as `a5 d1`"),
         ("a5", "5 drops are given; the mix has 6"),
         ("a7", "7 drops are given; the mix has 6"),
         ("a3 b3", "a mix has one bottle and drops of modifiers"),
@@ -112,7 +115,7 @@ fn what_is_no_answer_is_refused() {
         ("z6", "there is no option Z; there are 5"),
         (
             "nothing 6",
-            "there is no bottle `nothing` here; there are dunmere, tolcarn, wexcombe, emberlow, frostwick",
+            "there is no bottle `nothing` here; there are dunmere, tolcarn, wexcombe, emberlow, frostwick; write drops as `a5 d1`",
         ),
     ] {
         let error = Answer::read(&drops.form, text)
@@ -121,6 +124,46 @@ fn what_is_no_answer_is_refused() {
         assert_eq!(error.to_string(), why, "{text}");
     }
     mark(course(), &drops, &Answer::read(&drops.form, "B 5, d1").unwrap()).unwrap();
+}
+
+/// Whoever copies what the paper shows, a letter with its bracket or a mix in words, has answered.
+#[test]
+fn answers_are_read_as_papers_write_them() {
+    let of_form = |wanted: fn(&Form) -> bool| {
+        sample().iter().find(|exercise| wanted(&exercise.form)).expect("an exercise of each form")
+    };
+    let read = |exercise: &Exercise, text: &str| Answer::read(&exercise.form, text).expect(text);
+    let one = of_form(|form| matches!(form, Form::One(_)));
+    for text in ["A", "a", "A.", "a)", "(A)", " (a) "] {
+        assert_eq!(read(one, text), Answer::One(0), "{text}");
+    }
+    let several = of_form(|form| matches!(form, Form::Several(_)));
+    for text in ["a b", "A, B", "(a) (b)", "b. a.", "a); b)"] {
+        assert_eq!(read(several, text), Answer::Several(vec![0, 1]), "{text}");
+    }
+    let drops = of_form(|form| matches!(form, Form::Drops(_)));
+    let Form::Drops(form) = &drops.form else { panic!("drops are asked for") };
+    let [first, second] = form.bottles()[..2] else { panic!("there are several bottles") };
+    let named = |id: &str| course().shelf.bottle(id).expect("a bottle").name.clone();
+    let mix = Answer::Drops(Mix::new([(first.to_owned(), 5), (second.to_owned(), 1)]));
+    let in_words = [
+        format!("5 drops {}, 1 drop {}", named(first), named(second)),
+        format!("5 {}, 1 {}", named(first), named(second)),
+        format!("{} 5; {} 1", named(first), named(second)),
+        format!("5 Tropfen {} und 1 Tropfen {}", named(first), named(second)),
+        format!("{first} 5, {second} 1"),
+    ];
+    for text in ["a5b1", "5A 1B", "a 5 b 1", "5a + 1b", "A=5, B=1", "1b 5a"]
+        .map(str::to_owned)
+        .iter()
+        .chain(&in_words)
+    {
+        assert_eq!(read(drops, text), mix, "{text}");
+    }
+    assert_eq!(
+        read(drops, &format!("6 drops {}", named(first))),
+        Answer::Drops(Mix::new([(first.to_owned(), 6)]))
+    );
 }
 
 /// Whatever mix is given, its credit is that of the colour it heals to, and the key of the exercise is the best of them all.

@@ -334,6 +334,49 @@ fn drops_orders_and_numbers_are_asked_and_answered_by_keyboard() {
     asked("reading-skin", "Your answer (a number in °, q to end):");
 }
 
+/// Whoever does not know a bottle asks for it, and the question still waits.
+#[test]
+fn a_question_mark_tells_what_is_in_the_bottles_that_are_named() {
+    let ask = |input: &str| {
+        let mut command = healedhue();
+        command.args([
+            "practise",
+            "--no-progress",
+            "--seed",
+            "3",
+            "--count",
+            "1",
+            "--skill",
+            "choose-bottle",
+        ]);
+        let told = text(&mut command, input);
+        told.split_once("promise").expect("a promise stands above").1.to_owned()
+    };
+    let (asked, told) = (ask("q\n"), ask("?\nq\n"));
+    let names = |bottle: &&healedhue::pigment::Bottle| {
+        asked.split(|c: char| !c.is_alphanumeric()).any(|word| word == bottle.name)
+    };
+    let shelf = &crate::demo::course().shelf;
+    let named: Vec<_> = shelf.bottles.iter().filter(names).collect();
+    assert!(!named.is_empty(), "{asked}");
+    let told = told.split_whitespace().collect::<Vec<_>>().join(" ");
+    for bottle in &shelf.bottles {
+        let line = told.split_once(&format!(" {}: {} ", bottle.name, bottle.about));
+        assert_eq!(
+            line.is_some(),
+            named.iter().any(|known| known.id == bottle.id),
+            "{}: {told}",
+            bottle.name
+        );
+        for &(place, _) in bottle.recipe.iter().filter(|_| line.is_some()) {
+            let contents =
+                line.map_or("", |(_, after)| after.split_once(". ").map_or(after, |parts| parts.0));
+            assert!(contents.contains(&shelf.colourants[place].id), "{}: {contents}", bottle.name);
+        }
+    }
+    assert_eq!(told.matches("Your answer (").count(), 2, "{told}");
+}
+
 #[test]
 fn wrong_use_of_practise_is_exit_code_2() {
     let (_folder, path) = folder();

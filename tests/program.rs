@@ -217,7 +217,10 @@ fn wrong_use_is_exit_code_2() {
         .args(["practise", "--lesson", "nowhere"])
         .assert()
         .code(2)
-        .stderr(contains("there is no lesson `nowhere`"));
+        .stderr(contains("there is no lesson `nowhere`; there are: "));
+    healedhue().args(["practise", "--lesson", "red-skin-and-warmt"]).assert().code(2).stderr(contains(
+        "there is no lesson `red-skin-and-warmt`; did you mean `red-skin-and-warmth`? There are: ",
+    ));
     healedhue().args(["layers", "missing.json"]).assert().code(1).stderr(contains("missing.json"));
     healedhue().args(["check", "--course", "tests"]).assert().code(1);
 }
@@ -526,4 +529,6 @@ fn an_impossible_drill_is_shown_with_its_line() {
     let run = healedhue().args(["check", "--no-cache"]).arg("--course").arg(&course).assert().code(1);
     let told = String::from_utf8(run.get_output().stdout.clone()).expect("UTF-8");
     assert!(told.contains("7 |   - id: first-choice\n  |     ^^^^^^^^^^^^^^^^\n"), "{told}");
+    assert_eq!(told.matches("drill `first-choice` gives no exercise").count(), 1, "{told}");
+    assert!(told.contains(" more exercises likewise)"), "{told}");
 }

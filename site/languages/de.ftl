@@ -114,21 +114,21 @@ exercise-by-the-engine = vom Rechenwerk berechnet
 
 ## Warum etwas keine Antwort ist
 
-exercise-asks-one = diese Aufgabe verlangt eine der Möglichkeiten
-exercise-asks-several = diese Aufgabe verlangt alles, was zutrifft
-exercise-asks-order = diese Aufgabe verlangt eine Reihenfolge
-exercise-asks-drops = diese Aufgabe verlangt ganze Tropfen aus Flaschen
-exercise-asks-number = diese Aufgabe verlangt eine Zahl
+exercise-asks-one = diese Aufgabe verlangt eine der Möglichkeiten: ihren Buchstaben schreiben, etwa `B`
+exercise-asks-several = diese Aufgabe verlangt alles, was zutrifft: die Buchstaben schreiben, etwa `A C`
+exercise-asks-order = diese Aufgabe verlangt eine Reihenfolge: die Buchstaben der Reihe nach schreiben, etwa `B A C E D`
+exercise-asks-drops = diese Aufgabe verlangt ganze Tropfen aus Flaschen: sie als `a5 d1` schreiben
+exercise-asks-number = diese Aufgabe verlangt eine Zahl: sie als `41,5` schreiben
 exercise-no-option = { $count ->
     [one] eine Möglichkeit { $letter } gibt es nicht; es gibt nur 1
    *[other] eine Möglichkeit { $letter } gibt es nicht; es gibt { $count }
  }
 exercise-not-an-order = { $count ->
-    [one] eine Reihenfolge nennt den Schritt einmal
-   *[other] eine Reihenfolge nennt jeden der { $count } Schritte einmal
+    [one] eine Reihenfolge nennt den Schritt einmal, mit seinem Buchstaben
+   *[other] eine Reihenfolge nennt jeden der { $count } Schritte einmal, mit seinem Buchstaben
  }
-exercise-not-a-number = die Antwort ist keine Zahl
-exercise-no-bottle = eine Flasche `{ $bottle }` gibt es hier nicht; es gibt { $known }
+exercise-not-a-number = die Antwort ist keine Zahl; als `41,5` schreiben
+exercise-no-bottle = eine Flasche `{ $bottle }` gibt es hier nicht; es gibt { $known }; Tropfen als `a5 d1` schreiben
 exercise-other-total = { $given ->
     [one] 1 Tropfen ist angegeben
    *[other] { $given } Tropfen sind angegeben
@@ -442,7 +442,7 @@ question-on-bench = { $name } am Mischtisch
 question-choose-one = Eine Antwort wählen.
 question-choose-several = Alle wählen, die zutreffen.
 question-number-steps = Nummerieren Sie in der richtigen Reihenfolge: 1 ist das Erste.
-question-letters-in-order = Schreiben Sie die Buchstaben in der richtigen Reihenfolge auf die erste Seite, das Erste zuerst.
+question-order-letters = Schreiben Sie die Buchstaben in der richtigen Reihenfolge auf die erste Seite, das Erste zuerst.
 question-drops = Eine Flasche, allein oder mit Korrektoren: insgesamt { $drops } Tropfen, davon höchstens { $modifiers } von Korrektoren.
 question-number = Gesucht: { $name } in { $unit }.
 question-step = Nummer { $turn }. { $why }
@@ -1612,6 +1612,15 @@ report-answer-missing = { $count ->
  }
 report-by-mark = Blätter nach Note
 report-mark = Note
+report-marks-of = Noten: { $paper }
+report-marks-about = Die Noten aller, was sie bedeuten, und die mittlere Wertung jedes Abschnitts in Prozent.
+report-marks-left-out = Gezeigt sind die, die der Bestehensgrenze am nächsten liegen; { $count } weitere stehen in den Tabellen als CSV.
+report-decided-head = Bestanden
+report-passed = bestanden
+report-passed-closely = knapp bestanden
+report-not-passed = nicht bestanden
+report-not-passed-closely = knapp nicht bestanden
+report-attempt = Versuch { $attempt }
 report-bar = Balken
 report-mark-range = { $low } bis { $high } %
 report-mark-bar = { $count ->
@@ -1631,10 +1640,10 @@ report-likely = Wahrscheinlich
 report-answers-head = Antworten
 report-people-below = Personen deutlich darunter
 report-no-skill = Keine Antworten: Über keine Fertigkeit lässt sich etwas sagen.
-report-matrix-about = Mittlere Wertung in Prozent; die Spalten sind die Nummern der Fertigkeiten oben. <span class="sign">▼</span> der ganze wahrscheinliche Bereich liegt unter dem Mittel der Gruppe, <span class="sign">△</span> darüber; kein Zeichen: Es lässt sich kein Unterschied feststellen, oft weil die Antworten wenige sind.
+report-matrix-about = Mittlere Wertung in Prozent; die Spalten sind die Nummern der Fertigkeiten oben. „Alle Fertigkeiten“ ist das Mittel aller Antworten, von denen jede gleich zählt: nicht die Note, in die die Abschnitte mit ihrem Gewicht eingehen. <span class="sign">▼</span> der ganze wahrscheinliche Bereich liegt unter dem Mittel der Gruppe, <span class="sign">△</span> darüber; kein Zeichen: Es lässt sich kein Unterschied feststellen, oft weil die Antworten wenige sind.
 report-matrix-left-out = Gezeigt sind die mit der geringsten Wertung; { $count } weitere stehen auf der <a href="{ $everybody }">Seite aller</a>.
 report-apprentice = Lernende
-report-all = Alle
+report-all = Alle Fertigkeiten
 report-below-group = unter der Gruppe
 report-above-group = über der Gruppe
 report-no-difference = kein klarer Unterschied
@@ -1668,7 +1677,7 @@ report-revise = Übungen und Fragen, die noch einmal anzusehen sind
 report-revise-none = Keine: Nichts, was oft genug beantwortet wurde, um beurteilt zu werden, gibt einen Anlass.
 report-drill = Übung
 report-question = Frage
-report-scatter-about = Jedes Zeichen ist eine Übung oder eine Frage; die Nummern sind die der Tabelle. Quadrate (gefüllt) sind noch einmal anzusehen, Kreise nicht. Gestrichelt: Lösungsgrad 20 % und 95 %, Trennschärfe 0,20.
+report-scatter-about = Jedes Zeichen ist eine Übung oder eine Frage; die Nummern sind die der Tabelle. Quadrate (gefüllt) sind noch einmal anzusehen, Kreise nicht; kleine blasse Kreise haben zu wenige Antworten, um beurteilt zu werden. Gestrichelt: Lösungsgrad 20 % und 95 %, Trennschärfe 0,20.
 report-scatter-left-out = { $count ->
     [one] 1 ohne eine der beiden Zahlen ist ausgelassen.
    *[other] { $count } ohne eine der beiden Zahlen sind ausgelassen.
@@ -1677,7 +1686,7 @@ report-scatter = { $count ->
     [one] 1 Item nach Lösungsgrad und Trennschärfe; { $flagged } noch einmal anzusehen
    *[other] { $count } Items nach Lösungsgrad und Trennschärfe; { $flagged } noch einmal anzusehen
  }
-report-scatter-described = Nach rechts: Lösungsgrad von 0 bis 100 %. Nach oben: Trennschärfe. Gestrichelte Linien sind die Grenzen von beiden. Quadrate sind Items, die noch einmal anzusehen sind, Kreise die übrigen; die Tabelle aller Items enthält die Zahlen.
+report-scatter-described = Nach rechts: Lösungsgrad von 0 bis 100 %. Nach oben: Trennschärfe. Gestrichelte Linien sind die Grenzen von beiden. Quadrate sind Items, die noch einmal anzusehen sind, kleine Kreise solche mit zu wenigen Antworten, Kreise die übrigen; die Tabelle aller Items enthält die Zahlen.
 report-axis-facility = Lösungsgrad (mittlere Wertung)
 report-axis-discrimination = Trennschärfe
 report-all-statistics = Statistik aller Übungen und Fragen
@@ -1695,6 +1704,9 @@ report-square-t = { $square } (t { $t })
 report-plus-minus = { $value } ± { $error }
 report-look = noch einmal ansehen
 report-fine = in Ordnung
+report-too-few = zu wenige ({ $answers })
+report-items-about = Mit weniger als { $least } Antworten wird kein Item beurteilt: Sein Urteil lautet dann „zu wenige“, mit ihrer Zahl.
+report-scroll = Seitwärts rollen, um alle Spalten zu sehen.
 report-no-difficulties = Keine Schwierigkeiten: { $why }.
 report-errors-inexact = Die Prüfungsbogen sind so verschieden, dass die Standardfehler der Schwierigkeiten allein aus den Antworten auf jedes Item stammen; sie sind ein wenig zu klein.
 report-scale = Personen und Items auf einer Skala
@@ -1707,7 +1719,7 @@ report-scale-sheets = { $count } Blätter bei { $logits }
 report-scale-items = { $count } Items bei { $logits }
 report-and-above = { $logits } und darüber
 report-below = unter { $logits }
-report-options-about = Bei einer Übung sind die Möglichkeiten aller ihrer Aufgaben danach gesammelt, was zu ihnen führt. „Sonst richtig“ ist die mittlere Wertung aller übrigen Antworten derer, die sie wählten: Zieht eine falsche Möglichkeit die Fähigeren an, ist das ein Grund, den Schlüssel anzusehen.
+report-options-about = Bei einer Übung sind die Möglichkeiten aller ihrer Aufgaben danach gesammelt, was zu ihnen führt. Der Balken ist der Anteil: wie oft sie gewählt wurde, sooft sie angeboten war. „Sonst richtig“ ist die mittlere Wertung aller übrigen Antworten derer, die sie wählten: Zieht eine falsche Möglichkeit die Fähigeren an, ist das ein Grund, den Schlüssel anzusehen.
 report-options-left-out = { $count } weitere mit wenigen Antworten sind hier ausgelassen; die Tabellen in CSV enthalten sie.
 report-put-drill = { $answers ->
     [one] (1 Antwort aus { $exercises ->
@@ -1729,7 +1741,7 @@ report-offered = Angeboten
 report-share = Anteil
 report-right-elsewhere = Sonst richtig
 report-right = richtig
-report-chosen-times = { $count }-mal gewählt
+report-chosen-share = In { $share } gewählt
 report-no-options = Keine Antwort wird aus Möglichkeiten gewählt.
 report-right-answer = die richtige Antwort
 report-no-belief = eine falsche Antwort ohne benannten Irrtum
@@ -1757,6 +1769,10 @@ report-practice = Übung
 report-paper = Prüfung
 report-sheet-of = { $blueprint }: { $result }
 report-sheet-attempt = { $blueprint }, Versuch { $attempt }: { $result }
+report-sections = Abschnitte
+report-section-earned = { $section } { $credit }
+report-decided = { $decision } (Bestehensgrenze { $mark } %)
+report-decided-with-error = { $decision } (Bestehensgrenze { $mark } %, Standardfehler { $error })
 report-reread = Nachlesen: { $lessons }
 report-then = Dann: { $command }
 report-think-over = Des Nachdenkens wert
@@ -1887,7 +1903,10 @@ terminal-minutes = { $minutes ->
     [one] eine Minute
    *[other] { $minutes } Minuten
  }
-terminal-greeting = { $course }: Üben, { $extent }. Geben Sie Ihre Antwort ein und drücken Sie die Eingabetaste; q beendet die Sitzung.
+terminal-greeting = { $course }: Üben, { $extent }. Geben Sie Ihre Antwort ein und drücken Sie die Eingabetaste; ? sagt, was in den genannten Flaschen ist, q beendet die Sitzung.
+terminal-bottle = { $name }: { $about } { $contents }.
+terminal-colourant = { $id } { $share } %
+terminal-no-bottle = Hier ist keine Flasche genannt.
 terminal-promise = Farben sind Vorhersagen zum Lernen, nie das Versprechen eines Ergebnisses an einem Menschen.
 terminal-kept = Ihr Lernstand liegt in
 terminal-number = { $number } von { $count }

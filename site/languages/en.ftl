@@ -109,15 +109,15 @@ exercise-by-the-engine = computed by the engine
 
 ## Why something is no answer
 
-exercise-asks-one = this exercise asks for one option
-exercise-asks-several = this exercise asks for every option that holds
-exercise-asks-order = this exercise asks for an order
-exercise-asks-drops = this exercise asks for whole drops of bottles
-exercise-asks-number = this exercise asks for a number
+exercise-asks-one = this exercise asks for one option: write its letter, such as `B`
+exercise-asks-several = this exercise asks for every option that holds: write their letters, such as `A C`
+exercise-asks-order = this exercise asks for an order: write the letters in their order, such as `B A C E D`
+exercise-asks-drops = this exercise asks for whole drops of bottles: write them as `a5 d1`
+exercise-asks-number = this exercise asks for a number: write it as `41.5`
 exercise-no-option = there is no option { $letter }; there are { $count }
-exercise-not-an-order = an order names each of the { $count } steps once
-exercise-not-a-number = the answer is not a number
-exercise-no-bottle = there is no bottle `{ $bottle }` here; there are { $known }
+exercise-not-an-order = an order names each of the { $count } steps once, by its letter
+exercise-not-a-number = the answer is not a number; write it as `41.5`
+exercise-no-bottle = there is no bottle `{ $bottle }` here; there are { $known }; write drops as `a5 d1`
 exercise-other-total = { $given ->
     [one] 1 drop is
    *[other] { $given } drops are
@@ -428,7 +428,7 @@ question-on-bench = { $name } on the bench
 question-choose-one = Choose one.
 question-choose-several = Choose every one that holds.
 question-number-steps = Number them in their order: 1 is the first.
-question-letters-in-order = Write their letters in their order on the first page, the first one first.
+question-order-letters = Write their letters in their order on the first page, the first one first.
 question-drops = One bottle, alone or with modifiers: { $drops } drops in all, at most { $modifiers } of them of modifiers.
 question-number = Give the { $name } in { $unit }.
 question-step = Number { $turn }. { $why }
@@ -1598,6 +1598,15 @@ report-answer-missing = { $count ->
  }
 report-by-mark = Sheets by mark
 report-mark = Mark
+report-marks-of = Marks: { $paper }
+report-marks-about = Everybody’s mark, what it means, and the mean credit of each section in percent.
+report-marks-left-out = Shown are those nearest to the pass mark; { $count } more stand in the tables in CSV.
+report-decided-head = Passed
+report-passed = passed
+report-passed-closely = passed, closely
+report-not-passed = not passed
+report-not-passed-closely = not passed, closely
+report-attempt = attempt { $attempt }
 report-bar = Bar
 report-mark-range = { $low } to { $high }%
 report-mark-bar = { $count ->
@@ -1617,10 +1626,10 @@ report-likely = Likely
 report-answers-head = Answers
 report-people-below = People clearly below
 report-no-skill = No answers: no skill can be told.
-report-matrix-about = Mean credit in percent; the columns are the numbers of the skills above. <span class="sign">▼</span> the whole likely range lies below the group’s mean, <span class="sign">△</span> above it; no sign: no difference can be told, often because the answers are few.
+report-matrix-about = Mean credit in percent; the columns are the numbers of the skills above. “All skills” is the mean of all answers, each counting alike: not the mark, to which sections count by their weight. <span class="sign">▼</span> the whole likely range lies below the group’s mean, <span class="sign">△</span> above it; no sign: no difference can be told, often because the answers are few.
 report-matrix-left-out = Shown are those with the least credit; { $count } more stand on the <a href="{ $everybody }">page of everybody</a>.
 report-apprentice = Apprentice
-report-all = All
+report-all = All skills
 report-below-group = below the group
 report-above-group = above the group
 report-no-difference = no clear difference
@@ -1654,7 +1663,7 @@ report-revise = Drills and questions to look at again
 report-revise-none = None: nothing that was answered often enough to be judged gives a reason.
 report-drill = drill
 report-question = question
-report-scatter-about = Each mark is a drill or a question; the numbers are those of the table. Squares (filled) are to be looked at again, circles are not. Dashed: facility 20% and 95%, discrimination 0.20.
+report-scatter-about = Each mark is a drill or a question; the numbers are those of the table. Squares (filled) are to be looked at again, circles are not; small pale circles have too few answers to be judged. Dashed: facility 20% and 95%, discrimination 0.20.
 report-scatter-left-out = { $count ->
     [one] 1 without one of the two figures is left out.
    *[other] { $count } without one of the two figures are left out.
@@ -1663,7 +1672,7 @@ report-scatter = { $count ->
     [one] 1 item by facility and discrimination; { $flagged } to look at again
    *[other] { $count } items by facility and discrimination; { $flagged } to look at again
  }
-report-scatter-described = Across: facility from 0 to 100%. Up: discrimination. Dashed lines are the limits of both. Squares are items to look at again, circles the others; the table of all items holds the numbers.
+report-scatter-described = Across: facility from 0 to 100%. Up: discrimination. Dashed lines are the limits of both. Squares are items to look at again, small circles those with too few answers to be judged, circles the others; the table of all items holds the numbers.
 report-axis-facility = facility (mean credit)
 report-axis-discrimination = discrimination
 report-all-statistics = Statistics of all drills and questions
@@ -1681,6 +1690,9 @@ report-square-t = { $square } (t { $t })
 report-plus-minus = { $value } ± { $error }
 report-look = look again
 report-fine = fine
+report-too-few = too few ({ $answers })
+report-items-about = With fewer than { $least } answers no item is judged: their verdict is “too few”, with how many there are.
+report-scroll = Scroll sideways to see all columns.
 report-no-difficulties = No difficulties: { $why }.
 report-errors-inexact = The papers differ so much that the standard errors of difficulties come from each item’s own answers alone; they are a little too small.
 report-scale = People and items on one scale
@@ -1693,7 +1705,7 @@ report-scale-sheets = { $count } sheets at { $logits }
 report-scale-items = { $count } items at { $logits }
 report-and-above = { $logits } and above
 report-below = below { $logits }
-report-options-about = For a drill, the options of all its exercises are gathered by what leads to them. “Right elsewhere” is the mean credit for all other answers of those who chose it: a wrong option that draws the abler is a reason to look at the key.
+report-options-about = For a drill, the options of all its exercises are gathered by what leads to them. The bar is the share: how often it was chosen of the times it was offered. “Right elsewhere” is the mean credit for all other answers of those who chose it: a wrong option that draws the abler is a reason to look at the key.
 report-options-left-out = { $count } more with few answers are left out here; the tables in CSV hold them.
 report-put-drill = { $answers ->
     [one] (1 answer from { $exercises ->
@@ -1715,7 +1727,7 @@ report-offered = Offered
 report-share = Share
 report-right-elsewhere = Right elsewhere
 report-right = right
-report-chosen-times = Chosen { $count } times
+report-chosen-share = Chosen in { $share }
 report-no-options = No answer is chosen from options.
 report-right-answer = the right answer
 report-no-belief = a wrong answer of no named belief
@@ -1743,6 +1755,10 @@ report-practice = Practice
 report-paper = Paper
 report-sheet-of = { $blueprint }: { $result }
 report-sheet-attempt = { $blueprint }, attempt { $attempt }: { $result }
+report-sections = Sections
+report-section-earned = { $section } { $credit }
+report-decided = { $decision } (pass mark { $mark }%)
+report-decided-with-error = { $decision } (pass mark { $mark }%, standard error { $error })
 report-reread = Reread: { $lessons }
 report-then = Then: { $command }
 report-think-over = Worth thinking over
@@ -1873,7 +1889,10 @@ terminal-minutes = { $minutes ->
     [one] one minute
    *[other] { $minutes } minutes
  }
-terminal-greeting = { $course }: practice, { $extent }. Type your answer and press Enter; q ends the session.
+terminal-greeting = { $course }: practice, { $extent }. Type your answer and press Enter; ? tells what is in the bottles that are named, q ends the session.
+terminal-bottle = { $name }: { $about } { $contents }.
+terminal-colourant = { $id } { $share }%
+terminal-no-bottle = No bottle is named here.
 terminal-promise = Colours are predictions for teaching, never a promise of a result on a person.
 terminal-kept = Your progress is kept in
 terminal-number = { $number } of { $count }

@@ -212,7 +212,12 @@ pub(super) fn check_count(answers: &[String], asked: usize) -> Result<(), Markin
 
 /// An answer that cannot be read.
 pub(super) fn unreadable(number: usize, raw: &str, why: AnswerError) -> MarkingError {
-    MarkingError::Answer { number, answer: raw.chars().take(40).collect(), why }
+    const MOST: usize = 40;
+    let mut answer: String = raw.chars().take(MOST).collect();
+    if raw.chars().nth(MOST).is_some() {
+        answer.push('…');
+    }
+    MarkingError::Answer { number, answer, why }
 }
 
 /// An answer as it was understood, with its mark.

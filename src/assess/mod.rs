@@ -84,7 +84,7 @@ pub use register::{Person, Register, RegisterError};
 #[cfg(feature = "program")]
 pub use slip::{MOST_BYTES as MOST_SLIP_BYTES, Slip, SlipError, SlipTime};
 #[cfg(feature = "program")]
-pub(crate) use spreadsheet::guarded;
+pub(crate) use spreadsheet::{BYTE_ORDER_MARK, guarded};
 #[cfg(feature = "program")]
 pub use survey::{Survey, survey};
 #[cfg(feature = "program")]

@@ -4,7 +4,7 @@
 
 use crate::colour::{Lab, Light};
 use crate::course::{Client, Course};
-use crate::exercise::{Action, Case, Exercise, Form, letter};
+use crate::exercise::{Case, Exercise, Form, bottles_named, letter};
 use crate::healing::{Appearance, HEALED_MONTHS, Placement, Reading, Scene};
 use crate::language::Language;
 use crate::pigment::{Bottle, Mix};
@@ -163,19 +163,8 @@ impl QuestionAsked {
 
 /// Places on the shelf of every bottle that an exercise names.
 pub(super) fn bottles_of(course: &Course, exercise: &Exercise) -> BTreeSet<usize> {
-    let ids: Vec<&str> = match &exercise.form {
-        Form::Drops(drops) => drops.bottles(),
-        form => form
-            .options()
-            .iter()
-            .filter_map(|choice| match &choice.action {
-                Action::Place(mix) => Some(mix.drops().map(|(bottle, _)| bottle)),
-                _ => None,
-            })
-            .flatten()
-            .collect(),
-    };
-    ids.iter().filter_map(|id| course.shelf.bottles.iter().position(|bottle| bottle.id == *id)).collect()
+    let named = bottles_named(course, exercise);
+    named.iter().filter_map(|id| course.shelf.bottles.iter().position(|bottle| bottle.id == *id)).collect()
 }
 
 /// A bottle as a paper tells of it.

@@ -9,7 +9,7 @@ use super::lines::{counted, named, print};
 use super::mark::open_book;
 use super::problem::{Problem, impossible};
 use super::slips::{
-    Counting, Found, Handed, Intake, Marked, Marker, Refused, tell_refused, told_passed_over,
+    Counting, Found, Handed, Intake, Marked, Marker, Refused, no_slip_of, tell_refused, told_passed_over,
 };
 use super::terminal::{Painter, wrapped};
 use crate::assess::assigned::{
@@ -27,12 +27,12 @@ use std::path::{Path, PathBuf};
 /// --collect, marks the answer slips that come back.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// The assignment (YAML): id, title, due, modules or lessons, people.
-    #[arg(value_name = "FILE")]
-    file: PathBuf,
+    /// Assignments (YAML): id, title, due, modules or lessons, people. Files, or folders, of which all .yaml files are read.
+    #[arg(value_name = "FILE", required = true)]
+    files: Vec<PathBuf>,
     #[command(flatten)]
     folder: CourseFolder,
-    /// Folder to write; assigned/ID without it.
+    /// Folder to write, or of several assignments the one that gets a folder for each; assigned/ID without it.
     #[arg(long, value_name = "FOLDER", conflicts_with = "collect")]
     out: Option<PathBuf>,
     /// Replace what an earlier run wrote to the folder.
@@ -50,7 +50,8 @@ pub(super) struct Arguments {
     /// Mark slips without any answer too.
     #[arg(long, requires = "collect")]
     empty: bool,
-    /// Print JSON: {marked: [...], missing: [...], misconceptions: [...], refused: [{file, why}], passed_over: [{file, why}]}.
+    /// Print JSON: {marked: [...], missing: [...], misconceptions: [...], refused: [{file, why}], passed_over: [{file, why}]}; of several
+    /// assignments {assignments: [{assignment, marked, missing, misconceptions}], refused, passed_over}.
     #[arg(long, requires = "collect")]
     json: bool,
 }
@@ -59,28 +60,106 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     // Warnings are for the course's author, not for who assigns it.
     let loaded = load(&arguments.folder.course);
     let course = loaded.course.ok_or(Problem::Course(loaded.diagnostics))?;
-    let text = super::input::read_text(&arguments.file)?;
-    let assignment =
-        read_assignment(&arguments.file.to_string_lossy(), &text, &course).map_err(Problem::Course)?;
+    let assignments = read_all(&arguments.files, &course)?;
     if arguments.collect.is_empty() {
-        hand_out(&course, &loaded.stands, &assignment, arguments)
+        hand_out(&course, &loaded.stands, &assignments, arguments)
     } else {
-        take_in(&course, &assignment, arguments)
+        take_in(&course, &assignments, arguments)
     }
+}
+
+/// Every assignment in these files and folders; each has an id of its own.
+fn read_all(paths: &[PathBuf], course: &Course) -> Result<Vec<Assignment>, Problem> {
+    let mut problems = Vec::new();
+    let mut read: Vec<(PathBuf, Assignment)> = Vec::new();
+    for file in files_among(paths)? {
+        let text = super::input::read_text(&file)?;
+        match read_assignment(&file.to_string_lossy(), &text, course) {
+            Err(found) => problems.extend(found),
+            Ok(assignment) => match read.iter().find(|(_, known)| known.id == assignment.id) {
+                Some((first, _)) => {
+                    return Err(Problem::Input(format!(
+                        "{}: {} has the id `{}` too; every assignment has its own",
+                        named(&file),
+                        named(first),
+                        assignment.id
+                    )));
+                }
+                None => read.push((file, assignment)),
+            },
+        }
+    }
+    if !problems.is_empty() {
+        return Err(Problem::Course(problems));
+    }
+    Ok(read.into_iter().map(|(_, assignment)| assignment).collect())
+}
+
+/// The files named, and those ending in .yaml or .yml of folders, by name.
+fn files_among(paths: &[PathBuf]) -> Result<Vec<PathBuf>, Problem> {
+    let mut files = Vec::new();
+    for path in paths {
+        if !path.is_dir() {
+            files.push(path.clone());
+            continue;
+        }
+        let failed = |source| Problem::File { path: path.clone(), source };
+        let entries = std::fs::read_dir(path).map_err(failed)?;
+        let entries = entries.map(|entry| Ok(entry?.path())).collect::<std::io::Result<Vec<PathBuf>>>();
+        let mut inside: Vec<PathBuf> = entries
+            .map_err(failed)?
+            .into_iter()
+            .filter(|file| file.extension().is_some_and(|ending| ending == "yaml" || ending == "yml"))
+            .collect();
+        if inside.is_empty() {
+            return Err(Problem::Input(format!(
+                "{}: there is no assignment here: no .yaml file",
+                named(path)
+            )));
+        }
+        inside.sort();
+        files.extend(inside);
+    }
+    Ok(files)
+}
+
+/// An assignment on its way out.
+struct Outgoing<'a> {
+    assignment: &'a Assignment,
+    out: PathBuf,
+    folder: AssignedFolder,
 }
 
 fn hand_out(
     course: &Course,
     stands: &Stands,
-    assignment: &Assignment,
+    assignments: &[Assignment],
     arguments: &Arguments,
 ) -> Result<(), Problem> {
-    let out = match &arguments.out {
-        Some(out) => out.clone(),
-        None => Path::new("assigned").join(&assignment.id),
-    };
-    // Before the long work, so that a wrong folder is refused at once.
-    let folder = AssignedFolder::check(&out, arguments.replace)?;
+    // All before the long work, so that a wrong folder is refused at once.
+    let outgoing: Vec<Outgoing> = assignments
+        .iter()
+        .map(|assignment| {
+            let out = match &arguments.out {
+                Some(out) if assignments.len() == 1 => out.clone(),
+                Some(out) => out.join(&assignment.id),
+                None => Path::new("assigned").join(&assignment.id),
+            };
+            let folder = AssignedFolder::check(&out, arguments.replace)?;
+            Ok(Outgoing { assignment, out, folder })
+        })
+        .collect::<Result<_, Problem>>()?;
+    for one in &outgoing {
+        write_out(course, stands, one)?;
+    }
+    print("give each person their folder; collect their slips with `healedhue assign FILE --collect SLIP…`")
+}
+
+fn write_out(
+    course: &Course,
+    stands: &Stands,
+    Outgoing { assignment, out, folder }: &Outgoing,
+) -> Result<(), Problem> {
     let told = |errors: Vec<GenerateError>| impossible(&errors, stands);
     let pools = lesson_pools(course, assignment).map_err(told)?;
     let sets = practice_sets(course, assignment).map_err(told)?;
@@ -90,14 +169,14 @@ fn hand_out(
         visible(&assignment.title),
         assignment.due.in_words(),
         counted(written.pages, "page", "pages"),
-        named(&out)
+        named(out)
     ))?;
     for (person, set) in assignment.people.iter().zip(&sets) {
         let page = out.join(&person.id).join("index.html");
         let exercises = counted(set.exercises.len(), "exercise", "exercises");
         print(format_args!("  {}: {exercises}, {}", visible(&person.name), named(&page)))?;
     }
-    print("give each person their folder; collect their slips with `healedhue assign FILE --collect SLIP…`")
+    Ok(())
 }
 
 impl Handed for AssignmentSlip {
@@ -126,10 +205,28 @@ impl Handed for AssignmentSlip {
     }
 }
 
-/// Marks slips of an assignment.
+/// Marks slips of assignments.
 struct Sets<'c> {
     course: &'c Course,
-    assignment: &'c Assignment,
+    assignments: &'c [Assignment],
+}
+
+impl Sets<'_> {
+    /// The assignment that something belongs to, or why it cannot be marked. One that is collected alone says itself what is not its own.
+    fn assignment(&self, of: &Identity) -> Result<&Assignment, String> {
+        match self.assignments {
+            [only] => Ok(only),
+            all => all.iter().find(|assignment| assignment.id == of.assignment).ok_or_else(|| {
+                let found: String = of.assignment.chars().take(40).collect();
+                format!("this slip belongs to the assignment `{found}`, which is none of those collected")
+            }),
+        }
+    }
+
+    /// The same of a slip that is marked, and so belongs to one.
+    fn known(&self, of: &Identity) -> &Assignment {
+        self.assignment(of).unwrap_or(&self.assignments[0])
+    }
 }
 
 impl Marker for Sets<'_> {
@@ -140,11 +237,14 @@ impl Marker for Sets<'_> {
     fn prepare<'s>(&mut self, _: impl Iterator<Item = &'s AssignmentSlip>) {}
 
     fn mark(&self, slip: &AssignmentSlip) -> Result<SlipMarked, String> {
-        mark_assigned(self.course, self.assignment, slip).map_err(|error| error.to_string())
+        mark_assigned(self.course, self.assignment(&slip.identity)?, slip).map_err(|error| error.to_string())
     }
 
     fn holds(&self, book: &MarkBook, of: &Identity) -> Result<bool, BookError> {
-        book.holds_practice(self.assignment, of)
+        match self.assignment(of) {
+            Ok(assignment) => book.holds_practice(assignment, of),
+            Err(_) => Ok(false),
+        }
     }
 
     fn record(
@@ -154,51 +254,91 @@ impl Marker for Sets<'_> {
         marks: &SlipMarked,
         another: bool,
     ) -> Result<Recorded, BookError> {
-        book.record_practice(self.assignment, marks, another)
+        book.record_practice(self.known(&marks.identity), marks, another)
     }
 }
 
-/// What came back, in JSON.
+/// What came back of an assignment, in JSON.
 #[derive(Serialize)]
 struct CameBack {
     /// In the order of the assignment's people.
     marked: Vec<Marked<SlipMarked>>,
     #[serde(flatten)]
     together: Collected,
+}
+
+/// What came back in all, in JSON: of a single assignment without its id.
+#[derive(Serialize)]
+struct AllBack<'a> {
+    #[serde(flatten)]
+    of: OfOneOrMore<'a>,
     refused: Vec<Refused>,
     passed_over: Vec<Refused>,
 }
 
-fn take_in(course: &Course, assignment: &Assignment, arguments: &Arguments) -> Result<(), Problem> {
+#[derive(Serialize)]
+#[serde(untagged)]
+enum OfOneOrMore<'a> {
+    One(CameBack),
+    More { assignments: Vec<NamedBack<'a>> },
+}
+
+#[derive(Serialize)]
+struct NamedBack<'a> {
+    assignment: &'a str,
+    #[serde(flatten)]
+    back: CameBack,
+}
+
+fn take_in(course: &Course, assignments: &[Assignment], arguments: &Arguments) -> Result<(), Problem> {
     let found = Found::among(&arguments.collect, arguments.json)?;
     let mut book = arguments.book.as_deref().map(open_book).transpose()?;
-    let mut sets = Sets { course, assignment };
+    let mut sets = Sets { course, assignments };
     let counting = Counting { empty: arguments.empty, another: arguments.second_attempt };
-    let (mut marked, mut refused) = (Vec::new(), Vec::new());
+    let (mut all, mut refused) = (Vec::new(), Vec::new());
     Intake::new(&mut sets, &found.slips, book.as_ref(), counting)?.take(book.as_mut(), |path, one| {
         match one {
-            Ok((marks, recorded)) => marked.push(Marked::new(path, recorded, marks)),
+            Ok((marks, recorded)) => all.push(Marked::new(path, recorded, marks)),
             Err(why) => refused.push(tell_refused(path, &why, arguments.json)),
         }
         Ok(())
     })?;
-    marked.sort_by_key(|one| assignment.people.iter().position(|person| person.id == one.marks.person));
-    let together = Collected::of(assignment, marked.iter().map(|one| &one.marks));
-    let passed_over = told_passed_over(&found.passed_over);
-    let came_back = CameBack { marked, together, refused, passed_over };
+    let mut back = Vec::new();
+    for assignment in assignments {
+        let (mut marked, others): (Vec<_>, Vec<_>) =
+            all.into_iter().partition(|one| one.marks.identity.assignment == assignment.id);
+        all = others;
+        marked.sort_by_key(|one| assignment.people.iter().position(|person| person.id == one.marks.person));
+        let together = Collected::of(assignment, marked.iter().map(|one| &one.marks));
+        back.push((assignment, CameBack { marked, together }));
+    }
+    let is_refused = !refused.is_empty();
     let mut out = std::io::stdout().lock();
     if arguments.json {
-        serde_json::to_writer_pretty(&mut out, &came_back).map_err(std::io::Error::from)?;
+        let passed_over = told_passed_over(&found.passed_over);
+        let of = match <[_; 1]>::try_from(back) {
+            Ok([(_, back)]) => OfOneOrMore::One(back),
+            Err(back) => {
+                let back = back.into_iter();
+                let assignments =
+                    back.map(|(assignment, back)| NamedBack { assignment: &assignment.id, back }).collect();
+                OfOneOrMore::More { assignments }
+            }
+        };
+        serde_json::to_writer_pretty(&mut out, &AllBack { of, refused, passed_over })
+            .map_err(std::io::Error::from)?;
         writeln!(out)?;
     } else {
-        write!(out, "{}", told(course, assignment, &came_back))?;
+        for (assignment, back) in &back {
+            write!(out, "{}", told(course, assignment, back))?;
+        }
     }
     out.flush()?;
-    if came_back.refused.is_empty() { Ok(()) } else { Err(Problem::Reported) }
+    if is_refused { Err(Problem::Reported) } else { Ok(()) }
 }
 
 /// The marks in words.
-fn told(course: &Course, assignment: &Assignment, CameBack { marked, together, .. }: &CameBack) -> String {
+fn told(course: &Course, assignment: &Assignment, CameBack { marked, together }: &CameBack) -> String {
     let painter = Painter::new(super::terminal::When::Auto);
     let (all, missing) = (assignment.people.len(), together.missing.len());
     let handed =
@@ -208,13 +348,8 @@ fn told(course: &Course, assignment: &Assignment, CameBack { marked, together, .
         text += &person_told(course, painter, &one.marks);
     }
     if !together.missing.is_empty() {
-        let names: Vec<&str> = together
-            .missing
-            .iter()
-            .filter_map(|id| assignment.person(id))
-            .map(|person| person.name.as_str())
-            .collect();
-        text += &(painter.strong("No slip marked") + "\n" + &wrapped(&visible(&names.join("; ")), 2) + "\n");
+        let names = together.missing.iter().filter_map(|id| assignment.person(id));
+        text += &no_slip_of(painter, names.map(|person| person.name.as_str()));
     }
     if !together.misconceptions.is_empty() {
         text += &(painter.strong("Beliefs that showed") + "\n");

@@ -42,7 +42,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         let cache = arguments.cache.open(&arguments.folder);
         match prove(course, &cache) {
             Ok(made) => proved = Some((course, made)),
-            Err(errors) => diagnostics.extend(errors.iter().map(|error| unsatisfied(error, &loaded.stands))),
+            Err(errors) => diagnostics.extend(unsatisfied(&errors, &loaded.stands)),
         }
         diagnostics.extend(of_papers(course, &cache, &loaded.stands, arguments.papers));
     }

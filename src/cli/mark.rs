@@ -5,6 +5,7 @@
 
 mod export;
 mod keys;
+mod places;
 mod telling;
 
 use super::CourseFolder;
@@ -18,6 +19,7 @@ use super::slips::{Counting, Found, Handed, Intake, Marker, told_passed_over};
 use crate::assess::{BookError, MarkBook, PaperId, Recorded, Slip, SlipError, SlipMarks};
 use export::export;
 use keys::Keys;
+use places::check_exports;
 use std::io::BufWriter;
 use std::path::{Path, PathBuf};
 use telling::Telling;
@@ -49,7 +51,7 @@ pub(super) struct Arguments {
     /// Export all answers of the mark book as CSV.
     #[arg(long, value_name = "FILE", requires = "book")]
     answers_csv: Option<PathBuf>,
-    /// Print JSON: {marked: [...], refused: [{file, why}], passed_over: [{file, why}]}.
+    /// Print JSON: {marked: [...], missing: [ids], refused: [{file, why}], passed_over: [{file, why}]}.
     #[arg(long)]
     json: bool,
     #[command(flatten)]
@@ -121,9 +123,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     } else {
         Found::among(&arguments.slips, arguments.json)?
     };
-    for file in [&arguments.csv, &arguments.answers_csv].into_iter().flatten() {
-        check_place(file).map_err(|source| Problem::File { path: file.clone(), source })?;
-    }
+    check_exports(arguments, &slips)?;
     // Before a mark book is begun: without a course there is nothing to put into one.
     let course = (!slips.is_empty()).then(|| read_quietly(&arguments.folder)).transpose()?;
     let missing = arguments.book.as_ref().filter(|book| slips.is_empty() && !book.exists());
@@ -141,14 +141,20 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         let counting = Counting { empty: arguments.empty, another: arguments.second_attempt };
         let intake = Intake::new(&mut keys, &slips, book.as_ref(), counting)?;
         telling.begin()?;
+        let mut marked_now = Vec::new();
         intake.take(book.as_mut(), |path, marked| match marked {
-            Ok((marks, recorded)) => telling.marked(path, &marks, recorded),
+            Ok((marks, recorded)) => {
+                marked_now.push(marks.paper.clone());
+                telling.marked(path, &marks, recorded)
+            }
             Err(why) => {
                 telling.refused(path, &why);
                 Ok(())
             }
         })?;
-        refused = telling.end(&told_passed_over(&passed_over))?;
+        let missing = keys.missing(&marked_now, book.as_ref());
+        let missing = missing.map_err(|error| Problem::Input(error.to_string()))?;
+        refused = telling.end(&missing, &told_passed_over(&passed_over))?;
     }
     if let Some((book, book_path)) = book.as_ref().zip(arguments.book.as_deref()) {
         for (file, answers) in [(&arguments.csv, false), (&arguments.answers_csv, true)] {

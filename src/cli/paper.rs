@@ -19,7 +19,8 @@ use std::path::PathBuf;
 /// The same course, blueprint, candidate and seed give the same paper, byte for byte, on every machine.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
-    /// Id of the blueprint: the name of a file in lessons/papers, without .yaml.
+    /// Id of the blueprint: the name of a file in lessons/papers; its path will do, too.
+    #[arg(value_parser = blueprint)]
     blueprint: String,
     /// Seed, up to 9007199254740991. Without it, a single paper has the course's seed, and a register one that nobody can foresee.
     #[arg(long, value_name = "N", value_parser = whole::<u64>(0, MOST_SEED))]
@@ -53,6 +54,12 @@ pub(super) struct Arguments {
 
 /// Greatest whole number that JSON carries everywhere.
 const MOST_SEED: u64 = (1 << 53) - 1;
+
+/// The id of a blueprint that is named by its file, or as it is.
+fn blueprint(text: &str) -> Result<String, std::convert::Infallible> {
+    let id = text.strip_suffix(".yaml").map(|path| path.rsplit(['/', '\\']).next().unwrap_or(path));
+    Ok(id.unwrap_or(text).to_owned())
+}
 
 /// Whoever sits a paper alone may be called anything that can be seen.
 fn candidate(text: &str) -> Result<String, String> {

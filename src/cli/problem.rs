@@ -1,6 +1,6 @@
 //! Why a command did not succeed.
 
-use super::lines::{cause, named};
+use super::lines::{cause, counted, named};
 use super::terminal::Painter;
 use crate::assess::visible;
 use crate::course::{Diagnostic, Severity, Stands, report};
@@ -77,18 +77,32 @@ impl Problem {
 
 /// Drills that cannot be satisfied, as problems at the places where they stand.
 pub(super) fn impossible(errors: &[GenerateError], stands: &Stands) -> Problem {
-    Problem::Course(errors.iter().map(|error| unsatisfied(error, stands)).collect())
+    Problem::Course(unsatisfied(errors, stands))
 }
 
 /// What gives a drill exercises that can be proved.
 pub(super) const GIVE_MORE: &str =
     "give other `clients`, `goals` or `bottles`, more `tempts`, fewer `options`, or a smaller `margin`";
 
-/// A drill that cannot be satisfied, as a problem at the place where it stands.
-pub(super) fn unsatisfied(error: &GenerateError, stands: &Stands) -> Diagnostic {
-    let mut diagnostic = stands.diagnostic(&error.stands_at, Severity::Error, error.to_string());
-    diagnostic.help(GIVE_MORE);
-    diagnostic
+/// Drills that cannot be satisfied, as a problem each at the place where it stands: the first exercise that it does not give, and how many more.
+pub(super) fn unsatisfied(errors: &[GenerateError], stands: &Stands) -> Vec<Diagnostic> {
+    let mut drills: Vec<(&GenerateError, usize)> = Vec::new();
+    for error in errors {
+        match drills.iter_mut().find(|(first, _)| first.drill == error.drill) {
+            Some((_, more)) => *more += 1,
+            None => drills.push((error, 0)),
+        }
+    }
+    let told = drills.into_iter().map(|(first, more)| {
+        let what = match more {
+            0 => first.to_string(),
+            _ => format!("{first} (and {} likewise)", counted(more, "more exercise", "more exercises")),
+        };
+        let mut diagnostic = stands.diagnostic(&first.stands_at, Severity::Error, what);
+        diagnostic.help(GIVE_MORE);
+        diagnostic
+    });
+    told.collect()
 }
 
 /// Writes a file whole: into a temporary one beside it, which then takes its place. A file that was there stays as it was if anything

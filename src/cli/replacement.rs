@@ -4,7 +4,7 @@
 //! as it is written. A run that is killed leaves that file, and the lock ends with it: so the next one for the same name knows by name and
 //! lock what is a leftover of ours, and removes it.
 
-use std::fs::{self, File, TryLockError};
+use std::fs::{self, File, Permissions, TryLockError};
 use std::io;
 use std::path::{Path, PathBuf};
 use tempfile::NamedTempFile;
@@ -28,13 +28,37 @@ impl Replacement {
     /// # Errors
     /// When the system refuses.
     pub fn begin(path: &Path) -> io::Result<Self> {
+        Self::begin_with(path, None)
+    }
+
+    /// The same for what is not for its owner alone: it may be read by whoever may read the file it replaces, or any other new file.
+    ///
+    /// # Errors
+    /// When the system refuses.
+    pub fn begin_like_others(path: &Path) -> io::Result<Self> {
+        #[cfg(unix)]
+        let anybody = Some(std::os::unix::fs::PermissionsExt::from_mode(0o666));
+        #[cfg(not(unix))]
+        let anybody = None;
+        let new = Self::begin_with(path, anybody)?;
+        if let Ok(earlier) = fs::metadata(path) {
+            new.file.as_file().set_permissions(earlier.permissions())?;
+        }
+        Ok(new)
+    }
+
+    fn begin_with(path: &Path, permissions: Option<Permissions>) -> io::Result<Self> {
         check_place(path)?;
         let folder = folder_of(path);
         let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
         let prefix = format!("{PREFIX}{name}-");
         tidy(folder, &prefix);
         for _ in 0..MOST_TRIES {
-            let file = tempfile::Builder::new().prefix(&prefix).rand_bytes(RANDOM).tempfile_in(folder)?;
+            let mut builder = tempfile::Builder::new();
+            if let Some(permissions) = &permissions {
+                builder.permissions(permissions.clone());
+            }
+            let file = builder.prefix(&prefix).rand_bytes(RANDOM).tempfile_in(folder)?;
             // Between its beginning and its lock another run may have taken it for a leftover.
             if is_locked(file.as_file()) && file.path().exists() {
                 return Ok(Replacement { file, path: path.to_owned() });

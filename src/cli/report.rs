@@ -111,7 +111,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     print(format_args!("open {} in a browser", named(&arguments.out.join("index.html"))))?;
     if let Some(folder) = &arguments.assign {
         print(format_args!(
-            "{} in {}; hand each out with `healedhue assign FILE`",
+            "{} in {}; hand them out with `healedhue assign FOLDER`",
             counted(assigned, "assignment", "assignments"),
             named(folder)
         ))?;

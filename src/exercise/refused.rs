@@ -31,13 +31,13 @@ pub enum AnswerError {
         count: usize,
     },
     /// Steps are missing or named twice.
-    #[error("an order names each of the {0} steps once")]
+    #[error("an order names each of the {0} steps once, by its letter")]
     NotAnOrder(usize),
     /// A mix outside the limits.
     #[error("{0}")]
     Limits(LimitsError),
     /// Not a number.
-    #[error("the answer is not a number")]
+    #[error("the answer is not a number; write it as `41.5`")]
     NotANumber,
 }
 
@@ -45,7 +45,7 @@ pub enum AnswerError {
 #[derive(Debug, Clone, PartialEq, Error)]
 pub enum LimitsError {
     /// A bottle that the exercise does not offer.
-    #[error("there is no bottle `{bottle}` here; there are {known}")]
+    #[error("there is no bottle `{bottle}` here; there are {known}; write drops as `a5 d1`")]
     NoBottle {
         /// The bottle named.
         bottle: String,
@@ -78,11 +78,11 @@ pub enum LimitsError {
 
 fn asked(form: AskedFor) -> &'static str {
     match form {
-        AskedFor::One => "one option",
-        AskedFor::Several => "every option that holds",
-        AskedFor::Order => "an order",
-        AskedFor::Drops => "whole drops of bottles",
-        AskedFor::Number => "a number",
+        AskedFor::One => "one option: write its letter, such as `B`",
+        AskedFor::Several => "every option that holds: write their letters, such as `A C`",
+        AskedFor::Order => "an order: write the letters in their order, such as `B A C E D`",
+        AskedFor::Drops => "whole drops of bottles: write them as `a5 d1`",
+        AskedFor::Number => "a number: write it as `41.5`",
     }
 }
 

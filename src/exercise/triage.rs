@@ -23,8 +23,7 @@ pub(super) fn attempt(
     mut draw: Attempt,
 ) -> Result<Exercise, Discard> {
     let setting = Setting::draw(course, drill, draw.client, &mut draw.rng).ok_or(Discard::Unresolved)?;
-    let cautions: Vec<&Caution> =
-        setting.client.cautions().filter_map(|id| course.caution(id)).collect();
+    let cautions: Vec<&Caution> = setting.client.cautions().filter_map(|id| course.caution(id)).collect();
     // Where several apply, referring comes before waiting.
     let caution =
         cautions.iter().find(|caution| caution.action == CautionAction::Refer).or(cautions.first()).copied();

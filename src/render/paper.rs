@@ -238,7 +238,7 @@ fn rendered(
     let (page, grid) = (part(&view, "page")?, part(&view, "grid")?);
     // On a sheet steps have no boxes for numbers: what is answered goes on the first page, as letters.
     if view.form.kind == "order" {
-        view.form.how = say!(language, "question-letters-in-order");
+        view.form.how = say!(language, "question-order-letters");
     }
     Ok(Rendered { page, sheet: part(&view, "sheet")?, grid })
 }

@@ -79,6 +79,69 @@ fn slips_are_gathered_as_those_of_papers_are() {
     assert_eq!(files("passed_over"), ["ysolde.json.download"]);
 }
 
+/// A folder of assignments is handed out in one run, and all their slips are collected in one, each with its own.
+#[test]
+fn several_assignments_are_handed_out_and_collected_in_one_run() {
+    let desk = Desk::new();
+    fs::create_dir(desk.path("next")).expect("a folder");
+    let of = |id: &str, people: &str| {
+        WEEK.replace("id: week-three", &format!("id: {id}"))
+            .split("people:")
+            .next()
+            .unwrap_or_default()
+            .to_owned()
+            + "people:\n"
+            + people
+    };
+    let (first, second) = (
+        of("first", "  - {id: tamsel, name: Tamsel Orrick}\n  - {id: bren, name: Bren}\n"),
+        of("second", "  - {id: ysolde, name: Ysolde Fenn}\n"),
+    );
+    fs::write(desk.path("next/first.yaml"), &first).expect("a file");
+    fs::write(desk.path("next/second.yaml"), &second).expect("a file");
+    let assign = |paths: &[&str]| {
+        let mut command = healedhue();
+        command.current_dir(desk.folder.path()).arg("assign").args(paths);
+        command.args(["--course", super::fixture::ROOT]);
+        command
+    };
+    assign(&["next"]).args(["--out", "out"]).assert().success();
+    for page in ["first/tamsel", "first/bren", "second/ysolde"] {
+        assert!(desk.path("out").join(page).join("index.html").is_file(), "{page}");
+    }
+    fs::create_dir(desk.path("slips")).expect("a folder");
+    for (text, id) in [(&first, "tamsel"), (&second, "ysolde")] {
+        let assignment = read_assignment("next.yaml", text, &COURSE).expect("a sound assignment");
+        let person = assignment.person(id).expect("somebody of the assignment");
+        let set = practice_set(&COURSE, &assignment, person).expect("exercises");
+        let answers = set.exercises.iter().map(|exercise| exercise.form.key().to_string()).collect();
+        desk.slip(&format!("slips/{id}.json"), AssignmentSlip::new(set.identity, answers).write());
+    }
+    let collected = assign(&["next/first.yaml", "next/second.yaml"])
+        .args(["--collect", "slips", "--book", "book.sqlite"])
+        .assert()
+        .success();
+    let told = String::from_utf8(collected.get_output().stdout.clone()).expect("UTF-8");
+    assert!(told.contains("1 of 2 people handed in") && told.contains("1 of 1 person handed in"), "{told}");
+    let json =
+        assign(&["next", "--json", "--collect", "slips"]).assert().success().get_output().stdout.clone();
+    let json: serde_json::Value = serde_json::from_slice(&json).expect("JSON");
+    let of = |place: usize| {
+        let one = &json["assignments"][place];
+        (one["assignment"].clone(), one["marked"][0]["person"].clone(), one["missing"].clone())
+    };
+    assert_eq!(of(0), ("first".into(), "tamsel".into(), serde_json::json!(["bren"])));
+    assert_eq!(of(1), ("second".into(), "ysolde".into(), serde_json::json!([])));
+    // A slip of neither is told, and nothing is handed out under one id twice.
+    desk.slip("slips/other.json", perfect("bren").write());
+    assign(&["next", "--collect", "slips"])
+        .assert()
+        .code(1)
+        .stderr(contains("belongs to the assignment `week-three`, which is none of those collected"));
+    fs::write(desk.path("again.yaml"), &first).expect("a file");
+    assign(&["next", "again.yaml"]).assert().code(1).stderr(contains("has the id `first` too"));
+}
+
 #[test]
 fn of_two_slips_of_a_person_that_differ_none_is_chosen_by_its_name() {
     let desk = Desk::new();

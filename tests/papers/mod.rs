@@ -3,6 +3,7 @@
 mod book;
 mod cache;
 mod cases;
+mod exports;
 mod fixture;
 mod handing_in;
 mod keys;

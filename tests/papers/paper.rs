@@ -1,8 +1,9 @@
 //! Papers: the same everywhere, different from seed to seed, equally hard; what is written for a register.
 
 use super::fixture::{BLUEPRINT, POOL, output, pool_of, run, small_course};
-use healedhue::assess::{Key, MarkTables, PaperPool, engine_difficulty};
-use healedhue::exercise::{Proofs, outcome};
+use healedhue::assess::{Key, MarkTables, PaperPool, Person, engine_difficulty};
+use healedhue::exercise::{Action, Proofs, outcome};
+use healedhue::render::PaperPages;
 use predicates::str::contains;
 use proptest::prelude::*;
 use std::collections::{BTreeMap, BTreeSet};
@@ -36,6 +37,8 @@ fn the_program_prints_the_same_bytes_every_time_and_the_key_apart() {
         paper,
         output(run(&["paper", BLUEPRINT, "--seed", "7", "--json"]).env("RAYON_NUM_THREADS", "1"))
     );
+    let file = format!("lessons/papers/{BLUEPRINT}.yaml");
+    assert_eq!(paper, output(&mut run(&["paper", &file, "--seed", "7", "--json"])), "named by its file");
     assert_eq!(paper, POOL.paper_json(&POOL.paper("anybody", 7).unwrap()));
     for word in ["\"credit\"", "\"key\"", "consequence", "misconception", "drill", "difficulty", "margin"] {
         assert!(!paper.contains(word), "{word}");
@@ -260,6 +263,41 @@ fn papers_for_a_register_hold_no_key_and_escape_every_name() {
     write().arg("--replace").assert().code(1).stderr(contains("also holds `notes.txt`"));
     // A site and papers never replace each other.
     run(&["build"]).arg("--out").arg(&out).assert().code(1).stderr(contains("no earlier site of healedhue"));
+}
+
+/// A question about a bottle that is told nowhere would be a riddle about an invented name.
+#[test]
+fn every_bottle_that_a_sheet_names_stands_in_its_table() {
+    let pages = PaperPages::new(&POOL).unwrap();
+    let (mut seen, mut beyond_mixes) = (0, 0);
+    for seed in 0..20 {
+        let paper = POOL.paper("q1", seed).unwrap();
+        let person = Person { id: "q1".to_owned(), name: "Orrin Vell".to_owned() };
+        let sheet = pages.sheet(&paper, &person).unwrap();
+        let (asked, table) = sheet.split_once("<section class=\"sheet-bottles\"").expect("bottles are told");
+        let words: Vec<&str> = asked.split(|c: char| !c.is_alphanumeric()).collect();
+        for bottle in POOL.course.shelf.bottles.iter().filter(|bottle| words.contains(&bottle.name.as_str()))
+        {
+            assert!(
+                table.contains(&format!("<th scope=\"row\">{} ", bottle.name)),
+                "seed {seed}: {}",
+                bottle.name
+            );
+            seen += 1;
+        }
+        let json: serde_json::Value = serde_json::from_str(&POOL.paper_json(&paper)).unwrap();
+        for bottle in json["bottles"].as_array().unwrap() {
+            let name = bottle["name"].as_str().unwrap();
+            assert!(words.contains(&name), "seed {seed}: nothing is asked about {name}");
+        }
+        let asked = paper.questions.iter().map(|picked| &POOL.questions[picked.question]);
+        let places = |action: &Action| matches!(action, Action::Place(_));
+        beyond_mixes += asked
+            .filter(|question| !question.bottles.is_empty())
+            .filter(|question| !question.exercise.form.options().iter().any(|option| places(&option.action)))
+            .count();
+    }
+    assert!(seen > 100 && beyond_mixes > 20, "{seen} {beyond_mixes}");
 }
 
 #[test]

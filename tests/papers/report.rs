@@ -11,7 +11,7 @@ use predicates::prelude::*;
 use predicates::str::contains;
 use rusqlite::Connection;
 use std::borrow::Cow;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::Path;
 
@@ -183,6 +183,64 @@ fn a_book_of_several_sittings_is_reported_whole_or_in_part() {
     )));
 }
 
+/// Everybody's mark stands on the instructor's page as `mark` gave it, and on their own with the pass mark, its error and the sections.
+#[test]
+fn everybody_finds_their_mark_in_the_report() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = |name: &str| folder.path().join(name);
+    slips(&path("slips"), 5, 7);
+    let mut mark = run(&["mark", "--json"]);
+    let marked = output(mark.arg("--book").arg(path("book.sqlite")).arg(path("slips")));
+    let marked: serde_json::Value = serde_json::from_str(&marked).unwrap();
+    let mut report = healedhue();
+    report.args(["report", "--book"]).arg(path("book.sqlite")).arg("--out").arg(path("report"));
+    report.assert().success().stdout(contains(format!("{}: 5 sheets", POOL.blueprint.title)));
+    let read = |name: String| fs::read_to_string(path("report").join(name)).unwrap();
+    let index = read("index.html".to_owned());
+    assert!(index.contains(&format!("<bdi>{}</bdi></h3>", POOL.blueprint.title)));
+    let mut verdicts = BTreeSet::new();
+    for one in marked["marked"].as_array().unwrap() {
+        let (id, number) =
+            (one["paper"]["candidate"].as_str().unwrap(), |key: &str| one[key].as_f64().unwrap());
+        let verdict = match (one["passed"].as_bool().unwrap(), one["close"].as_bool().unwrap()) {
+            (true, true) => "passed, closely",
+            (true, false) => "passed",
+            (false, true) => "not passed, closely",
+            (false, false) => "not passed",
+        };
+        verdicts.insert(verdict);
+        let sections = one["sections"].as_array().unwrap();
+        let credits: String = sections
+            .iter()
+            .map(|section| {
+                format!("<td class=\"number\">{:.0}</td>", section["credit"].as_f64().unwrap() * 100.0)
+            })
+            .collect();
+        let row = index
+            .lines()
+            .find(|line| line.contains(&format!("people/id-{id}.html")) && line.contains(verdict))
+            .unwrap_or_else(|| panic!("a row of {id}"));
+        let told = format!("<td class=\"number\">{:.1}%</td>", number("total"));
+        assert!(row.contains(&told) && row.contains(&format!(">{verdict}</td>{credits}</tr>")), "{row}");
+        let own = read(format!("people/id-{id}.html"));
+        let bound = format!(
+            "(pass mark {:.1}%, standard error {:.1})",
+            number("pass_mark"),
+            number("standard_error")
+        );
+        assert!(own.contains(&bound) && own.contains(&format!("{:.1}%", number("total"))), "{id}: {bound}");
+        for section in sections {
+            let earned = format!(
+                "{} {:.0}%",
+                section["title"].as_str().unwrap(),
+                section["credit"].as_f64().unwrap() * 100.0
+            );
+            assert!(own.contains(&earned), "{id}: {earned}");
+        }
+    }
+    assert!(verdicts.len() > 1, "{verdicts:?}");
+}
+
 #[test]
 fn what_is_no_book_is_refused_in_a_line() {
     let folder = tempfile::tempdir().unwrap();
@@ -204,6 +262,9 @@ fn what_is_no_book_is_refused_in_a_line() {
     refused("missing.sqlite", "there is no mark book here");
     assert!(!path("missing.sqlite").exists(), "none is begun");
     refused("notes.txt", "no mark book of healedhue");
+    // What a first run leaves that is killed before anything is recorded.
+    fs::write(path("nothing.sqlite"), "").unwrap();
+    refused("nothing.sqlite", "nothing is recorded in this mark book yet");
     drop(MarkBook::open(&path("later.sqlite")).unwrap());
     let later = Connection::open(path("later.sqlite")).unwrap();
     later.pragma_update(None, "user_version", 99).unwrap();
@@ -234,6 +295,8 @@ fn a_report_leads_to_assignments() {
     let mut assigned: BTreeMap<String, Vec<String>> = BTreeMap::new();
     for (name, text) in files(&path("next")).iter().filter(|file| file.0.ends_with(".yaml")) {
         let text = std::str::from_utf8(text).unwrap();
+        // Another term's sets are others, in their folder as in the mark book.
+        assert!(name.starts_with("next-2026-03-14-"), "{name}");
         let assignment = healedhue::course::read_assignment(name, text, course).unwrap();
         assert_eq!(assignment.due.to_string(), "2026-03-14");
         for person in &assignment.people {
@@ -245,7 +308,7 @@ fn a_report_leads_to_assignments() {
     let mut command = healedhue();
     command.args(["report", "--due", "2026-03-14", "--book"]).arg(path("book.sqlite"));
     command.arg("--assign").arg(path("next")).arg("--out").arg(path("report"));
-    command.assert().success().stdout(contains("hand each out with `healedhue assign FILE`"));
+    command.assert().success().stdout(contains("hand them out with `healedhue assign FOLDER`"));
     for person in told["people"].as_array().unwrap() {
         let mut wanted: Vec<&str> = person["next"]
             .as_array()

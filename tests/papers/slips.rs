@@ -1,7 +1,7 @@
 //! Slips: marked from the kept key or from a paper made again, refused in a line each, never in the way of others.
 
 use super::fixture::{BLUEPRINT, POOL, filled, healedhue, output, run, write};
-use healedhue::assess::{PaperId, Slip, SlipTime};
+use healedhue::assess::{PaperId, Slip, SlipError, SlipTime};
 use proptest::prelude::*;
 use serde_json::Value;
 use std::fs;
@@ -101,6 +101,27 @@ fn marks_are_the_same_with_the_kept_key_and_without() {
     }
 }
 
+/// Who is on the register and has no slip marked, in this run or in the book, is named at the end.
+#[test]
+fn who_has_not_handed_in_is_named() {
+    let sitting = Sitting::new();
+    let mark = |slips: &[usize], more: &[&str]| {
+        let mut command = run(&["mark"]);
+        command.args(slips.iter().map(|&slip| &sitting.slips[slip])).args(more);
+        output(command.current_dir(sitting.folder.path()).args(["--course", env!("CARGO_MANIFEST_DIR")]))
+    };
+    let told = mark(&[0, 1], &["--keys", "sitting"]);
+    assert!(told.ends_with("\nNo slip marked\n  Perrin Ash; Aldra Moor\n2 marked, 0 refused\n"), "{told}");
+    let json = mark(&[0, 1], &["--keys", "sitting", "--json"]);
+    let json: Value = serde_json::from_str(&json).unwrap();
+    assert_eq!(json["missing"], serde_json::json!(["q3", "q4"]));
+    mark(&[2], &["--keys", "sitting", "--book", "book.sqlite"]);
+    let told = mark(&[0, 1], &["--register", "people.csv", "--book", "book.sqlite"]);
+    assert!(told.contains("No slip marked\n  Aldra Moor\n"), "{told}");
+    assert!(!mark(&[0, 3], &["--keys", "sitting", "--book", "book.sqlite"]).contains("No slip marked"));
+    assert!(!mark(&[0, 1], &[]).contains("No slip marked"), "without a register nobody is known");
+}
+
 #[test]
 fn a_slip_of_right_answers_earns_everything_and_an_empty_one_nothing() {
     let folder = tempfile::tempdir().unwrap();
@@ -132,6 +153,27 @@ fn a_slip_is_read_in_every_encoding_an_editor_writes() {
     let big: Vec<u8> = marked.encode_utf16().flat_map(u16::to_be_bytes).collect();
     for bytes in [marked.into_bytes(), little, big] {
         assert_eq!(Slip::read(&bytes).as_ref(), Ok(&slip));
+    }
+}
+
+/// A code that came by mail is saved with what stands around it.
+#[test]
+fn a_code_is_found_in_a_mail() {
+    let slip = filled(&POOL, &POOL.paper("q1", 3).unwrap(), 2);
+    let code = slip.code();
+    let lines: Vec<&str> =
+        code.as_bytes().chunks(72).map(|line| std::str::from_utf8(line).unwrap()).collect();
+    for mail in [
+        format!("Hello, here is my code:\n\n{code}\n"),
+        format!("{}\n\nBest wishes\nOrrin", lines.join("\n")),
+        lines.iter().map(|line| format!("> {line}\r\n")).collect::<String>() + "> Best wishes\r\n",
+        format!("See below.\n{}", lines.iter().map(|line| format!(">> {line}\n")).collect::<String>()),
+    ] {
+        assert_eq!(Slip::read(mail.as_bytes()).as_ref(), Ok(&slip), "{mail}");
+    }
+    for cut in (20..code.len() - 1).step_by(7) {
+        let told = Slip::read(format!("Here:\n{}", &code[..cut]).as_bytes()).unwrap_err();
+        assert_eq!(told, SlipError::CodeCutShort, "{cut}");
     }
 }
 

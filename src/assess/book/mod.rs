@@ -33,6 +33,9 @@ pub enum BookError {
     /// There is none.
     #[error("there is no mark book here")]
     Missing,
+    /// A first run was killed before anything was recorded.
+    #[error("nothing is recorded in this mark book yet")]
+    Empty,
     /// Its tables do not fit together.
     #[error("this mark book is damaged: {0} of its rows belong to no result; nothing was changed")]
     Damaged(usize),
@@ -46,7 +49,7 @@ pub enum BookError {
     Later(i32),
     /// The person has handed in something else for this paper or assignment.
     #[error(
-        "another slip of this person for this {} is in the book already, as attempt {attempt} with {total:.1}% of 100; that one stays \
+        "another slip of this person for this {} is in the book already, as attempt {attempt} with {total:.1}%; that one stays \
          (--second-attempt records this one too)",
         kind.of()
     )]

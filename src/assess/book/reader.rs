@@ -88,8 +88,11 @@ impl BookReader {
     /// The selected results as a cohort. The same results give the same cohort, in whatever order they were recorded.
     ///
     /// # Errors
-    /// [`BookError::Nothing`] where the selection finds nothing, and others where the book cannot be read.
+    /// [`BookError::Empty`] where nothing was ever recorded, [`BookError::Nothing`] where the selection finds nothing, and others where the book cannot be read.
     pub fn cohort(&self, selection: &Selection) -> Result<Cohort, BookError> {
+        if self.version == 0 {
+            return Err(BookError::Empty);
+        }
         let mut results = self.results(selection)?;
         let selects = !selection.blueprints.is_empty() || !selection.seeds.is_empty();
         if results.is_empty() && selects {

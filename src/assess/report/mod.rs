@@ -25,7 +25,7 @@ pub use input::{
 };
 pub use items::{ItemEntry, ItemKind};
 pub use misconceptions::{MOST_TOLD, MisconceptionEntry, Reread};
-pub use papers::{PaperEntry, Place};
+pub use papers::{PaperEntry, Place, SectionCredit, SectionName};
 pub use people::{MOST_NEXT, Next, PersonEntry, PersonSkill, SheetEntry, SkillEntry, Standing};
 pub use words::unreliable;
 
@@ -69,7 +69,7 @@ pub fn report(cohort: &Cohort, course: &Course) -> Result<Report, CohortError> {
     let checked = cohort.checked()?;
     let items = items::items(&checked, course);
     let skills = people::skills(&checked, course);
-    let papers = papers::papers(&checked);
+    let papers = papers::papers(&checked, course);
     let misconceptions = misconceptions::of_cohort(&checked, course);
     let people = people::people(&checked, course, &skills, &items.measures);
     let mut report = Report {

@@ -7,6 +7,7 @@
 use super::input::{Checked, Sheet, SheetMark};
 use crate::assess::items::{Answer, Candidate, Item, Reliability, Sitting, reliability};
 use crate::assess::standard::{Certainty, decide};
+use crate::course::Course;
 use serde::Serialize;
 use std::collections::{BTreeMap, HashMap};
 
@@ -15,6 +16,10 @@ use std::collections::{BTreeMap, HashMap};
 pub struct PaperEntry {
     /// Id of the blueprint.
     pub blueprint: String,
+    /// Its title; the id where the course does not know it.
+    pub title: String,
+    /// Titles of the sections in the order of the paper, by id.
+    pub sections: Vec<SectionName>,
     /// Sheets handed in.
     pub sheets: usize,
     /// The places of the paper, in order.
@@ -44,16 +49,62 @@ pub struct Place {
     pub number: usize,
 }
 
+/// A section of a paper.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct SectionName {
+    /// Its id.
+    pub id: String,
+    /// Its title; the id where the course does not know it.
+    pub title: String,
+}
+
+/// What a section earned on one sheet.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct SectionCredit {
+    /// Which.
+    #[serde(flatten)]
+    pub section: SectionName,
+    /// Mean credit, 0 to 1.
+    pub credit: f64,
+}
+
+/// What sections of a sheet earned, in the order of its answers; none of a sheet without sections.
+pub(super) fn section_credits(sheet: &Sheet, course: &Course) -> Vec<SectionCredit> {
+    let mut sums: Vec<(&str, f64, usize)> = Vec::new();
+    for answer in sheet.answers.iter().filter(|answer| !answer.section.is_empty()) {
+        match sums.iter_mut().find(|sum| sum.0 == answer.section) {
+            Some(sum) => (sum.1, sum.2) = (sum.1 + answer.credit, sum.2 + 1),
+            None => sums.push((&answer.section, answer.credit, 1)),
+        }
+    }
+    sums.into_iter()
+        .map(|(id, sum, count)| SectionCredit {
+            section: section_name(course, &sheet.paper.blueprint, id),
+            credit: (sum / count as f64).clamp(0.0, 1.0),
+        })
+        .collect()
+}
+
+fn section_name(course: &Course, blueprint: &str, id: &str) -> SectionName {
+    let known = course.blueprint(blueprint).and_then(|known| known.sections.iter().find(|own| own.id == id));
+    SectionName { id: id.to_owned(), title: known.map_or(id, |section| &section.title).to_owned() }
+}
+
+/// The title of a blueprint; the id where the course does not know it, as of an assignment.
+pub(super) fn title_of(course: &Course, blueprint: &str) -> String {
+    course.blueprint(blueprint).map_or(blueprint, |known| &known.title).to_owned()
+}
+
 /// One entry a blueprint, by id.
-pub(super) fn papers(checked: &Checked) -> Vec<PaperEntry> {
+pub(super) fn papers(checked: &Checked, course: &Course) -> Vec<PaperEntry> {
     let mut by_blueprint: BTreeMap<&str, Vec<&Sheet>> = BTreeMap::new();
     for sheet in checked.cohort.sheets.iter().filter(|sheet| !sheet.practice) {
         by_blueprint.entry(&sheet.paper.blueprint).or_default().push(sheet);
     }
-    by_blueprint.into_iter().map(|(blueprint, sheets)| paper(blueprint, &sheets)).collect()
+    by_blueprint.into_iter().map(|(blueprint, sheets)| paper(blueprint, &sheets, course)).collect()
 }
 
-fn paper(blueprint: &str, sheets: &[&Sheet]) -> PaperEntry {
+fn paper(blueprint: &str, sheets: &[&Sheet], course: &Course) -> PaperEntry {
     let mut places: Vec<Place> = Vec::new();
     let mut known: HashMap<(&str, usize), usize> = HashMap::new();
     let candidates: Vec<Candidate> = sheets
@@ -86,8 +137,16 @@ fn paper(blueprint: &str, sheets: &[&Sheet]) -> PaperEntry {
         .filter_map(|mark| Some((mark.pass_mark?, decide(mark.total, mark.pass_mark?, mark.standard_error))))
         .collect();
     let first = decided.first().map(|decision| decision.0);
+    let mut sections: Vec<SectionName> = Vec::new();
+    for place in places.iter().filter(|place| !place.section.is_empty()) {
+        if sections.iter().all(|known| known.id != place.section) {
+            sections.push(section_name(course, blueprint, &place.section));
+        }
+    }
     PaperEntry {
         blueprint: blueprint.to_owned(),
+        title: title_of(course, blueprint),
+        sections,
         sheets: sheets.len(),
         reliability: reliability(&in_order(items, candidates)),
         places,

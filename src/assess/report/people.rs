@@ -4,7 +4,7 @@
 use super::input::{Checked, Sheet};
 use super::items::SheetMeasure;
 use super::misconceptions::{Beliefs, MisconceptionEntry, Reread, of_person};
-use super::papers::percent_of;
+use super::papers::{SectionCredit, percent_of, section_credits, title_of};
 use super::words;
 use crate::assess::cohort::{self, Interval, SkillAnswer, SkillMean};
 use crate::assess::standard::{Decision, decide};
@@ -78,6 +78,8 @@ pub struct SheetEntry {
     pub practice: bool,
     /// Id of the blueprint, or of the assignment.
     pub blueprint: String,
+    /// Title of the blueprint; the id where the course does not know it.
+    pub title: String,
     /// Which attempt, from 1.
     pub attempt: u32,
     /// Answers that count.
@@ -86,6 +88,12 @@ pub struct SheetEntry {
     pub score: f64,
     /// The mark in percent: as given, or the mean credit; `None` without answers.
     pub percent: Option<f64>,
+    /// What passes, in percent.
+    pub pass_mark: Option<f64>,
+    /// Standard error of the mark, in percent.
+    pub mark_error: Option<f64>,
+    /// What each section earned, in the order of the paper.
+    pub sections: Vec<SectionCredit>,
     /// Minutes it took, as the page told.
     pub minutes: Option<f64>,
     /// Passed or not; `None` without a pass mark. In JSON in words.
@@ -260,7 +268,10 @@ impl Making<'_, '_> {
         PersonEntry {
             id: id.to_owned(),
             name: name.to_owned(),
-            sheets: sheets.iter().map(|&at| sheet_entry(of(at), self.measures.get(at))).collect(),
+            sheets: sheets
+                .iter()
+                .map(|&at| sheet_entry(of(at), self.course, self.measures.get(at)))
+                .collect(),
             mean: (count > 0).then(|| (credit / count as f64).clamp(0.0, 1.0)),
             misconceptions: of_person(self.checked, &self.beliefs, self.course, sheets),
             nothing_next: next.is_empty().then(|| words::nothing_next(count, &self.course.language)),
@@ -308,16 +319,20 @@ fn in_words<S: Serializer>(decision: &Option<Decision>, serializer: S) -> Result
     decision.map(|decision| decision.to_string()).serialize(serializer)
 }
 
-fn sheet_entry(sheet: &Sheet, measure: Option<&SheetMeasure>) -> SheetEntry {
+fn sheet_entry(sheet: &Sheet, course: &Course, measure: Option<&SheetMeasure>) -> SheetEntry {
     let decided =
         |mark: &super::SheetMark| mark.pass_mark.map(|pass| decide(mark.total, pass, mark.standard_error));
     SheetEntry {
         practice: sheet.practice,
         blueprint: sheet.paper.blueprint.clone(),
+        title: title_of(course, &sheet.paper.blueprint),
         attempt: sheet.paper.attempt,
         answers: sheet.answers.len(),
         score: sheet.answers.iter().map(|answer| answer.credit).sum(),
         percent: percent_of(sheet),
+        pass_mark: sheet.mark.and_then(|mark| mark.pass_mark),
+        mark_error: sheet.mark.and_then(|mark| mark.standard_error),
+        sections: section_credits(sheet, course),
         minutes: sheet.seconds.map(|seconds| f64::from(seconds) / 60.0),
         decision: sheet.mark.as_ref().and_then(decided),
         measure: measure.and_then(|measure| measure.measure),

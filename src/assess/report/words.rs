@@ -125,7 +125,7 @@ pub(super) fn summary(report: &Report, language: &Language) -> Vec<String> {
 
 /// A paper in a sentence.
 fn paper(paper: &PaperEntry, language: &Language) -> String {
-    let sheets = say!(language, "report-paper-sheets", blueprint = &paper.blueprint, count = paper.sheets);
+    let sheets = say!(language, "report-paper-sheets", blueprint = &paper.title, count = paper.sheets);
     let mut marks = vec![sheets];
     if let Some(mean) = paper.mean {
         marks.push(say!(language, "report-paper-mean", mean = language.decimal(mean, 0)));

@@ -10,7 +10,9 @@ use crate::assess::counted::counted;
 use crate::assess::paper::PaperId;
 use crate::json;
 use base64::Engine;
-use base64::engine::general_purpose::URL_SAFE_NO_PAD;
+use base64::alphabet::URL_SAFE;
+use base64::engine::general_purpose::{GeneralPurpose, NO_PAD, URL_SAFE_NO_PAD};
+use serde::de::IgnoredAny;
 use serde::{Deserialize, Serialize};
 
 /// Form of the time on a slip.
@@ -19,6 +21,8 @@ const TIME_FORM: &str = "healedhue-time-1";
 const MOST_SECONDS: u32 = crate::course::bounds::MINUTES.most as u32 * 60;
 /// How a slip to copy begins.
 const CODE: &str = "healedhue-slip:";
+/// Reads codes; of words that follow one a letter may be left over that is no whole byte.
+const LENIENT: GeneralPurpose = GeneralPurpose::new(&URL_SAFE, NO_PAD.with_decode_allow_trailing_bits(true));
 
 /// What a candidate hands in.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -120,18 +124,18 @@ impl Slip {
     /// [`SlipError`] where it is none.
     pub fn read(bytes: &[u8]) -> Result<Self, SlipError> {
         let text = text_on(bytes)?;
-        match text.strip_prefix(CODE) {
-            Some(code) => {
-                let code: String = code.chars().filter(|c| !c.is_whitespace()).collect();
-                let json = URL_SAFE_NO_PAD.decode(code).map_err(|_| SlipError::CodeCutShort)?;
-                let json = String::from_utf8(json).map_err(|_| SlipError::CodeCutShort)?;
-                Slip::of_json(&json).map_err(|error| match error {
-                    SlipError::EndsEarly(_) => SlipError::CodeCutShort,
-                    other => other,
-                })
-            }
-            None => Slip::of_json(&text),
+        if text.starts_with(['{', '[']) || serde_json::from_str::<IgnoredAny>(&text).is_ok() {
+            return Slip::of_json(&text);
         }
+        // The code may stand in a mail, with words before and after it.
+        let Some((_, code)) = text.split_once(CODE) else {
+            return Err(SlipError::NotASlip(format!("there is no code in it (it begins `{CODE}`)")));
+        };
+        let json = decoded(code)?;
+        Slip::of_json(&json).map_err(|error| match error {
+            SlipError::EndsEarly(_) => SlipError::CodeCutShort,
+            other => other,
+        })
     }
 
     /// Digest of the answers, spaces around them left out: slips that answer alike have the same.
@@ -157,6 +161,26 @@ impl Slip {
             _ => Ok(slip),
         }
     }
+}
+
+/// The slip in a code: its letters across line breaks and the `>` of quoted mail. Words may follow it that consist of such letters, too; what
+/// they come to is left out, since it stands after the end of the slip's object.
+fn decoded(code: &str) -> Result<String, SlipError> {
+    let mut letters: String = code
+        .chars()
+        .filter(|c| !c.is_whitespace() && *c != '>')
+        .take_while(|c| c.is_ascii_alphanumeric() || ['-', '_'].contains(c))
+        .collect();
+    if letters.len() % 4 == 1 {
+        letters.pop();
+    }
+    let mut bytes = LENIENT.decode(letters).map_err(|_| SlipError::CodeCutShort)?;
+    let mut values = serde_json::Deserializer::from_slice(&bytes).into_iter::<IgnoredAny>();
+    if matches!(values.next(), Some(Ok(_))) {
+        let end = values.byte_offset();
+        bytes.truncate(end);
+    }
+    String::from_utf8(bytes).map_err(|_| SlipError::CodeCutShort)
 }
 
 /// FNV-1a of 32 bits (Fowler, Noll and Vo) over the identity and the answers, a line each: what `site/paper.js` reckons too.

@@ -5,7 +5,7 @@
 use super::super::lines::named;
 use super::super::problem::Problem;
 use super::super::replacement::{Replacement, folder_of};
-use crate::assess::{EXPORT_HEAD, MarkBook};
+use crate::assess::{BYTE_ORDER_MARK, EXPORT_HEAD, MarkBook};
 use std::fs::{self, File};
 use std::io::{BufWriter, Read, Write};
 use std::path::Path;
@@ -22,8 +22,9 @@ pub(super) fn export(
     let failed = |source| Problem::File { path: path.to_owned(), source };
     tidy_earlier(folder_of(path));
     tidy_earlier(folder_of(book_path));
-    let mut new = Replacement::begin(path).map_err(failed)?;
+    let mut new = Replacement::begin_like_others(path).map_err(failed)?;
     let mut out = BufWriter::new(new.file());
+    out.write_all(BYTE_ORDER_MARK).map_err(failed)?;
     let written = if answers { book.answers_csv(&mut out) } else { book.results_csv(&mut out) };
     written.map_err(|error| Problem::Input(format!("{}: {error}", named(path))))?;
     out.flush().map_err(failed)?;
@@ -47,8 +48,10 @@ fn tidy_earlier(folder: &Path) {
     }
 }
 
-fn is_export(path: &Path) -> bool {
+/// Whether a file begins as exports do, those of earlier versions too, which had no byte order mark.
+pub(super) fn is_export(path: &Path) -> bool {
+    let most = BYTE_ORDER_MARK.len() + EXPORT_HEAD.len();
     let mut head = Vec::new();
-    let read = File::open(path).and_then(|file| file.take(EXPORT_HEAD.len() as u64).read_to_end(&mut head));
-    read.is_ok() && head == EXPORT_HEAD
+    let read = File::open(path).and_then(|file| file.take(most as u64).read_to_end(&mut head));
+    read.is_ok() && head.strip_prefix(BYTE_ORDER_MARK).unwrap_or(&head).starts_with(EXPORT_HEAD)
 }

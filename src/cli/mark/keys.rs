@@ -7,7 +7,8 @@ use super::super::paper::folder::{FORM, RECORD, SittingRecord, TABLES, key_path}
 use super::super::problem::Problem;
 use super::super::progress::pool_of;
 use crate::assess::{
-    Key, MarkTable, MarkTables, PaperId, PaperPool, Register, Slip, SlipMarks, mark_slip, read_kept,
+    BookError, Key, MarkBook, MarkTable, MarkTables, PaperId, PaperPool, Register, Slip, SlipMarks,
+    mark_slip, read_kept,
 };
 use crate::course::Course;
 use std::borrow::Cow;
@@ -106,6 +107,32 @@ impl<'c> Keys<'c> {
         };
         marks.name = self.people.as_ref().and_then(|people| people.get(&paper.candidate)).cloned();
         Ok(marks)
+    }
+
+    /// Ids and names of those on the register of whom nothing was marked, neither now nor, where there is a book, before; by id. None where nobody
+    /// said who may hand in, or the slips that were marked are of several sittings.
+    pub fn missing(
+        &self,
+        marked: &[PaperId],
+        book: Option<&MarkBook>,
+    ) -> Result<Vec<(String, String)>, BookError> {
+        let (Some(people), Some(sitting)) = (&self.people, marked.first()) else { return Ok(Vec::new()) };
+        let is_same = |paper: &PaperId| {
+            (&paper.course, &paper.blueprint, paper.seed)
+                == (&sitting.course, &sitting.blueprint, sitting.seed)
+        };
+        if !marked.iter().all(is_same) {
+            return Ok(Vec::new());
+        }
+        let handed: HashSet<&String> = marked.iter().map(|paper| &paper.candidate).collect();
+        let mut missing = BTreeMap::new();
+        for (id, name) in people.iter().filter(|(id, _)| !handed.contains(id)) {
+            let paper = PaperId { candidate: id.clone(), ..sitting.clone() };
+            if !book.map(|book| book.holds(&paper)).transpose()?.unwrap_or(false) {
+                missing.insert(id.clone(), name.clone());
+            }
+        }
+        Ok(missing.into_iter().collect())
     }
 
     /// A kept key, as it was written.

@@ -1,8 +1,8 @@
 //! Marks as they are told: lines for people, one JSON document for programs.
 
 use super::super::problem::Problem;
-use super::super::slips::{Marked, Refused, tell_refused};
-use super::super::terminal::wrapped;
+use super::super::slips::{Marked, Refused, no_slip_of, tell_refused};
+use super::super::terminal::{Painter, When, wrapped};
 use crate::assess::{Recorded, SlipMarks, visible};
 use std::io::{self, ErrorKind, Write};
 use std::path::Path;
@@ -61,18 +61,27 @@ impl<W: Write> Telling<W> {
         self.refused.push(tell_refused(path, why, self.json));
     }
 
-    /// Ends, and tells what was passed over; gives how many slips were refused.
-    pub fn end(&mut self, passed_over: &[Refused]) -> Result<usize, Problem> {
+    /// Ends, and tells of whom there is no slip and what was passed over; gives how many slips were refused.
+    pub fn end(&mut self, missing: &[(String, String)], passed_over: &[Refused]) -> Result<usize, Problem> {
         let (marked, refused) = (self.marked, std::mem::take(&mut self.refused));
         if self.json {
             self.tell(|out| {
-                write!(out, "\n], \"refused\": ")?;
+                write!(out, "\n], \"missing\": ")?;
+                let ids: Vec<&String> = missing.iter().map(|(id, _)| id).collect();
+                serde_json::to_writer_pretty(&mut *out, &ids)?;
+                write!(out, ", \"refused\": ")?;
                 serde_json::to_writer_pretty(&mut *out, &refused)?;
                 write!(out, ", \"passed_over\": ")?;
                 serde_json::to_writer_pretty(&mut *out, passed_over)?;
                 writeln!(out, "}}")
             })?;
         } else {
+            // A single slip is somebody's own, told in full; who else has handed in is no question then.
+            if !self.whole && !missing.is_empty() {
+                let text =
+                    no_slip_of(Painter::new(When::Auto), missing.iter().map(|(_, name)| name.as_str()));
+                self.tell(|out| out.write_all(text.as_bytes()))?;
+            }
             let passed = match passed_over.len() {
                 0 => String::new(),
                 count => format!(", {count} passed over"),
@@ -106,7 +115,7 @@ fn line(marks: &SlipMarks, recorded: Option<Recorded>) -> String {
         .map(|section| format!("{} {:.0}%", section.id, section.credit * 100.0))
         .collect();
     format!(
-        "{who}: {:.1}% of 100, pass mark {:.1}% with a standard error of {:.1}: {verdict}{blank}{close}{book}; {}",
+        "{who}: {:.1}%, pass mark {:.1}% with a standard error of {:.1}: {verdict}{blank}{close}{book}; {}",
         marks.total,
         marks.pass_mark,
         marks.standard_error,

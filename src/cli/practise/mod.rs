@@ -17,7 +17,7 @@ use super::terminal::{Painter, When, width, wrapped};
 use super::whole;
 use crate::assess::knowledge::{MOST_STEPS, Parameters, Progress, Seconds};
 use crate::assess::session::{Session, minutes_of};
-use crate::course::{Course, Drill, Lesson, Stands, load};
+use crate::course::{Course, Drill, Lesson, Stands, load, nearest, quoted};
 use crate::exercise::{Answer, Choice, Exercise};
 use crate::say;
 use clock::Clock;
@@ -103,19 +103,28 @@ fn seed_of_the_clock() -> u64 {
         .map_or(0, |since| since.as_nanos() as u64)
 }
 
+/// What is said of an id that the course does not have.
+fn unknown(what: &str, id: &str, known: &[&str]) -> Problem {
+    let all = known.join(", ");
+    Problem::Use(match nearest(id, known.iter().copied()) {
+        Some(meant) => format!("there is no {what} {}; did you mean `{meant}`? There are: {all}", quoted(id)),
+        None => format!("there is no {what} {}; there are: {all}", quoted(id)),
+    })
+}
+
 /// The drills that the arguments leave.
 fn chosen<'c>(course: &'c Course, arguments: &Arguments) -> Result<Vec<(&'c Lesson, &'c Drill)>, Problem> {
     if let Some(id) = &arguments.lesson
         && course.lesson(id).is_none()
     {
         let known: Vec<&str> = course.lessons().map(|(_, lesson)| lesson.id.as_str()).collect();
-        return Err(Problem::Use(format!("there is no lesson `{id}`; there are: {}", known.join(", "))));
+        return Err(unknown("lesson", id, &known));
     }
     if let Some(id) = &arguments.skill
         && !course.skills.iter().any(|skill| &skill.id == id)
     {
         let known: Vec<&str> = course.skills.iter().map(|skill| skill.id.as_str()).collect();
-        return Err(Problem::Use(format!("there is no skill `{id}`; there are: {}", known.join(", "))));
+        return Err(unknown("skill", id, &known));
     }
     let drills: Vec<_> = course
         .drills()
@@ -274,6 +283,10 @@ impl Sitting<'_> {
             let line = String::from_utf8_lossy(&line).trim().to_lowercase();
             if line == "q" {
                 return Ok(Asked::Ended);
+            }
+            if line == "?" {
+                write!(out, "{}", self.telling.bottles(exercise))?;
+                continue;
             }
             let marked = Answer::read(&exercise.form, &line)
                 .and_then(|answer| self.session.answer(exercise, &answer, self.clock.now()));

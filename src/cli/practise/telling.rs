@@ -3,7 +3,7 @@
 use super::super::terminal::{Painter, wrapped};
 use crate::colour::{Lab, Srgb};
 use crate::course::{Client, Course};
-use crate::exercise::{Answer, Case, Choice, Exercise, Form, outcome};
+use crate::exercise::{Answer, Case, Choice, Exercise, Form, bottles_named, outcome};
 use crate::healing::Appearance;
 use crate::language::Language;
 use crate::say;
@@ -25,6 +25,37 @@ impl Telling<'_> {
         }
         text += &(wrapped(&exercise.ask, 0) + "\n");
         text + &self.offered(exercise)
+    }
+
+    /// What is in the bottles that an exercise names.
+    pub fn bottles(&self, exercise: &Exercise) -> String {
+        let (language, shelf) = (&self.course.language, &self.course.shelf);
+        let named = bottles_named(self.course, exercise);
+        if named.is_empty() {
+            return wrapped(&say!(language, "terminal-no-bottle"), 2) + "\n";
+        }
+        let told = named.iter().filter_map(|id| shelf.bottle(id)).map(|bottle| {
+            let whole: f64 = bottle.recipe.iter().map(|(_, amount)| amount).sum();
+            let mut recipe = bottle.recipe.clone();
+            recipe.sort_by(|(_, one), (_, other)| other.total_cmp(one));
+            let contents: Vec<String> = recipe
+                .iter()
+                .map(|&(place, amount)| {
+                    let share = language.decimal(100.0 * amount / whole, 0);
+                    say!(language, "terminal-colourant", id = &shelf.colourants[place].id, share = share)
+                })
+                .collect();
+            let contents = contents.join(", ");
+            let said = say!(
+                language,
+                "terminal-bottle",
+                name = &bottle.name,
+                about = &bottle.about,
+                contents = contents
+            );
+            wrapped(&said, 2) + "\n"
+        });
+        told.collect()
     }
 
     fn case(&self, case: &Case, client: &Client) -> String {

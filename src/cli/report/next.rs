@@ -30,10 +30,10 @@ pub(super) fn assignments(report: &Report, course: &Course, due: Date) -> Assign
             .filter_map(|lesson| order.iter().position(|id| *id == lesson.id))
             .collect();
         let lessons: Vec<&str> = wanted.iter().map(|&place| order[place]).collect();
-        let alone = text("next-0", due, &lessons, &[(&person.id, &person.name)]);
+        let alone = text(&id_of(due, 0), due, &lessons, &[(&person.id, &person.name)]);
         if lessons.is_empty() {
             left_out.push(format!("{}: there is nothing to practise", person.id));
-        } else if let Err(problems) = read_assignment("next-0.yaml", &alone, course) {
+        } else if let Err(problems) = read_assignment("next.yaml", &alone, course) {
             let why = problems.first().map_or_else(String::new, |problem| problem.message.clone());
             left_out.push(format!("{}: {why}", person.id));
         } else {
@@ -44,7 +44,7 @@ pub(super) fn assignments(report: &Report, course: &Course, due: Date) -> Assign
     for (lessons, people) in &groups {
         let lessons: Vec<&str> = lessons.iter().map(|&place| order[place]).collect();
         for some in people.chunks(MOST_PEOPLE) {
-            let id = format!("next-{}", files.len() + 1);
+            let id = id_of(due, files.len() + 1);
             let text = text(&id, due, &lessons, some);
             files.push((format!("{id}.yaml"), text));
         }
@@ -52,11 +52,17 @@ pub(super) fn assignments(report: &Report, course: &Course, due: Date) -> Assign
     Assignments { files, left_out }
 }
 
+/// The day is part of the id, so that the next term's sets are others than this one's, in folders and in the mark book.
+fn id_of(due: Date, number: usize) -> String {
+    format!("next-{due}-{number}")
+}
+
 /// An assignment as YAML; texts are quoted as in JSON, which YAML reads alike.
 fn text(id: &str, due: Date, lessons: &[&str], people: &[(&str, &str)]) -> String {
     let quoted = |text: &str| serde_json::to_string(text).unwrap_or_default();
     let mut text = format!(
-        "id: {id}\ntitle: What to practise next\ndue: {due}\nlessons: [{}]\npeople:\n",
+        "id: {id}\ntitle: What to practise next, by {}\ndue: {due}\nlessons: [{}]\npeople:\n",
+        due.in_words(),
         lessons.join(", ")
     );
     for (id, name) in people {

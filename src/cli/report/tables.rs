@@ -3,9 +3,9 @@
 //! Text that a spreadsheet would take for a formula gets an apostrophe before it (OWASP, CSV injection);
 //! numbers are written to the last digit.
 
-use crate::assess::guarded;
 use crate::assess::items::rasch::Fit;
 use crate::assess::report::{MisconceptionEntry, Report};
+use crate::assess::{BYTE_ORDER_MARK, guarded};
 use crate::cli::problem::Problem;
 
 /// A cell.
@@ -79,7 +79,7 @@ struct Table(Vec<&'static str>, Vec<Vec<Cell>>);
 
 fn written(table: &Table) -> Result<Vec<u8>, Problem> {
     let failed = |error: csv::Error| Problem::Print(std::io::Error::other(error));
-    let mut writer = csv::Writer::from_writer(Vec::new());
+    let mut writer = csv::Writer::from_writer(BYTE_ORDER_MARK.to_vec());
     writer.write_record(&table.0).map_err(failed)?;
     for row in &table.1 {
         let cells = row.iter().map(|cell| match cell {

@@ -8,7 +8,7 @@ mod rivals;
 mod telling;
 
 pub(super) use files::Found;
-pub(super) use telling::{Marked, Refused, tell_refused, told_passed_over};
+pub(super) use telling::{Marked, Refused, no_slip_of, tell_refused, told_passed_over};
 
 use super::lines::named;
 use super::problem::Problem;

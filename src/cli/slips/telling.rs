@@ -1,6 +1,7 @@
 //! What every command says of slips: those refused, what was passed over, and marks in JSON.
 
 use super::super::lines::{named, note};
+use super::super::terminal::{Painter, wrapped};
 use super::files::PassedOver;
 use crate::assess::{Recorded, visible};
 use serde::Serialize;
@@ -41,6 +42,12 @@ pub(in crate::cli) fn tell_refused(path: &Path, why: &str, json: bool) -> Refuse
         note(format_args!("refused: {}: {why}", named(path)));
     }
     Refused { file: path.display().to_string(), why }
+}
+
+/// Names those of whom no slip was marked.
+pub(in crate::cli) fn no_slip_of<'n>(painter: Painter, names: impl Iterator<Item = &'n str>) -> String {
+    let names = names.collect::<Vec<_>>().join("; ");
+    painter.strong("No slip marked") + "\n" + &wrapped(&visible(&names), 2) + "\n"
 }
 
 /// Names what was passed over, a line each; of very many the first, and how many more there are.

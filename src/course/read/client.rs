@@ -95,8 +95,7 @@ fn read_skin(node: &Node, reader: &mut Reader) -> Option<(Phototype, Undertone, 
 
 fn read_health(node: &Node, reader: &mut Reader) -> Option<HealthNote> {
     let mut fields = Fields::of(node, "a health answer", &["caution", "note"], reader)?;
-    let caution =
-        fields.key("caution").is_some().then(|| fields.reference("caution", Thing::Caution).value);
+    let caution = fields.key("caution").is_some().then(|| fields.reference("caution", Thing::Caution).value);
     Some(HealthNote { caution, note: fields.text("note").value })
 }
 

@@ -157,7 +157,10 @@ impl Pages<'_> {
                         .collect();
                     exercises += views.len();
                     for view in views.iter_mut().filter(|view| view.health_first) {
-                        let tells = view.case.as_ref().is_some_and(|case| case.health.iter().any(|answer| answer.caution.is_some()));
+                        let tells = view
+                            .case
+                            .as_ref()
+                            .is_some_and(|case| case.health.iter().any(|answer| answer.caution.is_some()));
                         view.health_first = tells || !health_is_said;
                         health_is_said = true;
                     }

@@ -6,11 +6,14 @@ use super::frame::Frame;
 use super::items::{ItemView, ReviseView, item_view, revise_view, tabled};
 use super::person::{LessonView, NameView};
 use super::plot::{Range, Scatter, bar};
-use super::said::{NONE, number, of, percent, range};
+use super::said::{NONE, mark_in_words, number, of, percent, range};
 use super::shown::shown;
 use super::{HOME, MOST_ON_PAGE, Pages};
-use crate::assess::items::Coefficient;
-use crate::assess::report::{MisconceptionEntry, PaperEntry, PersonEntry, SkillEntry, Standing, unreliable};
+use crate::assess::items::{Coefficient, FEWEST_ANSWERS};
+use crate::assess::report::{
+    MisconceptionEntry, PaperEntry, PersonEntry, SheetEntry, SkillEntry, Standing, unreliable,
+};
+use crate::assess::standard::{Certainty, Decision};
 use crate::language::Language;
 use crate::say;
 use serde::Serialize;
@@ -30,6 +33,10 @@ struct CohortPage {
     misconceptions: Vec<BeliefView>,
     revise: Vec<ReviseView>,
     items: Vec<ItemView>,
+    /// Answers from which on an item is judged.
+    fewest_answers: usize,
+    /// Whether any page told a time.
+    timed: bool,
     /// Items whose distractor tables are left out.
     tables_left_out: usize,
     scatter: Option<Scatter>,
@@ -40,10 +47,27 @@ struct CohortPage {
 
 #[derive(Serialize)]
 struct PaperView {
-    blueprint: String,
+    title: String,
     anchor: String,
     facts: Vec<(String, String)>,
     marks: Vec<BarRow>,
+    /// Titles of the sections, in the order of the columns.
+    sections: Vec<String>,
+    people: Vec<MarkRow>,
+    /// How many sheets are left out of these.
+    left_out: usize,
+}
+
+/// A sheet with its mark.
+#[derive(Serialize)]
+struct MarkRow {
+    person: NameView,
+    attempt: Option<u32>,
+    mark: String,
+    /// Passed, close or not, in a word or two.
+    verdict: String,
+    close: bool,
+    sections: Vec<String>,
 }
 
 /// A row of counts with a bar.
@@ -124,12 +148,7 @@ impl Pages<'_> {
             extent: extent(language, report.people.len(), sheets, report.papers.len(), practice),
             summary: report.summary.clone(),
             notes: report.notes.clone(),
-            papers: report
-                .papers
-                .iter()
-                .enumerate()
-                .map(|(at, paper)| paper_view(language, at, paper))
-                .collect(),
+            papers: report.papers.iter().enumerate().map(|(at, paper)| self.paper_view(at, paper)).collect(),
             skills: report
                 .skills
                 .iter()
@@ -151,6 +170,8 @@ impl Pages<'_> {
                 .enumerate()
                 .map(|(at, item)| item_view(language, at, item, tabled.contains(&at)))
                 .collect(),
+            fewest_answers: FEWEST_ANSWERS,
+            timed: report.items.iter().any(|item| item.median_seconds.is_some()),
             tables_left_out: report.items.iter().filter(|item| !item.options.is_empty()).count()
                 - tabled.len(),
             scatter: Scatter::new(language, &report.items),
@@ -159,6 +180,69 @@ impl Pages<'_> {
             exact_errors: report.exact_errors,
         };
         self.page(HOME, "report.html", context)
+    }
+
+    fn paper_view(&self, at: usize, paper: &PaperEntry) -> PaperView {
+        let language = &self.language;
+        let most = paper.marks.iter().copied().max().unwrap_or(0);
+        let marks = paper.marks.iter().enumerate().map(|(at, &count)| {
+            let label = say!(language, "report-mark-range", low = at * 10, high = at * 10 + 10);
+            let holds_pass = paper.pass_mark.is_some_and(|mark| ((mark / 10.0) as usize).min(9) == at);
+            BarRow {
+                title: say!(language, "report-mark-bar", range = &label, count = count),
+                length: bar(count, most),
+                note: if holds_pass { say!(language, "report-pass-mark") } else { String::new() },
+                label,
+                count,
+            }
+        });
+        let people = self.marks_of(paper);
+        PaperView {
+            title: shown(&paper.title),
+            anchor: format!("paper_{}", at + 1),
+            facts: facts(language, paper),
+            marks: if paper.mean.is_some() { marks.collect() } else { Vec::new() },
+            sections: paper.sections.iter().map(|section| shown(&section.title)).collect(),
+            left_out: paper.sheets - people.len(),
+            people,
+        }
+    }
+
+    /// Everybody's mark on a paper, by name; of too many those nearest to the pass mark, or with the least where there is none.
+    fn marks_of(&self, paper: &PaperEntry) -> Vec<MarkRow> {
+        let people = &self.report.people;
+        let mut sheets: Vec<(usize, &SheetEntry)> = people
+            .iter()
+            .enumerate()
+            .flat_map(|(at, person)| person.sheets.iter().map(move |sheet| (at, sheet)))
+            .filter(|(_, sheet)| !sheet.practice && sheet.blueprint == paper.blueprint)
+            .collect();
+        if sheets.len() > MOST_ON_PAGE {
+            let distance = |sheet: &SheetEntry| {
+                sheet.percent.map_or(f64::INFINITY, |mark| (mark - sheet.pass_mark.unwrap_or(0.0)).abs())
+            };
+            sheets.sort_by(|one, other| distance(one.1).total_cmp(&distance(other.1)));
+            sheets.truncate(MOST_ON_PAGE);
+            sheets.sort_by_key(|(at, sheet)| (*at, sheet.attempt));
+        }
+        sheets
+            .into_iter()
+            .map(|(at, sheet)| MarkRow {
+                person: self.name(&people[at], &self.paths[at], HOME),
+                attempt: (sheet.attempt > 1).then_some(sheet.attempt),
+                mark: sheet.percent.map_or(NONE.to_owned(), |mark| mark_in_words(&self.language, mark)),
+                verdict: sheet.decision.map_or(NONE.to_owned(), |decision| verdict(&self.language, decision)),
+                close: sheet.decision.is_some_and(|decision| decision.certainty == Certainty::WithinOneError),
+                sections: paper
+                    .sections
+                    .iter()
+                    .map(|section| {
+                        let own = sheet.sections.iter().find(|own| own.section.id == section.id);
+                        own.map_or(NONE.to_owned(), |own| number(&self.language, own.credit * 100.0, 0))
+                    })
+                    .collect(),
+            })
+            .collect()
     }
 
     /// Everybody by name; of too many those with the least credit.
@@ -301,10 +385,22 @@ fn coefficient(language: &Language, coefficient: Option<Coefficient>) -> Option<
     })
 }
 
+/// What was decided, in a word or two.
+fn verdict(language: &Language, decision: Decision) -> String {
+    let close = decision.certainty == Certainty::WithinOneError;
+    let id = match (decision.passed, close) {
+        (true, false) => "report-passed",
+        (true, true) => "report-passed-closely",
+        (false, false) => "report-not-passed",
+        (false, true) => "report-not-passed-closely",
+    };
+    language.say(id, &[])
+}
+
 /// Name and value of each fact about a paper.
 fn facts(language: &Language, paper: &PaperEntry) -> Vec<(String, String)> {
     let reliability = &paper.reliability;
-    let share = |mark: f64| say!(language, "report-percent", number = number(language, mark, 1));
+    let share = |mark: f64| mark_in_words(language, mark);
     let mut facts = vec![
         (say!(language, "report-fact-sheets"), paper.sheets.to_string()),
         (say!(language, "report-fact-questions"), reliability.items.to_string()),
@@ -340,24 +436,6 @@ fn facts(language: &Language, paper: &PaperEntry) -> Vec<(String, String)> {
         facts.push((say!(language, "report-fact-left-out"), words));
     }
     facts
-}
-
-fn paper_view(language: &Language, at: usize, paper: &PaperEntry) -> PaperView {
-    let facts = facts(language, paper);
-    let most = paper.marks.iter().copied().max().unwrap_or(0);
-    let marks = paper.marks.iter().enumerate().map(|(at, &count)| {
-        let label = say!(language, "report-mark-range", low = at * 10, high = at * 10 + 10);
-        let holds_pass = paper.pass_mark.is_some_and(|mark| ((mark / 10.0) as usize).min(9) == at);
-        BarRow {
-            title: say!(language, "report-mark-bar", range = &label, count = count),
-            length: bar(count, most),
-            note: if holds_pass { say!(language, "report-pass-mark") } else { String::new() },
-            label,
-            count,
-        }
-    });
-    let marks = if paper.mean.is_some() { marks.collect() } else { Vec::new() };
-    PaperView { blueprint: shown(&paper.blueprint), anchor: format!("paper_{}", at + 1), facts, marks }
 }
 
 fn skill_view(language: &Language, at: usize, skill: &SkillEntry) -> SkillView {

@@ -1,10 +1,10 @@
 //! Drills and questions on the instructor's page. Entry points: [`item_view`], [`revise_view`], [`tabled`].
 
-use super::plot::bar;
+use super::plot::bar_of_share;
 use super::said::{NONE, number, percent};
 use super::shown::shown;
-use crate::assess::items::OptionRow;
 use crate::assess::items::rasch::Fit;
+use crate::assess::items::{FEWEST_ANSWERS, OptionRow};
 use crate::assess::report::{ItemEntry, ItemKind};
 use crate::language::Language;
 use crate::say;
@@ -85,7 +85,6 @@ pub(super) fn item_view(language: &Language, at: usize, item: &ItemEntry, is_tab
             (square, None) => number(language, square, 2),
         })
     };
-    let most = item.options.iter().map(|option| option.chosen).max().unwrap_or(0);
     ItemView {
         number: at + 1,
         kind: kind(language, item.kind),
@@ -122,6 +121,9 @@ pub(super) fn item_view(language: &Language, at: usize, item: &ItemEntry, is_tab
         time: item.median_seconds.map_or(NONE.to_owned(), clock),
         verdict: match (item.revise.is_empty(), item.limits.is_empty()) {
             (false, _) => say!(language, "report-look"),
+            (true, false) if is_too_few(item) => {
+                say!(language, "report-too-few", answers = item.classical.answers)
+            }
             (true, false) => item.limits.join("; "),
             (true, true) => say!(language, "report-fine"),
         },
@@ -129,9 +131,14 @@ pub(super) fn item_view(language: &Language, at: usize, item: &ItemEntry, is_tab
             .options
             .iter()
             .filter(|_| is_tabled)
-            .map(|option| option_view(language, option, most))
+            .map(|option| option_view(language, option))
             .collect(),
     }
+}
+
+/// Whether an item has too few answers to be judged.
+pub(super) fn is_too_few(item: &ItemEntry) -> bool {
+    item.classical.answers < FEWEST_ANSWERS
 }
 
 /// Seconds as minutes and seconds: 1:30.
@@ -152,7 +159,7 @@ pub(super) fn tabled(items: &[ItemEntry]) -> BTreeSet<usize> {
 /// Distractor tables on the page, but for those of items to revise. The CSV has all.
 const MOST_TABLES: usize = 60;
 
-fn option_view(language: &Language, option: &OptionRow, most: usize) -> OptionView {
+fn option_view(language: &Language, option: &OptionRow) -> OptionView {
     OptionView {
         label: option.label.clone(),
         key: option.key,
@@ -160,6 +167,6 @@ fn option_view(language: &Language, option: &OptionRow, most: usize) -> OptionVi
         chosen: option.chosen,
         share: option.share.map_or(NONE.to_owned(), |share| percent(language, share)),
         rest: option.mean_rest.map_or(NONE.to_owned(), |share| percent(language, share)),
-        length: (option.chosen > 0).then(|| bar(option.chosen, most)),
+        length: option.share.filter(|_| option.chosen > 0).map(bar_of_share),
     }
 }

@@ -5,7 +5,7 @@ use super::super::output::SiteFile;
 use super::super::plan::href;
 use super::frame::Frame;
 use super::plot::Range;
-use super::said::{number, percent, range};
+use super::said::{mark_in_words, number, percent, range};
 use super::shown::shown;
 use super::{EVERYBODY, Pages};
 use crate::assess::report::{MisconceptionEntry, PersonEntry, PersonSkill, Reread, SheetEntry, Standing};
@@ -32,10 +32,12 @@ struct PersonPage {
 #[derive(Serialize)]
 struct SheetView {
     kind: String,
-    blueprint: String,
+    title: String,
     attempt: Option<u32>,
     /// Answers, mark and what was decided, in a row.
     result: String,
+    /// What each section earned, in a row; empty where a sheet has none.
+    sections: String,
 }
 
 #[derive(Serialize)]
@@ -131,9 +133,10 @@ impl Pages<'_> {
                     } else {
                         say!(language, "report-paper")
                     },
-                    blueprint: shown(&sheet.blueprint),
+                    title: shown(&sheet.title),
                     attempt: (sheet.attempt > 1).then_some(sheet.attempt),
                     result: result(language, sheet),
+                    sections: sections(language, sheet),
                 })
                 .collect(),
             next: person
@@ -220,11 +223,29 @@ impl Pages<'_> {
 /// What came of a sheet.
 fn result(language: &Language, sheet: &SheetEntry) -> String {
     let answers = say!(language, "report-answers", count = sheet.answers);
-    let mark = sheet.percent.map(|mark| say!(language, "report-percent", number = number(language, mark, 0)));
-    let decision = sheet.decision.map(|decision| decided(language, decision));
+    let mark = sheet.percent.map(|mark| mark_in_words(language, mark));
+    let decision = sheet.decision.zip(sheet.pass_mark).map(|(decision, pass_mark)| {
+        let (decision, mark) = (decided(language, decision), number(language, pass_mark, 1));
+        match sheet.mark_error {
+            Some(error) => {
+                let error = number(language, error, 1);
+                say!(language, "report-decided-with-error", decision = decision, mark = mark, error = error)
+            }
+            None => say!(language, "report-decided", decision = decision, mark = mark),
+        }
+    });
     let took =
         sheet.minutes.map(|minutes| say!(language, "report-took", minutes = number(language, minutes, 0)));
     [Some(answers), mark, decision, took].into_iter().flatten().collect::<Vec<_>>().join(", ")
+}
+
+/// What the sections of a sheet earned.
+fn sections(language: &Language, sheet: &SheetEntry) -> String {
+    let all = sheet.sections.iter().map(|own| {
+        let (title, credit) = (shown(&own.section.title), percent(language, own.credit));
+        say!(language, "report-section-earned", section = title, credit = credit)
+    });
+    all.collect::<Vec<_>>().join("; ")
 }
 
 fn decided(language: &Language, decision: Decision) -> String {

@@ -1,7 +1,8 @@
 //! Where things lie in the drawings of a report. All are drawn in the page's ink: what differs, differs in shape.
 //!
-//! Entry points: [`Range`] and [`bar`] for a row of a table, [`Scatter`] for items by facility and discrimination.
+//! Entry points: [`Range`], [`bar`] and [`bar_of_share`] for a row of a table, [`Scatter`] for items by facility and discrimination.
 
+use super::items::is_too_few;
 use super::said::{number, percent};
 use crate::assess::cohort::Interval;
 use crate::assess::items::{DISCRIMINATION_LEAST, FACILITY_LEAST, FACILITY_MOST};
@@ -67,6 +68,11 @@ pub(super) fn bar(count: usize, most: usize) -> String {
     format!("{:.1}", 194.0 * count as f64 / most.max(1) as f64)
 }
 
+/// Length of a bar of a share, likewise.
+pub(super) fn bar_of_share(share: f64) -> String {
+    format!("{:.1}", 194.0 * share.clamp(0.0, 1.0))
+}
+
 /// Items by facility (across) and discrimination (up).
 #[derive(Debug, Serialize)]
 pub(super) struct Scatter {
@@ -88,6 +94,8 @@ struct Point {
     y: String,
     /// To be looked at again: a square instead of a circle.
     revise: bool,
+    /// Answered too seldom to be judged: a small, pale circle.
+    too_few: bool,
     /// Its number in the table.
     number: usize,
     /// Whether the number is drawn: for a few only, lest they lie over each other.
@@ -136,6 +144,7 @@ impl Scatter {
                     x: x(facility),
                     y: y(discrimination),
                     revise: !item.revise.is_empty(),
+                    too_few: is_too_few(item),
                     number,
                     numbered: !item.revise.is_empty() && flagged <= MOST_NUMBERS,
                 })

@@ -14,6 +14,11 @@ pub(super) fn number(language: &Language, value: f64, decimals: usize) -> String
     format!("{sign}{}", language.decimal(value.abs(), decimals))
 }
 
+/// A mark, with the decimal by which it may pass or not.
+pub(super) fn mark_in_words(language: &Language, mark: f64) -> String {
+    say!(language, "report-percent", number = number(language, mark, 1))
+}
+
 /// A share in whole percent.
 pub(super) fn percent(language: &Language, share: f64) -> String {
     say!(language, "report-percent", number = number(language, share * 100.0, 0))
