@@ -118,7 +118,7 @@ fn the_goals_of_brows_are_believable_on_the_skins_of_those_who_have_them() {
         let bare = Light::D65.lab_of(&scene.bare());
         for id in client.further_goals.iter().chain([&client.goal]) {
             let tone = Reading::of(course.goal(id).unwrap().lab, bare).tone;
-            let says_so = ["cool", "black"].iter().any(|word| id.contains(word));
+            let says_so = ["cool", "black", "ash"].iter().any(|word| id.contains(word));
             if !matches!(tone, Tone::Neutral | Tone::Warm) && !(tone == Tone::Ashy && says_so) {
                 cold.push(format!("{}: {id} is {tone:?}", client.id));
             }

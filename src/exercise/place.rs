@@ -141,12 +141,10 @@ impl Place {
         self.clues.iter().all(|clue| self.holds(*clue, key, wrong))
     }
 
-    /// The same, where it is enough that the key is between the wrong colours or the lightest, as it shall be; the darkest, which few draws allow,
-    /// may be any.
+    /// The same, where it is enough that the key is between the wrong colours or not, as it shall be: either end may stand for the other.
     pub fn is_about_had_by(&self, key: Looks, wrong: &[Looks]) -> bool {
         let is_between = |darker: usize| darker > 0 && darker < wrong.len();
-        let is_about =
-            || self.darker == 0 || is_between(self.darker) == is_between(less(key, wrong, lightness));
+        let is_about = || is_between(self.darker) == is_between(less(key, wrong, lightness));
         self.clues.iter().all(|clue| match clue {
             Clue::Lightness => is_about(),
             _ => self.holds(*clue, key, wrong),
@@ -217,21 +215,18 @@ fn length_of_mix(
 ) -> usize {
     let last = options.max(1) - 1;
     let end = |is_longest: bool| if is_longest { last } else { 0 };
-    let alone_is_longest = wording == Wording::Full;
     let is_alone = behind < of_kind;
-    // At which end the only one of its kind is, if there is one.
-    let taken = match of_kind {
-        1 => Some(alone_is_longest),
-        _ if of_kind == last => Some(!alone_is_longest),
-        _ => None,
-    };
-    let is_odd = (of_kind == 1 && is_alone) || (of_kind == last && !is_alone);
-    match taken {
-        Some(taken) if is_odd => end(taken),
-        // The only one of its kind it is in 2 of n(n - 1) cases; (n - 2) in n shall be of middle length.
-        _ if options > 2 && below(rng, options + 1) < last => 1 + below(rng, options - 2),
-        Some(taken) => end(!taken),
-        None => end(below(rng, 2) == 1),
+    let (alone_is_one, mix_is_one) = (of_kind == 1, of_kind == last);
+    let is_only = if is_alone { alone_is_one } else { mix_is_one };
+    // The only one of its kind it is in 2 of n(n - 1) cases; (n - 2) in n shall be of middle length.
+    if !is_only && options > 2 && below(rng, options + 1) < last {
+        return 1 + below(rng, options - 2);
+    }
+    // The end that those of its kind have, where that of the others has one alone or it is alone itself.
+    if is_only || alone_is_one || mix_is_one {
+        end(is_alone == (wording == Wording::Full))
+    } else {
+        end(below(rng, 2) == 1)
     }
 }
 
@@ -471,7 +466,7 @@ mod tests {
         }
     }
 
-    /// Where it is enough to be between others or the lightest, the darkest may stand for the lightest, and any for the darkest.
+    /// Where it is enough to be between others or not, either end may stand for the other.
     #[test]
     fn about_may_be_enough() {
         let wrong = [light(40.0), light(52.0)];
@@ -482,7 +477,7 @@ mod tests {
             })
         };
         assert_eq!(about(30.0), [(true, true), (false, false), (false, true)]);
-        assert_eq!(about(45.0), [(false, true), (true, true), (false, false)]);
+        assert_eq!(about(45.0), [(false, false), (true, true), (false, false)]);
         assert_eq!(about(60.0), [(false, true), (false, false), (true, true)]);
     }
 }
