@@ -119,7 +119,12 @@ fn the_goals_of_brows_are_believable_on_the_skins_of_those_who_have_them() {
         for id in client.further_goals.iter().chain([&client.goal]) {
             let tone = Reading::of(course.goal(id).unwrap().lab, bare).tone;
             let says_so = ["cool", "black", "ash"].iter().any(|word| id.contains(word));
-            if !matches!(tone, Tone::Neutral | Tone::Warm) && !(tone == Tone::Ashy && says_so) {
+            let is_believable = match tone {
+                Tone::Neutral | Tone::Warm => true,
+                Tone::Ashy => says_so,
+                _ => false,
+            };
+            if !is_believable {
                 cold.push(format!("{}: {id} is {tone:?}", client.id));
             }
         }

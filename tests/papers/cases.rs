@@ -42,7 +42,7 @@ fn every_question_of_a_case_is_about_its_client_or_about_nobody() {
     }
     // Of the last case not everybody may be worked on, and not nobody.
     let last = carried.last().expect("a case");
-    let waits = |client: &usize| !POOL.course.clients[*client].cautions().next().is_none();
+    let waits = |client: &usize| POOL.course.clients[*client].cautions().next().is_some();
     assert!(last.keys().any(waits) && !last.keys().all(waits));
 }
 

@@ -270,7 +270,7 @@ fn remedy(told: &Told) -> Result<Option<Held>, String> {
     let options = told.exercise.form.options();
     let Answer::One(key) = told.exercise.form.key() else { return Err("no option is right".to_owned()) };
     let kind = &options[key].action;
-    if !told.client.cautions().next().is_none() {
+    if told.client.cautions().next().is_some() {
         require(*kind == Action::Refer, || "a caution does not decide".to_owned())?;
         let earns = options.iter().filter(|option| option.mark.credit > 0.0).count();
         return require(earns == 1, || "something unsafe earns credit".to_owned()).map(|()| None);
