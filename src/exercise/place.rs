@@ -439,8 +439,8 @@ mod tests {
         assert_eq!(fits(1, true, &[]), [0], "nothing to be told from");
     }
 
-    /// Texts of mixes are as often the shortest, the longest or neither, though the only one of its kind is never of middle length; and in neither
-    /// wording is the key a bottle alone oftener than in the other.
+    /// Texts of mixes are as often the shortest, the longest or neither, though the only one of its kind is never of middle length and nothing
+    /// takes its end from it.
     #[test]
     fn a_mix_is_of_each_length_equally_often() {
         for options in [2, 3, 4, 5] {

@@ -79,6 +79,15 @@ impl Bottle {
     pub fn is_meant_for(&self, site: Site) -> bool {
         self.sites.is_empty() || self.sites.contains(&site)
     }
+
+    /// Share of each colourant in the recipe, by its place on the shelf, the most first; all of them add up to 1.
+    pub fn shares(&self) -> Vec<(usize, f64)> {
+        let whole: f64 = self.recipe.iter().map(|(_, amount)| amount).sum();
+        let mut shares: Vec<(usize, f64)> =
+            self.recipe.iter().map(|&(place, amount)| (place, amount / whole)).collect();
+        shares.sort_by(|(_, one), (_, other)| other.total_cmp(one));
+        shares
+    }
 }
 
 /// Amounts of colourants, by their place on the shelf, in rising order of place, none zero.

@@ -245,14 +245,10 @@ fn rendered(
 
 fn bottle_view(course: &Course, bottle: &Bottle) -> BottleView {
     let shelf = &course.shelf;
-    let whole: f64 = bottle.recipe.iter().map(|(_, amount)| amount).sum();
-    let mut recipe = bottle.recipe.clone();
-    recipe.sort_by(|(_, one), (_, other)| other.total_cmp(one));
-    let contents: Vec<String> = recipe
-        .iter()
-        .map(|&(place, amount)| {
-            format!("{} {}", colour_index(&shelf.colourants[place].id), percent(amount / whole))
-        })
+    let contents: Vec<String> = bottle
+        .shares()
+        .into_iter()
+        .map(|(place, share)| format!("{} {}", colour_index(&shelf.colourants[place].id), percent(share)))
         .collect();
     BottleView {
         name: bottle.name.clone(),

@@ -35,13 +35,11 @@ impl Telling<'_> {
             return wrapped(&say!(language, "terminal-no-bottle"), 2) + "\n";
         }
         let told = named.iter().filter_map(|id| shelf.bottle(id)).map(|bottle| {
-            let whole: f64 = bottle.recipe.iter().map(|(_, amount)| amount).sum();
-            let mut recipe = bottle.recipe.clone();
-            recipe.sort_by(|(_, one), (_, other)| other.total_cmp(one));
-            let contents: Vec<String> = recipe
-                .iter()
-                .map(|&(place, amount)| {
-                    let share = language.decimal(100.0 * amount / whole, 0);
+            let contents: Vec<String> = bottle
+                .shares()
+                .into_iter()
+                .map(|(place, share)| {
+                    let share = language.decimal(100.0 * share, 0);
                     say!(language, "terminal-colourant", id = &shelf.colourants[place].id, share = share)
                 })
                 .collect();

@@ -210,10 +210,8 @@ impl Pages<'_> {
         let language = &self.course.language;
         let whole_paint = || say!(language, "bottles-whole");
         let shelf = &self.course.shelf;
-        let whole: f64 = bottle.recipe.iter().map(|(_, amount)| amount).sum();
-        let mut recipe: Vec<(&Colourant, f64)> =
-            bottle.recipe.iter().map(|&(place, amount)| (&shelf.colourants[place], amount / whole)).collect();
-        recipe.sort_by(|(_, one), (_, other)| other.total_cmp(one));
+        let recipe: Vec<(&Colourant, f64)> =
+            bottle.shares().into_iter().map(|(place, share)| (&shelf.colourants[place], share)).collect();
         let contents = recipe.iter().map(|&(colourant, share)| ContentView {
             colourant: if colourant.class == ColourantClass::Mixture {
                 Link::new(whole_paint(), format!("#{}", bottle.id))
