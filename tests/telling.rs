@@ -3,10 +3,12 @@
 //! Each way of guessing is tried on a hundred exercises or more of each family, and on many more by the test that is left out of ordinary runs, which prints
 //! a table. How often it is right is compared with chance by the exact distribution of a sum of unequal chances (a third where there are three
 //! options, a quarter where there are four). A guess that is right too seldom tells as much as one that is right too often.
+//!
+//! The same holds for questions that an author wrote, whose options bear signs of their own: a comma, a hedge, a reason, an "and".
 
 use crate::demo::course;
 use healedhue::colour::{Lab, difference};
-use healedhue::course::{Drill, Family, Lesson};
+use healedhue::course::{Asked, Drill, Family, Lesson};
 use healedhue::exercise::{Action, Answer, Choice, Exercise, Form, generate};
 use rayon::prelude::*;
 use std::collections::BTreeMap;
@@ -28,13 +30,13 @@ fn many(family: Family) -> u32 {
         Family::Bottle => 4,
         Family::Remedy => 6,
         Family::Triage => 60,
-        // No option to guess at, or written by an author.
+        // No option to guess at, or written by an author: those are looked at below, each once.
         Family::Drops | Family::Sequence | Family::Recall => 0,
     }
 }
 
 /// The option that alone is the most by a measure.
-fn most(options: &[Choice], measure: impl Fn(&Choice) -> f64) -> Option<usize> {
+fn most<T>(options: &[T], measure: impl Fn(&T) -> f64) -> Option<usize> {
     let measured: Vec<f64> = options.iter().map(measure).collect();
     let best = measured.iter().copied().fold(f64::NEG_INFINITY, f64::max);
     let mut at = (0..measured.len()).filter(|&at| measured[at] == best);
@@ -281,5 +283,170 @@ fn nothing_betrays_the_key(made: &[Exercise], are_many: bool) {
     println!("{told}");
     assert!(tried.len() >= 50, "{told}");
     assert!(tried.values().all(|(_, chances)| chances.len() >= 20), "{told}");
+    assert!(betrayed.is_empty(), "{}", betrayed.join("\n"));
+}
+
+/// A way of guessing at a written question that is right so often or oftener, or so seldom or seldomer, by chance alone in less than this share of
+/// cases tells something. Some forty ways are tried; but the texts are the same in every run, and their author had each of them in hand.
+const SIGNIFICANT_IN_WRITING: f64 = 0.01;
+
+/// A sign that an option can bear on its face: it is told what is asked, and what the option says.
+type Sign = fn(&str, &str) -> bool;
+const SIGNS: [(&str, Sign); 15] = [
+    ("a comma", |_, says| says.contains(',')),
+    ("a semicolon", |_, says| says.contains(';')),
+    ("a comma or a semicolon", |_, says| says.contains([',', ';'])),
+    ("a hedge", |_, says| has_word(says, &HEDGES)),
+    ("an absolute", |_, says| has_word(says, &ABSOLUTES)),
+    ("an absolute, or nothing or everybody", |_, says| {
+        has_word(says, &ABSOLUTES) || has_word(says, &["nothing", "nobody", "everything", "everybody"])
+    }),
+    ("a negation", |_, says| has_word(says, &NEGATIONS)),
+    ("a reason", |_, says| gives_a_reason(says)),
+    ("an and", |_, says| has_word(says, &["and"])),
+    ("an or", |_, says| has_word(says, &["or"])),
+    ("a condition", |_, says| has_word(says, &["if", "unless"])),
+    ("a digit", |_, says| says.contains(|c: char| c.is_ascii_digit())),
+    ("a word of the question", |ask, says| stems(says).any(|stem| stems(ask).any(|asked| asked == stem))),
+    ("a full stop", |_, says| says.ends_with('.')),
+    ("the beginning of a sentence", |_, says| {
+        words(says).next().is_some_and(|word| is_one_of(&word, &SUBJECTS))
+    }),
+];
+const HEDGES: [&str; 20] = [
+    "usually",
+    "often",
+    "may",
+    "might",
+    "could",
+    "can",
+    "some",
+    "sometimes",
+    "rather",
+    "mostly",
+    "likely",
+    "about",
+    "seldom",
+    "probably",
+    "perhaps",
+    "mainly",
+    "nearly",
+    "hardly",
+    "tends",
+    "almost",
+];
+const ABSOLUTES: [&str; 7] = ["never", "always", "all", "every", "only", "none", "no"];
+const NEGATIONS: [&str; 10] =
+    ["not", "no", "never", "none", "nothing", "nobody", "without", "neither", "nor", "cannot"];
+const SUBJECTS: [&str; 12] =
+    ["it", "they", "he", "she", "you", "we", "i", "there", "this", "these", "that", "those"];
+
+/// Words of a text, in small letters.
+fn words(text: &str) -> impl Iterator<Item = String> {
+    text.split(|c: char| !(c.is_alphabetic() || matches!(c, '\'' | '’')))
+        .map(|piece| piece.trim_matches(['\'', '’']).to_lowercase())
+        .filter(|word| !word.is_empty())
+}
+
+fn is_one_of(word: &str, list: &[&str]) -> bool {
+    list.contains(&word)
+}
+
+fn has_word(text: &str, list: &[&str]) -> bool {
+    words(text).any(|word| is_one_of(&word, list))
+}
+
+fn gives_a_reason(text: &str) -> bool {
+    has_word(text, &["since", "because"])
+        || ["so that", ", as ", ", for ", ", so "].iter().any(|reason| text.contains(reason))
+}
+
+/// The first five letters of each word that has so many: "colour" and "coloured" are one, "residual" and "residue" too.
+fn stems(text: &str) -> impl Iterator<Item = String> {
+    words(text).filter(|word| word.chars().count() >= 5).map(|word| word.chars().take(5).collect())
+}
+
+/// The option that alone has it.
+fn alone(says: &[&str], has: impl Fn(&str) -> bool) -> Option<usize> {
+    most(says, |&text| f64::from(u8::from(has(text))))
+}
+
+/// What each way of guessing takes that takes something, by its name.
+fn guessed(ask: &str, says: &[&str]) -> Vec<(String, usize)> {
+    let letters = |text: &str| text.chars().count() as f64;
+    let words = |text: &str| text.split_whitespace().count() as f64;
+    let lengths = [
+        ("the longest text", most(says, |&text| letters(text))),
+        ("the shortest text", most(says, |&text| -letters(text))),
+        ("the most words", most(says, |&text| words(text))),
+        ("the fewest words", most(says, |&text| -words(text))),
+    ];
+    let lengths = lengths.into_iter().map(|(name, at)| (name.to_owned(), at));
+    let with =
+        SIGNS.iter().map(|(name, has)| (format!("alone with {name}"), alone(says, |text| has(ask, text))));
+    let without = SIGNS
+        .iter()
+        .map(|(name, has)| (format!("alone without {name}"), alone(says, |text| !has(ask, text))));
+    lengths.chain(with).chain(without).filter_map(|(name, at)| Some((name, at?))).collect()
+}
+
+#[test]
+fn ways_of_guessing_at_what_is_written_take_what_they_name() {
+    let says = [
+        "It fades, as a rule",
+        "It never fades",
+        "It may fade and shift, or not",
+        "Fading depends on 3 things.",
+    ];
+    let guessed = guessed("What does a fading brow do?", &says);
+    let taken = |name: &str| guessed.iter().find(|(guess, _)| guess == name).map(|(_, at)| *at);
+    assert_eq!(taken("the longest text"), Some(2));
+    assert_eq!(taken("the shortest text"), Some(1));
+    assert_eq!(taken("alone with a comma"), None, "two have one");
+    assert_eq!(taken("alone with a hedge"), Some(2));
+    assert_eq!(taken("alone with an absolute"), Some(1));
+    assert_eq!(taken("alone with a reason"), Some(0));
+    assert_eq!(taken("alone with a digit"), Some(3));
+    assert_eq!(taken("alone with a word of the question"), Some(3));
+    assert_eq!(taken("alone with a full stop"), Some(3));
+    assert_eq!(taken("alone without the beginning of a sentence"), Some(3));
+}
+
+#[test]
+fn nothing_on_its_face_betrays_the_key_of_a_written_question() {
+    // By form and way of guessing: how often it is right, and the chance of that each time.
+    let mut tried: BTreeMap<(&str, String), (usize, Vec<f64>)> = BTreeMap::new();
+    for question in &course().questions {
+        let form = match question.asked {
+            Asked::One(_) => "one",
+            Asked::Several(_) => "several",
+            Asked::Order { .. } => continue,
+        };
+        let options = question.options();
+        let says: Vec<&str> = options.iter().map(|option| option.say.as_str()).collect();
+        let right = options.iter().filter(|option| option.right).count();
+        for (guess, at) in guessed(&question.ask, &says) {
+            let (hits, chances) = tried.entry((form, guess)).or_default();
+            *hits += usize::from(options[at].right);
+            chances.push(right as f64 / options.len() as f64);
+        }
+    }
+    let mut told = format!(
+        "{:<8} {:<55} {:>9} {:>9} {:>6} {:>10}\n",
+        "form", "guess", "questions", "expected", "right", "by chance"
+    );
+    let mut betrayed = Vec::new();
+    for ((form, guess), (hits, chances)) in &tried {
+        let (expected, by_chance) = (chances.iter().sum::<f64>(), as_far(*hits, chances));
+        let count = chances.len();
+        let line = format!("{form:<8} {guess:<55} {count:>9} {expected:>9.1} {hits:>6} {by_chance:>10.4}");
+        if by_chance < SIGNIFICANT_IN_WRITING {
+            betrayed.push(line.clone());
+        }
+        told += &format!("{line}\n");
+    }
+    println!("{told}");
+    let often = tried.values().filter(|(_, chances)| chances.len() >= 50).count();
+    assert!(often >= 10, "hardly any way of guessing takes anything:\n{told}");
     assert!(betrayed.is_empty(), "{}", betrayed.join("\n"));
 }
