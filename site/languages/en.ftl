@@ -184,7 +184,7 @@ exercise-remedy-unsafe = Unsafe, whatever it would heal to: { LOWER($caution) }.
 
 ## Reading skin
 
-exercise-skin-ask = This is { $client }'s bare skin. Which reading of undertone and redness fits it best?
+exercise-skin-ask = This is { $client }’s bare skin. Which reading of undertone and redness fits it best?
 exercise-skin-pair = { $undertone } undertone, { $redness } skin
 exercise-skin-right = Of all pairs of undertone and redness, this one comes nearest to the skin that is shown.
 exercise-skin-red = What is red here is blood, not a cool undertone: it pales when pressed.
@@ -195,7 +195,7 @@ exercise-skin-golden = It is yellow, and it has the red that olive skin lacks.
 exercise-skin-flush = That is how it looks after a quick walk; judge it again after ten minutes.
 exercise-skin-light = Lightness is L*; what makes skin cool is a lack of yellow, and this skin has its yellow.
 exercise-skin-leans = It leans: compare a* and b* with those of neutral skin as light as this.
-exercise-angle-ask = A device reads L*{"\u00A0"}{ $l } and b*{"\u00A0"}{ $b } on { $client }'s bare skin. What is the individual typology angle, in degrees?
+exercise-angle-ask = A device reads L*{"\u00A0"}{ $l } and b*{"\u00A0"}{ $b } on { $client }’s bare skin. What is the individual typology angle, in degrees?
 exercise-angle-name = individual typology angle
 exercise-angle-why = ITA = atan((L* - 50) / b*) = atan({ $above } / { $b }).
 exercise-angle-upside-down = The fraction stands upside down: L* minus 50 goes above b*.
@@ -231,7 +231,7 @@ exercise-triage-go-on-briefly = Go on as always
 exercise-triage-go-on-fully = Go on: patch test as the maker and the local code ask for it, consent in writing, and a record of every step as always
 exercise-triage-nothing = Nothing in the answers on health calls for waiting or referring.
 exercise-triage-unsafe = Not safe. { $why }
-exercise-triage-elsewhere = It is right not to go on today, but this answer is for somebody else's condition. { $why }
+exercise-triage-elsewhere = It is right not to go on today, but this answer is for somebody else’s condition. { $why }
 exercise-triage-needless = Not needed. { $why }
 exercise-triage-not-yours = Advice on medicines and treatments is for whoever prescribes them, not for you. { $why }
 exercise-triage-no-signature = A signature replaces neither patch test nor records, and makes nothing safe. { $why }
@@ -251,7 +251,7 @@ exercise-triage-two-weeks-fully = Wait two weeks, note in the records how the cl
 exercise-triage-signed = Go on; with a signed consent neither patch test nor records are needed
 exercise-triage-signed-briefly = Go on with a signature alone
 exercise-triage-signed-fully = Go on; once the client has read and signed the consent in front of you, neither patch test nor records are needed for the work
-exercise-triage-source = the course's list of cautions
+exercise-triage-source = the course’s list of cautions
 exercise-caution = { $why } Caution: { $caution }. Who to ask: { $who }.
 
 ## Records of practice that cannot be used
@@ -446,7 +446,7 @@ question-judged = Judged
 question-judged-at = { $time }, { $light }
 question-placed = { $depth } mm deep, { $thickness } mm thick, one full pass, { $coverage } of the area covered
 question-placed-load = { $depth } mm deep, { $thickness } mm thick, load { $load }, { $coverage } of the area covered
-question-skin-now = { $name }'s skin now
+question-skin-now = { $name }’s skin now
 question-as-now = { $name }, as it is now
 question-rule = { $colourant } in { $place }: { $rule }
 question-proof-next = Next best (ΔE00): { $next }.
@@ -486,7 +486,7 @@ home-module-list = The modules
 home-modules = What you will learn
 home-instructors = For instructors
 home-instructors-about = Pages to plan and teach by, and blank sheets to print.
-home-cautions = Before you put anything in anybody's skin
+home-cautions = Before you put anything in anybody’s skin
 home-cautions-about = Needles, blood and eyes are no small matter. Ask about allergies and test for them, prevent infection, and wait or refer where health asks for it: the <a href="{ $href }">cautions</a> list what is usual. This course gives no medical advice. What you may do, and to whom, is decided by your local code and your licence.
 home-model = Every colour shown here is computed by a <a href="{ $href }">model of pigment in skin</a>. It teaches which way things go and roughly how far. It is never a promise of a result on a person.
 home-syllabus = Syllabus, with a teaching note for each module
@@ -525,7 +525,7 @@ model-layer-work = The work
 model-layer-work-content = the same dermis with colourants, old and new together
 model-layer-deep = Deep dermis
 model-layer-deep-content = as above, so thick that no light comes out below
-model-marks-goal = No list of right answers is looked up. Your answer is put into the client's skin, healed, and compared with the goal. The distance is CIEDE2000, written ΔE00: about 1 is the least that a trained eye sees side by side. Credit falls as the distance grows beyond the best that was possible. Where health is at stake, an answer is right or it is not.
+model-marks-goal = No list of right answers is looked up. Your answer is put into the client’s skin, healed, and compared with the goal. The distance is CIEDE2000, written ΔE00: about 1 is the least that a trained eye sees side by side. Credit falls as the distance grows beyond the best that was possible. Where health is at stake, an answer is right or it is not.
 model-marks-proof = An exercise is only shown when it has been proved: every mix that you could have made was tried, each wrong option is worse by a margin that an eye can see, and the best option stays the best in at least 95% of 200 trials in which skin, depth and amount vary half as far again as they do in practice.
 model-limit-client = <strong>Your client.</strong> Skin differs in ways that nobody sees beforehand: healing, oil, sun, age, aftercare, illness, scars.
 model-limit-bottles = <strong>Your bottles.</strong> The colourants here have smooth, representative curves. An academy can put its own measurements in their place. Makers change recipes.
@@ -540,7 +540,7 @@ model-screens-white = L*, a* and b* are given relative to the white of the state
 model-words-about = In the <a href="{ $href }">table of colourants</a> each entry says where its numbers come from. <em>Measured</em>: by the academy. <em>Published</em>: from a named source. <em>Representative</em>: plausible, invented for teaching.
 model-source-layers = Light between layers: adding and doubling, after van de Hulst; Prahl, van Gemert and Welch, <cite>Applied Optics</cite>, 1993.
 model-source-tissue = Melanin and bloodless tissue: S. L. Jacques, 1998. Scattering of skin: S. L. Jacques, <cite>Physics in Medicine and Biology</cite>, 2013.
-model-source-blood = Blood: S. Prahl's compilation of haemoglobin spectra. Blood in vessels: van Veen, Verkruysse and Sterenborg, 2002.
+model-source-blood = Blood: S. Prahl’s compilation of haemoglobin spectra. Blood in vessels: van Veen, Verkruysse and Sterenborg, 2002.
 model-source-covered = Partly covered skin: Yule and Nielsen, 1951.
 model-source-colour = Colour: CIE 15:2018; CIELAB, ISO/CIE 11664-4; CIEDE2000, ISO/CIE 11664-6. Screens: sRGB, IEC 61966-2-1.
 model-source-angle = Typology angle: Chardon, Cretois and Hourseau, 1991; Del Bino and Bernerd, 2013.
@@ -646,7 +646,7 @@ display-description = What your screen shows of dark, light, near-neutral and sk
 display-from-left = From the left: { $steps }.
 display-lead = Two minutes, before you judge colours: what your screen shows, what it hides, and what no screen can promise.
 display-tints = Switch off whatever tints the screen: night settings, reading modes, power saving, automatic brightness.
-display-room = No sun and no coloured lamp on the screen. A room a little darker than the screen's white is best.
+display-room = No sun and no coloured lamp on the screen. A room a little darker than the screen’s white is best.
 display-rest = Let your eyes rest on the grey for a minute.
 display-dark = Dark steps
 display-dark-about = Patches on black. If you cannot tell the third from its ground, the room is too bright for the screen or the screen swallows what is dark: deep browns and blacks will look alike here.
@@ -669,7 +669,7 @@ display-reach-about = The pages give colours in sRGB, the colour space that ordi
  }. A colour beyond sRGB is marked under its swatch and drawn as the nearest one; the bench uses Display P3 where the screen has it.
 display-still-off = What is within sRGB may still be off on your screen: by its age, its settings, the angle you look from. A screen shows one even colour. Gloss, pores, hair and the depth that you see in skin are missing.
 display-eyes = Other eyes
-display-eyes-about = About one man in twelve and one woman in two hundred of European descent tell fewer colours apart than most people (from memory; shares differ between populations). If you do, you can still work by the words and numbers, by a measuring device, and with a colleague's eyes for warm against ashy. If you do not, this is what a colleague or a client may see. The numbers are those of the colour itself. Simulated for the full deficiency after Machado, Oliveira and Fernandes (2009); most people with one see something between the rows. It is no test of your eyes: for that, see an optometrist.
+display-eyes-about = About one man in twelve and one woman in two hundred of European descent tell fewer colours apart than most people (from memory; shares differ between populations). If you do, you can still work by the words and numbers, by a measuring device, and with a colleague’s eyes for warm against ashy. If you do not, this is what a colleague or a client may see. The numbers are those of the colour itself. Simulated for the full deficiency after Machado, Oliveira and Fernandes (2009); most people with one see something between the rows. It is no test of your eyes: for that, see an optometrist.
 display-model = About the model behind these colours
 display-level = { $value } of 255
 display-greys = Greys beside the ground: { $steps }
@@ -791,7 +791,7 @@ consult-measured = Measured L*, a*, b*
 consult-site = Site and light
 consult-old-work = Old work: words, strength
 consult-patch = Patch test
-consult-patch-about = A calm test lowers the risk and proves nothing. Where, when and how long: as your code and the maker's instructions say.
+consult-patch-about = A calm test lowers the risk and proves nothing. Where, when and how long: as your code and the maker’s instructions say.
 consult-product = Product and batch
 consult-place = Place, date, hour
 consult-read-on = Read on, by
@@ -875,7 +875,7 @@ sources-kind-guideline = Guidelines
 sources-kind-paper = Papers
 sources-kind-book = Books
 sources-kind-table = Tables and data
-sources-kind-practice = Practice, and this project's own choices
+sources-kind-practice = Practice, and this project’s own choices
 sources-basis-checked = tests reproduce numbers quoted from it
 sources-basis-copied = copied from a file that carries it
 sources-basis-from-memory = from memory, not looked up
@@ -978,7 +978,7 @@ screen-bare = bare skin
 screen-named = { $name }: { $words }
 screen-beyond = beyond this screen
 screen-beyond-nearest = beyond this screen: the nearest colour it can show
-screen-beyond-srgb = beyond sRGB: shown in this screen's wider range
+screen-beyond-srgb = beyond sRGB: shown in this screen’s wider range
 screen-undertone-cool = cool undertone
 screen-undertone-neutral = neutral undertone
 screen-undertone-warm = warm undertone
@@ -998,7 +998,7 @@ screen-eyes-note = Swatches are shown as such eyes see them, simulated for the f
 ## The bench
 
 bench-title = The bench
-bench-about = Mix drops, place them in a client's skin, and see what they heal to over the years and under four lights.
+bench-about = Mix drops, place them in a client’s skin, and see what they heal to over the years and under four lights.
 bench-lead = Choose a client, place a mix, and watch what the skin makes of it: on the day, healed, and years later.
 bench-without-scripts = The bench computes as you move its sliders, so it needs scripts and WebAssembly, which your browser has switched off or does not have. Everything else here works without: <a href="{ $lessons }">go on with the lessons</a>.
 bench-years = Over the years
@@ -1026,7 +1026,7 @@ bench-site-eyelid = eyelid
 bench-site-lip = lip
 bench-site-areola = areola
 bench-site-scalp = scalp
-bench-skin-words = These words give a typical skin to start from. A phototype is about sun, not about colour: move the sliders until the skin looks like your client's. A number you set yourself counts as known as well as the eye knows it.
+bench-skin-words = These words give a typical skin to start from. A phototype is about sun, not about colour: move the sliders until the skin looks like your client’s. A number you set yourself counts as known as well as the eye knows it.
 bench-melanin = Melanin
 bench-blood = Redness: blood
 bench-background = Undertone: yellow of the tissue
@@ -1239,7 +1239,7 @@ practice-yours = Yours
 practice-best = The best
 practice-at = { $who }, { $time }
 practice-person = { $name }, { $age }
-practice-skin-now = { $name }'s skin now
+practice-skin-now = { $name }’s skin now
 practice-work-now = { $name }, as it is now
 practice-skin = Skin
 practice-hair = Hair
@@ -1351,7 +1351,7 @@ practice-others = { $count ->
     [one] One skill in your record is not in this course; it is kept.
    *[other] { $count } skills in your record are not in this course; they are kept.
  }
-practice-kept = Your progress is kept on this device, in this browser, and sent nowhere. A file of it opens in the terminal's practice too.
+practice-kept = Your progress is kept on this device, in this browser, and sent nowhere. A file of it opens in the terminal’s practice too.
 practice-not-kept = This browser keeps nothing on this device for this page, so your progress is gone when you leave it. Save it to a file, and load that next time.
 practice-not-kept-now = The last answer could not be kept on this device: there is no room, or storage is switched off. Save your progress to a file.
 practice-unreadable = The record on this device cannot be used: { $why }. It is left as it is, and nothing is kept, until you load another or wipe it.
@@ -1785,7 +1785,7 @@ report-decision-unknown-failed = not passed; how sure that is cannot be said
 report-note-empty = There are no sheets yet: there is nothing to report.
 report-note-alone = There is one person only: nobody can be compared, and questions cannot be judged by one answer.
 report-note-few = With { $people } people all statistics of questions are a first look: from about { $few } on they begin to hold.
-report-note-again = Some people handed in more than one sheet. Each counts by itself in the statistics of papers and questions, and all of a person's count together for skills and misconceptions.
+report-note-again = Some people handed in more than one sheet. Each counts by itself in the statistics of papers and questions, and all of a person’s count together for skills and misconceptions.
 report-note-sets = { $count ->
     [one] 1 assigned set is among the sheets: practice counts for skills, misconceptions and what to practise next, and for neither marks nor the statistics of papers and questions, since it was answered at leisure.
    *[other] { $count } assigned sets are among the sheets: practice counts for skills, misconceptions and what to practise next, and for neither marks nor the statistics of papers and questions, since it was answered at leisure.
@@ -1840,12 +1840,12 @@ report-why = { $answers ->
    *[other] { $share } of the credit over { $answers } answers; likely between { $low } and { $high }.
  }
 report-why-below = { $answers ->
-    [one] { $share } of the credit over 1 answer; likely between { $low } and { $high }, clearly below the group's { $group }.
-   *[other] { $share } of the credit over { $answers } answers; likely between { $low } and { $high }, clearly below the group's { $group }.
+    [one] { $share } of the credit over 1 answer; likely between { $low } and { $high }, clearly below the group’s { $group }.
+   *[other] { $share } of the credit over { $answers } answers; likely between { $low } and { $high }, clearly below the group’s { $group }.
  }
 report-why-above = { $answers ->
-    [one] { $share } of the credit over 1 answer; likely between { $low } and { $high }, above the group's { $group }, and still the place to gain most.
-   *[other] { $share } of the credit over { $answers } answers; likely between { $low } and { $high }, above the group's { $group }, and still the place to gain most.
+    [one] { $share } of the credit over 1 answer; likely between { $low } and { $high }, above the group’s { $group }, and still the place to gain most.
+   *[other] { $share } of the credit over { $answers } answers; likely between { $low } and { $high }, above the group’s { $group }, and still the place to gain most.
  }
 report-next-no-answer = There is no answer to learn from yet.
 report-next-one-right = The one answer was right to the full. That is too little to advise anything.

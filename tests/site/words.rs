@@ -1,6 +1,7 @@
 //! What the site's scripts say: each takes the messages along that it says, in the course's language.
 
-use super::fixture::{DEMO_SITE, built, tiny};
+use super::fixture::{DEMO_SITE, built, pages, tiny};
+use super::html::decoded;
 use crate::languages::unsaid;
 use healedhue::language::Language;
 
@@ -32,4 +33,35 @@ fn a_german_course_has_german_pages_and_scripts() {
         assert!(!path.ends_with(".html") || !text(path).contains('⟨'), "{path}");
     }
     assert!(text("bench.js").contains("healedhueWords(\"de\", "));
+}
+
+/// Lessons and messages are written with the signs that are set in print; straight ones belong to code.
+#[test]
+fn no_page_shows_a_straight_quotation_mark_or_apostrophe() {
+    for (path, page) in pages(&DEMO_SITE) {
+        let straight: Vec<String> =
+            read_on(&page).into_iter().filter(|text| text.contains(['\'', '"'])).collect();
+        assert_eq!(straight, [""; 0], "{path}");
+    }
+}
+
+/// What stands between a page's tags, without scripts, styles and code.
+fn read_on(page: &str) -> Vec<String> {
+    let mut read = Vec::new();
+    let mut rest = page;
+    while let Some((text, tag)) = rest.split_once('<') {
+        read.push(decoded(text));
+        let skipped = ["script", "style", "code", "pre"]
+            .into_iter()
+            .find(|name| tag.strip_prefix(*name).is_some_and(|after| after.starts_with(['>', ' ', '\n'])));
+        let end = skipped.map_or_else(|| ">".to_owned(), |name| format!("</{name}>"));
+        rest = tag.split_once(end.as_str()).map_or("", |(_, after)| after);
+    }
+    read
+}
+
+#[test]
+fn scripts_styles_and_code_are_not_read() {
+    let page = "<p class=\"a\">It&#39;s <code>'x'</code> here</p><script>\"y\"</script><pre class=\"b\">'z'</pre><style>'</style>";
+    assert_eq!(read_on(page).concat(), "It's  here");
 }
