@@ -22,7 +22,7 @@ async function measure(engine, shelf, clock) {
     return told;
   };
   ask('shelf', shelf);
-  const bare = { skin: { phototype: 'II' }, mix: { tolcarn: 4, emberlow: 2 }, worlds: 0 };
+  const bare = { skin: { phototype: 'II' }, mix: { kelderwick: 4, emberlow: 2 }, worlds: 0 };
   const old = { ...bare, existing: [{ colourants: { PBk7: 0.8 }, months: 84, placement: { depth_mm: 0.3 } }] };
   const lines = [];
   for (const [name, request] of [['bare skin', bare], ['old work', old]]) {

@@ -19,7 +19,7 @@ fn demo() -> Course {
 
 /// Different paints, so that nothing can be remembered from one to the next.
 fn paints(course: &Course) -> Vec<Paint> {
-    let bottles: Vec<&str> = ["dunmere", "tolcarn", "wexcombe", "corrick"].to_vec();
+    let bottles: Vec<&str> = ["dunmere", "kelderwick", "wexcombe", "corrick"].to_vec();
     (1..=6u32)
         .flat_map(|drops| {
             bottles.iter().map(move |bottle| {
@@ -102,7 +102,7 @@ fn task(course: &Course, text: &str) -> Task {
 
 fn outcome(c: &mut Criterion) {
     let course = demo();
-    let task = task(&course, r#"{"skin": {"phototype": "II"}, "mix": {"tolcarn": 4, "emberlow": 2}}"#);
+    let task = task(&course, r#"{"skin": {"phototype": "II"}, "mix": {"kelderwick": 4, "emberlow": 2}}"#);
     let expected = task.at(&course.shelf, task.months).1.lab;
     let mut group = c.benchmark_group("region of outcomes");
     group.sample_size(20);
@@ -117,7 +117,7 @@ fn door(c: &mut Criterion) {
     // For benches/browser.mjs, which asks the kept WebAssembly file the same.
     let kept = concat!(env!("CARGO_TARGET_TMPDIR"), "/shelf.json");
     std::fs::write(kept, &shelf).unwrap_or_else(|error| panic!("{kept}: {error}"));
-    let request = r#"{"skin": {"phototype": "II"}, "mix": {"tolcarn": 4, "emberlow": 2}, "worlds": 0}"#;
+    let request = r#"{"skin": {"phototype": "II"}, "mix": {"kelderwick": 4, "emberlow": 2}, "worlds": 0}"#;
     c.bench_function("one request through the browser's door, native", |b| {
         b.iter_batched_ref(
             || {

@@ -77,7 +77,7 @@ fn sisters_of_the_two_lines_heal_alike_and_age_apart() {
     assert!(!classes("cindermarsh").contains("iron oxide") && classes("loamgate").contains("iron oxide"));
     let sisters = [
         ("dunmere", "linnetford"),
-        ("tolcarn", "thrushcote"),
+        ("kelderwick", "thrushcote"),
         ("quernstow", "rookhanger"),
         ("brindlefold", "siskinholt"),
         ("corrick", "robinscote"),

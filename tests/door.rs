@@ -222,7 +222,7 @@ fn what_cannot_be_answered_is_refused_and_the_engine_goes_on() {
     ] {
         browser.ask("shelf", broken).unwrap_err();
     }
-    browser.ask("foresee", r#"{"skin": {"phototype": "I"}, "mix": {"tolcarn": 1}}"#).unwrap();
+    browser.ask("foresee", r#"{"skin": {"phototype": "I"}, "mix": {"kelderwick": 1}}"#).unwrap();
 }
 
 /// Needs a shell, as the script itself does.

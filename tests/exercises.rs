@@ -115,7 +115,7 @@ fn what_is_no_answer_is_refused() {
         ("z6", "there is no option Z; there are 5"),
         (
             "nothing 6",
-            "there is no bottle `nothing` here; there are dunmere, tolcarn, wexcombe, emberlow, frostwick; write drops as `a5 d1`",
+            "there is no bottle `nothing` here; there are dunmere, kelderwick, wexcombe, emberlow, frostwick; write drops as `a5 d1`",
         ),
     ] {
         let error = Answer::read(&drops.form, text)

@@ -36,7 +36,7 @@ fn samples() -> Vec<Sample> {
     vec![
         Sample {
             skin: fair.centre,
-            paint: paint("tolcarn", "emberlow"),
+            paint: paint("kelderwick", "emberlow"),
             existing: Vec::new(),
             months: HEALED_MONTHS,
             spread: Spread::SEEN,

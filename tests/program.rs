@@ -49,7 +49,7 @@ fn foresee_needs_only_a_skin() {
     for key in ["xyz", "srgb", "warnings"] {
         assert!(!bare[key].is_null(), "{key}");
     }
-    let worked = answer(r#"{"skin": {"phototype": "III"}, "mix": {"tolcarn": 6}}"#);
+    let worked = answer(r#"{"skin": {"phototype": "III"}, "mix": {"kelderwick": 6}}"#);
     assert_eq!(worked["bare_skin_lab"], bare["lab"]);
     assert!(worked["lab"][0].as_f64() < bare["lab"][0].as_f64());
     let triples = ["xyz", "lab", "srgb", "bare_skin_lab"];
@@ -60,7 +60,7 @@ fn foresee_needs_only_a_skin() {
 fn foresee_takes_everything_the_design_names() {
     let seen = answer(
         r#"{"skin": {"ita": 30, "undertone": "olive", "redness": "rosy", "blood": 0.012}, "site": "eyelid", "light": "A",
-            "months": 24, "mix": {"netherquill": 2, "tolcarn": 4},
+            "months": 24, "mix": {"netherquill": 2, "kelderwick": 4},
             "placement": {"depth_mm": 0.2, "thickness_mm": 0.2, "load": 0.8, "coverage": 0.7},
             "existing": [{"colourants": {"PR101": 0.3}, "months": 60}, {"mix": {"dunmere": 6}, "placement": {"depth_mm": 0.4}}]}"#,
     );
@@ -71,7 +71,8 @@ fn foresee_takes_everything_the_design_names() {
 
 #[test]
 fn foresee_shows_swatches_where_there_is_colour_and_words_everywhere() {
-    let request = r#"{"skin": {"phototype": "II", "redness": "rosy"}, "mix": {"tolcarn": 5, "emberlow": 1}}"#;
+    let request =
+        r#"{"skin": {"phototype": "II", "redness": "rosy"}, "mix": {"kelderwick": 5, "emberlow": 1}}"#;
     let run = |colour: &str| {
         let output =
             healedhue().args(["foresee", "-", "--colour", colour]).write_stdin(request).assert().success();
@@ -86,7 +87,7 @@ fn foresee_shows_swatches_where_there_is_colour_and_words_everywhere() {
 fn wrong_requests_are_refused_with_field_value_and_range() {
     for (request, words) in [
         (
-            r#"{"skin": {"phototype": "II"}, "mix": {"tolcarn": 6}, "placement": {"thickness_mm": -0.2}}"#,
+            r#"{"skin": {"phototype": "II"}, "mix": {"kelderwick": 6}, "placement": {"thickness_mm": -0.2}}"#,
             "`thickness_mm` is -0.2, outside 0.01 to 2 mm",
         ),
         (r#"{"skin": {"phototype": "II"}, "placement": {"coverage": 85}}"#, "`coverage` is 85"),
@@ -121,14 +122,14 @@ fn wrong_requests_are_refused_with_field_value_and_range() {
         ),
         (r#"{"skin": {"phototype": "II"}, "touch_ups": [{}]}"#, "touch_ups[0]: missing field `months`"),
         (
-            r#"{"skin": {"phototype": "II"}, "touch_ups": [{"months": 12, "mix": {"tolcorn": 6}}]}"#,
-            "touch_ups[0].mix: there is no bottle `tolcorn`. Did you mean `tolcarn`?",
+            r#"{"skin": {"phototype": "II"}, "touch_ups": [{"months": 12, "mix": {"kelderwik": 6}}]}"#,
+            "touch_ups[0].mix: there is no bottle `kelderwik`. Did you mean `kelderwick`?",
         ),
         (
             r#"{"skin": {"phototype": "II"}, "touch_ups": [{"months": 12, "placement": {"load": 9}}]}"#,
             "touch_ups[0].placement: `load` is 9",
         ),
-        (r#"{"skin": {"phototype": "II"}, "mix": {"tolcorn": 6}}"#, "Did you mean `tolcarn`?"),
+        (r#"{"skin": {"phototype": "II"}, "mix": {"kelderwik": 6}}"#, "Did you mean `kelderwick`?"),
         (
             r#"{"skin": {"phototype": "II"}, "existing": [{"colourants": {"PR999": 0.3}}]}"#,
             "existing[0].colourants: there is no colourant `PR999`",
@@ -148,7 +149,10 @@ fn wrong_requests_are_refused_with_field_value_and_range() {
             r#"{"skin": {"phototype": "II"}, "placement": {"load": "much"}}"#,
             "expected a number at line 1 column 58; it must be 0 to 5 times a full pass",
         ),
-        (r#"{"skin": {"phototype": "II"}, "mix": {"tolcarn": 4.5}}"#, "expected a whole number, 0 or more"),
+        (
+            r#"{"skin": {"phototype": "II"}, "mix": {"kelderwick": 4.5}}"#,
+            "expected a whole number, 0 or more",
+        ),
         (
             r#"{"skin": {"phototype": "II"}, "touch_ups": [12]}"#,
             "touch_ups[0]: invalid type: number `12`, expected an object",
@@ -273,7 +277,7 @@ fn too_many_existing_works_are_refused_before_they_are_solved() {
 }
 
 /// A request that uses everything about time.
-const KEPT: &str = r#"{"skin": {"phototype": "III", "undertone": "warm"}, "mix": {"tolcarn": 4, "corrick": 2}, "sun": "outdoors",
+const KEPT: &str = r#"{"skin": {"phototype": "III", "undertone": "warm"}, "mix": {"kelderwick": 4, "corrick": 2}, "sun": "outdoors",
     "oil": "oily", "touch_ups": [{"months": 18, "mix": {"dunmere": 6}}]}"#;
 
 #[test]
@@ -320,7 +324,7 @@ fn foresee_draws_the_course_over_time_whole_or_not_at_all() {
     let svg = std::fs::read_to_string(&path).expect("the picture is there");
     assert!(svg.starts_with("<svg xmlns=\"http://www.w3.org/2000/svg\"") && svg.ends_with("</svg>\n"));
     for part in [
-        "<title id=\"title\">4 drops Tolcarn, 2 drops Corrick",
+        "<title id=\"title\">4 drops Kelderwick, 2 drops Corrick",
         "<desc id=\"desc\">on the day: ",
         "never a promise",
     ] {

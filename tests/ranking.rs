@@ -108,7 +108,7 @@ fn the_whole_shelf_is_ranked_as_if_every_mix_were_solved() {
 fn few_mixes_and_the_best_itself_are_ranked() {
     let shelf = &course().shelf;
     let request = |mix: Value| {
-        let search = json!({ "goal": [46, 8, 13], "palette": ["dunmere", "tolcarn", "emberlow", "corrick"], "drops": 5 });
+        let search = json!({ "goal": [46, 8, 13], "palette": ["dunmere", "kelderwick", "emberlow", "corrick"], "drops": 5 });
         let request = json!({ "skin": { "phototype": "III" }, "mix": mix, "search": search });
         Request::from_json(&request.to_string()).unwrap().resolve(shelf).unwrap()
     };

@@ -12,7 +12,7 @@ use predicates::str::{contains, is_empty};
 use proptest::prelude::*;
 use std::collections::BTreeSet;
 
-const FIVE: [&str; 5] = ["dunmere", "tolcarn", "corrick", "emberlow", "palewater"];
+const FIVE: [&str; 5] = ["dunmere", "kelderwick", "corrick", "emberlow", "palewater"];
 
 fn palette(bottles: &[&str], most_bottles: u32, drops: u32) -> Palette {
     Palette { bottles: bottles.iter().map(|id| (*id).to_owned()).collect(), most_bottles, drops }
@@ -95,7 +95,7 @@ fn one_and_two_threads_find_the_same() {
 /// Goals beyond what five browns can do on a skin: which way they fail is known beforehand.
 #[test]
 fn goals_out_of_reach_say_which_way_they_fail() {
-    let few = palette(&["dunmere", "tolcarn"], 2, 6);
+    let few = palette(&["dunmere", "kelderwick"], 2, 6);
     let fair = scene(Phototype::II, Redness::Calm);
     let dark = scene(Phototype::VI, Redness::Calm);
     for (scene, goal, sense) in [
@@ -126,7 +126,7 @@ fn goals_out_of_reach_say_which_way_they_fail() {
 #[test]
 fn a_goal_that_a_mix_heals_to_is_reached_without_a_miss() {
     let scene = scene(Phototype::III, Redness::Calm);
-    let mix = Mix::new([("tolcarn".to_owned(), 3), ("emberlow".to_owned(), 1)]);
+    let mix = Mix::new([("kelderwick".to_owned(), 3), ("emberlow".to_owned(), 1)]);
     let healed = Light::D65.lab_of(&scene.with(&course().shelf.paint_of(&mix), &Placement::default()));
     let goal = Goal { lab: healed, tolerance: 0.5 };
     let found = found(&scene, goal, &palette(&FIVE, 3, 8), Cores::All);
@@ -151,7 +151,7 @@ fn searches_that_cannot_be_made_are_refused_with_field_value_and_range() {
         (fine, palette(&["dunmere", "dunmore"], 2, 6), "palette[1]: there is no bottle `dunmore`"),
         (
             fine,
-            palette(&["dunmere", "tolcarn", "dunmere"], 2, 6),
+            palette(&["dunmere", "kelderwick", "dunmere"], 2, 6),
             "palette[2]: bottle `dunmere` is named twice",
         ),
         (goal(f64::NAN, 9.0, 12.0), palette(&FIVE, 2, 6), "goal: `L*` is NaN, outside 0 to 100"),
@@ -242,7 +242,7 @@ fn foresee_shows_the_ranking_in_the_terminal() {
     let output = foresee(&[], EXAMPLE).success().get_output().stdout.clone();
     insta::assert_snapshot!(String::from_utf8(output).expect("UTF-8"));
     let hopeless = r#"{"skin": {"phototype": "VI"}, "worlds": 0,
-        "search": {"goal": [60, 9, 12], "palette": ["dunmere", "tolcarn"], "drops": 4}}"#;
+        "search": {"goal": [60, 9, 12], "palette": ["dunmere", "kelderwick"], "drops": 4}}"#;
     let output = foresee(&[], hopeless).success().get_output().stdout.clone();
     insta::assert_snapshot!(String::from_utf8(output).expect("UTF-8"));
 }
@@ -265,7 +265,7 @@ fn foresee_answers_for_the_best_mix_or_for_the_one_given() {
 #[test]
 fn foresee_tells_the_likely_outcome_unless_told_not_to() {
     let outcome = |worlds: &str| {
-        json(&format!(r#"{{"skin": {{"ita": 35}}, "mix": {{"tolcarn": 4}}{worlds}}}"#))["outcome"].clone()
+        json(&format!(r#"{{"skin": {{"ita": 35}}, "mix": {{"kelderwick": 4}}{worlds}}}"#))["outcome"].clone()
     };
     let usual = outcome("");
     assert_eq!((usual["worlds"].as_u64(), usual["share"].as_f64()), (Some(256), Some(0.9)));
@@ -281,14 +281,14 @@ fn wrong_searches_in_a_request_are_refused_with_their_field() {
         (r#"{"goal": [45, 9, 12], "drops": 0}"#, "search.drops: `drops` is 0, outside 1 to 100"),
         (r#"{"goal": [45, 9, 12], "palette": []}"#, "search.palette: there is no bottle to mix from"),
         (
-            r#"{"goal": [45, 9, 12], "palette": ["tolcarn", "emberlaw"]}"#,
+            r#"{"goal": [45, 9, 12], "palette": ["kelderwick", "emberlaw"]}"#,
             "search.palette[1]: there is no bottle `emberlaw`. Did you mean `emberlow`?",
         ),
         (r#"{"goal": [145, 9, 12]}"#, "search.goal: `L*` is 145, outside 0 to 100"),
         (r#"{"goal": [45, 9]}"#, "invalid length 2"),
         (r#"{"goal": [45, 9, 12], "bottles": 8, "drops": 30}"#, "search.drops: "),
         (r#"{"goal": [45, 9, 12], "drops": -3}"#, "invalid value: number `-3`"),
-        (r#"{"palette": ["tolcarn"]}"#, "missing field `goal`"),
+        (r#"{"palette": ["kelderwick"]}"#, "missing field `goal`"),
     ] {
         foresee(&[], &format!(r#"{{"skin": {{"phototype": "II"}}, "search": {search}}}"#))
             .code(1)

@@ -9,7 +9,7 @@ use healedhue::wasm::Door;
 use proptest::prelude::*;
 use serde_json::{Value, json};
 
-const CASE: &str = r#"{"skin": {"phototype": "II", "redness": "ruddy"}, "mix": {"tolcarn": 4, "emberlow": 2},
+const CASE: &str = r#"{"skin": {"phototype": "II", "redness": "ruddy"}, "mix": {"kelderwick": 4, "emberlow": 2},
     "existing": [{"colourants": {"PBk7": 0.15}, "placement": {"depth_mm": 0.45}, "months": 72}], "sun": "outdoors",
     "touch_ups": [{"months": 18}], "worlds": 0}"#;
 

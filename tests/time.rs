@@ -188,7 +188,7 @@ proptest! {
 /// Just before a touch-up the colour is what time had made of the work, just after it the fresh one; both sides are limits.
 #[test]
 fn the_colour_jumps_at_a_touch_up_and_nowhere_beside_it() {
-    let (skin, paint) = (skin(Phototype::II), recipe("tolcarn"));
+    let (skin, paint) = (skin(Phototype::II), recipe("kelderwick"));
     let touch_up = TouchUp { months: 18.0, paint: recipe("dunmere"), placement: Placement::default() };
     let upkeep = Upkeep { touch_ups: vec![touch_up], ..Upkeep::default() };
     let at = |upkeep: &Upkeep, months| seen(&skin, &paint, &Placement::default(), upkeep, months).1;
@@ -241,12 +241,12 @@ fn works_that_overlap_are_seen_as_every_combination_of_them() {
         months,
     };
     let works = [
-        work("tolcarn", 0.15, 0.3, 24.0),
+        work("kelderwick", 0.15, 0.3, 24.0),
         work("dunmere", 0.25, 0.3, 0.5),
         work("wexcombe", 0.02, 0.2, 48.0),
         work("corrick", 0.15, 0.45, 60.0),
     ];
-    let mix = Mix::new([("emberlow".to_owned(), 2), ("tolcarn".to_owned(), 1)]);
+    let mix = Mix::new([("emberlow".to_owned(), 2), ("kelderwick".to_owned(), 1)]);
     let mix = Work { paint: shelf.paint_of(&mix), ..works[0].clone() };
     for depth_mm in [0.01, 0.12, 0.3, 0.7] {
         for months in [0.0, 1.5, 36.0] {
@@ -270,8 +270,16 @@ fn works_that_overlap_are_seen_as_every_combination_of_them() {
 /// cover everything.
 #[test]
 fn many_works_agree_with_every_combination_of_them() {
-    let bottles =
-        ["tolcarn", "netherquill", "emberlow", "corrick", "frostwick", "palewater", "wexcombe", "lanthorpe"];
+    let bottles = [
+        "kelderwick",
+        "netherquill",
+        "emberlow",
+        "corrick",
+        "frostwick",
+        "palewater",
+        "wexcombe",
+        "lanthorpe",
+    ];
     let mut worst: f64 = 0.0;
     for phototype in [Phototype::I, Phototype::III, Phototype::V] {
         let skin = skin(phototype);
@@ -310,7 +318,7 @@ fn a_work_that_covers_nothing_changes_nothing_among_many() {
         months: 60.0,
     };
     let mut works: Vec<Work> =
-        ["tolcarn", "netherquill", "emberlow", "corrick", "frostwick", "wexcombe", "lanthorpe"]
+        ["kelderwick", "netherquill", "emberlow", "corrick", "frostwick", "wexcombe", "lanthorpe"]
             .map(|b| work(b, 0.8))
             .into();
     let without = Scene::today(&course().shelf, &skin, Site::Brow, &works).existing();
@@ -328,7 +336,7 @@ fn task(json: &str) -> healedhue::foresee::Task {
 #[test]
 fn a_timeline_runs_through_healing_and_years_and_shows_both_sides_of_a_touch_up() {
     let task = task(
-        r#"{"skin": {"phototype": "II"}, "mix": {"tolcarn": 6}, "months": 30,
+        r#"{"skin": {"phototype": "II"}, "mix": {"kelderwick": 6}, "months": 30,
             "touch_ups": [{"months": 18}, {"months": 1.5, "mix": {"dunmere": 3}, "placement": {"load": 0.5}}]}"#,
     );
     let moments = Moment::all(&course().shelf, &task);
@@ -380,5 +388,5 @@ fn sun_takes_organics_before_oxides() {
             (after(Wear::default()), after(Wear { sun: Sun::Outdoors, ..Wear::default() }));
         1.0 - difference(bare, worn) / difference(bare, usual)
     };
-    assert!(lost("lanthorpe") > 2.0 * lost("tolcarn") && lost("tolcarn") > 0.0);
+    assert!(lost("lanthorpe") > 2.0 * lost("kelderwick") && lost("kelderwick") > 0.0);
 }

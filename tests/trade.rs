@@ -145,7 +145,7 @@ fn a_warm_layer_over_blue_grey_heals_brown_and_an_ashy_one_green_grey() {
         Reading::of(lab(scene.existing()), lab(scene.bare())).tone
     };
     assert_eq!(residual, Tone::BlueGrey);
-    for warm in [mix(&[("dunmere", 6)]), mix(&[("tolcarn", 4), ("emberlow", 2)]), mix(&[("corrick", 6)])] {
+    for warm in [mix(&[("dunmere", 6)]), mix(&[("kelderwick", 4), ("emberlow", 2)]), mix(&[("corrick", 6)])] {
         let seen = tone(&skin, &old, &warm);
         assert!(matches!(seen, Tone::Neutral | Tone::Warm), "{seen:?}");
         assert!(from_brown(healed(&skin, &old, &warm)) < 5.0);
@@ -163,7 +163,7 @@ fn a_cool_brown_over_orange_heals_brown_and_a_warm_one_stays_orange() {
         Reading::of(lab(scene.existing()), lab(scene.bare())).tone
     };
     assert_eq!(residual, Tone::Orange);
-    for cool in [mix(&[("garrowby", 6)]), mix(&[("tolcarn", 6)])] {
+    for cool in [mix(&[("garrowby", 6)]), mix(&[("kelderwick", 6)])] {
         assert!(matches!(tone(&skin, &old, &cool), Tone::Neutral | Tone::Warm));
         assert!(from_brown(healed(&skin, &old, &cool)) < 5.0);
     }
@@ -174,7 +174,7 @@ fn a_cool_brown_over_orange_heals_brown_and_a_warm_one_stays_orange() {
 
 #[test]
 fn the_same_bottle_heals_differently_from_phototype_i_to_vi() {
-    let paint = mix(&[("tolcarn", 6)]);
+    let paint = mix(&[("kelderwick", 6)]);
     let colours: Vec<Lab> = Phototype::ALL
         .iter()
         .map(|(phototype, _)| healed(&skin(*phototype, Redness::Calm), &[], &paint))

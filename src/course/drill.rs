@@ -2,6 +2,7 @@
 
 use super::blueprint::Band;
 use crate::colour::Light;
+use crate::pigment::Modifier;
 use serde::{Deserialize, Serialize};
 
 /// The family of an exercise: what is asked.
@@ -320,6 +321,12 @@ impl Rule {
     /// The word in course files.
     pub fn word(self) -> &'static str {
         Rule::ALL[self as usize].1
+    }
+
+    /// What it takes for another reason than the colour that it heals to, which stays a mistake even where that colour is right: white is hard to
+    /// remove, and may darken under a laser.
+    pub fn warned_of(self) -> Option<Modifier> {
+        (self == Rule::WhiteForLight).then_some(Modifier::Lighter)
     }
 
     /// Whether this rule can make a wrong answer of this family.

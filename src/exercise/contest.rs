@@ -6,7 +6,7 @@
 
 use super::draw::{Setting, ranked};
 use super::generate::{Attempt, Discard};
-use super::grid::{grid_of, sensible_best};
+use super::grid::{grid_of, may_be_right, sensible_best};
 use super::judge::Judge;
 use super::place::Shown;
 use super::rules::Tempter;
@@ -48,6 +48,7 @@ impl<'c> Contest<'c> {
         if best.error > setting.goal.tolerance {
             return Err(Discard::GoalOutOfReach);
         }
+        may_be_right(course, drill, &best.mix)?;
         let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
         let acceptable = |place| is_wrong(drill, shelf, &setting, &ranking, place);
         // Where mixes are counted out, none is shown.

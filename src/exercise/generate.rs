@@ -4,6 +4,7 @@
 
 use super::difficulty::engine_difficulty;
 use super::place::{Place, Shown, order_of};
+use super::remedy::Sought;
 use super::seed::{below, shuffle, stream};
 use super::tempt::Wording;
 use super::worlds::{Melanin, Named};
@@ -28,11 +29,11 @@ pub(super) fn engine(course: &Course) -> String {
 /// those fails again and again.
 const DRAWS_PER_CLIENT: u32 = 4;
 
-/// The same for a drill: of a skin that is to be read nothing is drawn but whose it is, and of what is left of old work many causes are tried
-/// in one draw.
+/// The same for a drill: of a skin that is to be read nothing is drawn but whose it is, of what is left of old work many causes are tried in one
+/// draw, and whose old work it is mostly decides what to do about it.
 fn draws_per_client(drill: &Drill) -> u32 {
     match drill.family {
-        Family::Skin | Family::Hindsight => 1,
+        Family::Skin | Family::Hindsight | Family::Remedy => 1,
         _ => DRAWS_PER_CLIENT,
     }
 }
@@ -55,6 +56,8 @@ pub enum Discard {
     Caution,
     /// The mix nearest to the goal has modifiers that take back what the other does.
     AtOdds,
+    /// The mix nearest to the goal is a mistake that the drill warns of.
+    WarnedOf,
     /// The client has no old work.
     NothingToCorrect,
     /// Hardly anything is left of the work.
@@ -72,12 +75,13 @@ impl Discard {
             Discard::GoalOutOfReach => "no mix within the limits reaches the goal",
             Discard::TooFewTemptations => "too few of `tempts` give an answer that is worse by the margin",
             Discard::OneSided => {
-                "the right answer would not have the places in lightness and length that were drawn for it"
+                "the right answer would not be of the kind, or have the places in lightness and length, that were drawn for it"
             }
             Discard::Unstable => "the best mix changes when skin, depth or load vary",
             Discard::Arguable => "neither colour nor lightening is clearly right",
             Discard::Caution => "a caution forbids work on the client",
             Discard::AtOdds => "the best mix takes back with one modifier what it does with another",
+            Discard::WarnedOf => "the best mix is what one of `tempts` warns of, whatever it heals to",
             Discard::NothingToCorrect => "the client has no existing work",
             Discard::NothingToSee => "hardly anything of the work can be seen",
             Discard::OtherDifficulty => "the exercise would be easier or harder than `difficulty` allows",
@@ -145,7 +149,7 @@ pub(super) struct Attempt<'c> {
     /// Number of the draw.
     pub number: u32,
     /// How often all clients of the drill have had their turn before.
-    round: u32,
+    pub round: u32,
     /// Of this draw's worlds, how many are known to hold from an earlier proof.
     held: Option<u32>,
 }
@@ -160,6 +164,11 @@ impl Attempt<'_> {
     /// Where the key shall stand among so many options of which this is shown.
     pub fn place(&self, drill: &Drill, options: usize, shown: Shown) -> Place {
         Place::of_exercise(self.seed, &drill.id, &self.exercise, (options, shown), self.number)
+    }
+
+    /// What shall be right in an exercise about old work.
+    pub fn sought(&self, drill: &Drill) -> Sought {
+        Sought::in_exercise(self.seed, drill, &self.exercise)
     }
 
     /// In which of so many wordings, all meaning the same, the exercise speaks of something.
@@ -246,7 +255,7 @@ pub(super) fn prove(
         }
         failed.insert(Discard::Unresolved, 1);
     } else {
-        let clients = clients_of(course, drill);
+        let clients = clients_of(course, drill, number);
         for draw in 0..MAX_DRAWS {
             if clients.is_empty() {
                 failed.insert(Discard::Unresolved, 1);
@@ -276,7 +285,7 @@ pub(super) fn again(
     match finding {
         Finding::Impossible { failed } => Some(Err(impossible(drill, number, failed.clone()))),
         Finding::Accepted { draw, held, .. } => {
-            let clients = clients_of(course, drill);
+            let clients = clients_of(course, drill, number);
             if clients.is_empty() {
                 return None;
             }
@@ -298,11 +307,14 @@ fn impossible(drill: &Drill, number: u32, failed: BTreeMap<Discard, u32>) -> Gen
     }
 }
 
-/// A drill's clients in the order of their turns.
-fn clients_of<'c>(course: &'c Course, drill: &Drill) -> Vec<&'c Client> {
+/// A drill's clients in the order of their turns, of whom this number of its pool may tell.
+fn clients_of<'c>(course: &'c Course, drill: &Drill, number: u32) -> Vec<&'c Client> {
     let mut clients: Vec<&Client> = drill.clients.iter().filter_map(|id| course.client(id)).collect();
     shuffle(&mut stream(course.seed, &["clients", &drill.id]), &mut clients);
-    clients
+    match drill.family {
+        Family::Remedy => Sought::in_exercise(course.seed, drill, &number.to_string()).among(clients),
+        _ => clients,
+    }
 }
 
 /// One draw for a number of the pool; `held` is the count of worlds that held, where it is known.

@@ -51,7 +51,7 @@ enum Clue {
 
 /// Of colours, the draws after which nothing is asked for of a first clue, of a second one and so on: by then no draw has allowed all of them together,
 /// and better one exercise in a hundred that leans than none. Which is given up first is drawn, so that none of them always is.
-const GIVEN_UP: [u32; 5] = [8, 12, 16, 24, 60];
+const GIVEN_UP: [u32; 5] = [32, 44, 56, 72, 100];
 
 impl Shown {
     /// What mixes within these limits show that are worded like this.

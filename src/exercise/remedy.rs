@@ -7,15 +7,16 @@
 use super::contest::runners_up;
 use super::draw::{Setting, ranked};
 use super::generate::{Attempt, Discard, engine};
-use super::grid::{grid_of, sensible_best};
+use super::grid::{grid_of, may_be_right, sensible_best};
 use super::judge::Judge;
 use super::place::Shown;
 use super::rules::Tempter;
+use super::seed::{below, stream};
 use super::tempt::{Fit, Temptation, best_in, is_wrong, temptations};
 use super::worlds::{Sample, WORLDS, try_worlds};
 use super::{Action, Choice, Exercise, Proof, marking};
 use crate::course::words::CautionAction;
-use crate::course::{Caution, Course, Drill, Lesson, Rule};
+use crate::course::{Caution, Client, Course, Drill, Lesson, Rule};
 use crate::healing::{Placement, Scene, Trial, Work};
 use crate::language::Language;
 use crate::pigment::{Paint, Shelf};
@@ -47,6 +48,41 @@ const WITHOUT_COLOUR: [WithoutColour; 4] = [
     },
 ];
 
+/// What shall be right in an exercise: each option is as often the key as any other, colour in as many exercises as it is offered in, having the
+/// work lightened and doing nothing in one each. Whoever knows how often a course asks for what then knows nothing of this exercise.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Sought {
+    Colour,
+    Lighten,
+    Refrain,
+}
+
+impl Sought {
+    /// What shall be right in this exercise of a drill.
+    pub fn in_exercise(seed: u64, drill: &Drill, exercise: &str) -> Self {
+        match below(&mut stream(seed, &["sought", &drill.id, exercise]), colours_among(drill) + 2) {
+            0 => Sought::Refrain,
+            1 => Sought::Lighten,
+            _ => Sought::Colour,
+        }
+    }
+
+    /// Of a drill's clients those for whom it may be right: a caution decides before any colour is tried. All of them where there is none.
+    pub fn among<'c>(self, clients: Vec<&'c Client>) -> Vec<&'c Client> {
+        let may = |client: &&Client| client.cautions().next().is_some() == (self == Sought::Refrain);
+        if clients.iter().any(may) { clients.into_iter().filter(may).collect() } else { clients }
+    }
+}
+
+/// In how many rounds through the clients of a drill what is sought must be right; later whatever is right will do, since a drill need not
+/// have a case of each.
+const SOUGHT_ROUNDS: u32 = 3;
+
+/// How many of a drill's options are mixes: two are always there, to have the work lightened and to do nothing today.
+fn colours_among(drill: &Drill) -> usize {
+    drill.options.saturating_sub(2).max(1)
+}
+
 /// What is right for a client.
 enum Verdict<'c> {
     /// Place the best mix.
@@ -60,6 +96,16 @@ enum Verdict<'c> {
     },
     /// A caution forbids work today.
     Refrain(&'c Caution),
+}
+
+impl Verdict<'_> {
+    fn kind(&self) -> Sought {
+        match self {
+            Verdict::Colour => Sought::Colour,
+            Verdict::Lighten { .. } => Sought::Lighten,
+            Verdict::Refrain(_) => Sought::Refrain,
+        }
+    }
 }
 
 /// One attempt at an exercise.
@@ -79,8 +125,10 @@ pub(super) fn attempt(
     let ranking = ranked(&setting, &scene, &grid);
     let best_error = sensible_best(shelf, &ranking)?.error;
     let verdict = verdict(course, drill, &setting, &ranking, &grid)?;
-    // Two options are always there: to have the work lightened, and to do nothing today.
-    let colours = drill.options.saturating_sub(2).max(1);
+    if draw.round < SOUGHT_ROUNDS && verdict.kind() != draw.sought(drill) {
+        return Err(Discard::OneSided);
+    }
+    let colours = colours_among(drill);
     let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
     let wording = draw.wording_of_mixes(drill);
     let wrong = match &verdict {
@@ -187,6 +235,7 @@ fn verdict<'c>(
     }
     let best = ranking[0].error;
     if best <= setting.goal.tolerance {
+        may_be_right(course, drill, &ranking[0].mix)?;
         return Ok(Verdict::Colour);
     }
     if best < setting.goal.tolerance + drill.margin {

@@ -12,12 +12,12 @@ use std::fs;
 /// touch-ups: before the time judged, at that time over old work, and after it.
 const CASES: [&str; 7] = [
     "",
-    "#skin=V,warm,rosy&site=lip&mix=tolcarn~3,emberlow~2&sun=outdoors&oil=oily&aftercare=neglected&months=24&light=LED-B3&own=40,18,12,5",
+    "#skin=V,warm,rosy&site=lip&mix=kelderwick~3,emberlow~2&sun=outdoors&oil=oily&aftercare=neglected&months=24&light=LED-B3&own=40,18,12,5",
     "#client=tessaly&mix=dunmere~4&months=12&light=A&most=2,4",
     "#skin=II,cool,ruddy&melanin=0.04&blood=0.01&mix=none&technique=strokes&light=FL2",
-    "#skin=IV,neutral,calm&scar=yes&site=areola&mix=tolcarn~4&touch=8.5&months=12",
+    "#skin=IV,neutral,calm&scar=yes&site=areola&mix=kelderwick~4&touch=8.5&months=12",
     "#client=tessaly&mix=dunmere~4&touch=12&months=12&sun=outdoors&light=A",
-    "#skin=I,warm,calm&scar=yes&blood=0.02&mix=tolcarn~3,dunmere~1&touch=30&months=24",
+    "#skin=I,warm,calm&scar=yes&blood=0.02&mix=kelderwick~3,dunmere~1&touch=30&months=24",
 ];
 
 const RESTED: &str = "document.querySelector('#likely').dataset.outcome && document.querySelectorAll('#best tbody tr').length > 0

@@ -30,7 +30,8 @@ fn measured(tab: &mut Tab, name: &str) -> Vec<f64> {
 
 /// How long the ranking and the region take over none to four old works at depths of their own.
 fn over_old_work(tab: &mut Tab) {
-    let works = [("tolcarn", 0.15, 24), ("dunmere", 0.25, 36), ("wexcombe", 0.1, 48), ("corrick", 0.35, 60)];
+    let works =
+        [("kelderwick", 0.15, 24), ("dunmere", 0.25, 36), ("wexcombe", 0.1, 48), ("corrick", 0.35, 60)];
     let works = works.map(|(bottle, depth, months)| format!("m:{bottle}~1@{depth},0.3,1,0.85@{months}"));
     for count in 0..=works.len() {
         let page = on_disk(&FOLDER.join("bench.html"));

@@ -71,7 +71,7 @@ fn measured_bottles_load_and_mix_as_what_they_were_measured_on() {
     let demo = std::fs::read(Path::new(env!("CARGO_MANIFEST_DIR")).join("lessons/pigments/colourants.yaml"));
     let fixture = fixture.with("lessons/pigments/colourants.yaml", demo.expect("the demo course"));
     let folder = TempDir::new().expect("a folder");
-    let bottles = [("tolcarn", "PR101=3,PY42=16,PBk11=3.5"), ("gloamhurst", "PBk7=3,PBk11=5")];
+    let bottles = [("kelderwick", "PR101=3,PY42=16,PBk11=3.5"), ("gloamhurst", "PBk7=3,PBk11=5")];
     for (id, holds) in bottles {
         std::fs::write(folder.path().join(format!("{id}.csv")), sheet(&dried_bottle(id))).expect("a file");
         let out = fixture.path(&format!("lessons/pigments/{id}.yaml"));
@@ -90,7 +90,7 @@ fn measured_bottles_load_and_mix_as_what_they_were_measured_on() {
     let loaded = fixture.load();
     let measured = loaded.course.unwrap_or_else(|| panic!("{:?}", loaded.diagnostics)).shelf;
     let own = &course().shelf;
-    let mix = Mix::new([("tolcarn".to_owned(), 5), ("gloamhurst".to_owned(), 1)]);
+    let mix = Mix::new([("kelderwick".to_owned(), 5), ("gloamhurst".to_owned(), 1)]);
     let (paint, recipe) = (measured.paint_of(&mix), own.paint_of(&mix));
     let (found, truth) = (measured.optics_of(&paint), own.optics_of(&recipe));
     for band in 0..31 {

@@ -227,7 +227,7 @@ fn mixes_of_bottles_that_were_read_with_noise_heal_as_the_bottles_do() {
     let setup = Setup { surface, ..Setup::default() };
     let own = &course().shelf;
     let denser = Placement::default().thickness_mm / 0.02;
-    let bottles = ["dunmere", "tolcarn", "wexcombe", "gloamhurst", "palewater", "emberlow"];
+    let bottles = ["dunmere", "kelderwick", "wexcombe", "gloamhurst", "palewater", "emberlow"];
     let mut shelf = Shelf::default();
     let mut paints: Vec<(Paint, Paint)> = Vec::new();
     for (place, id) in bottles.iter().enumerate() {

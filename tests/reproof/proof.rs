@@ -375,7 +375,7 @@ fn under_the_lamp(told: &Told) -> Result<Held, String> {
 fn caused(told: &Told) -> Result<Held, String> {
     let Form::One(one) = &told.exercise.form else { return Err("no options".to_owned()) };
     let exhibit = told.case.exhibits.first().ok_or("nothing is shown")?;
-    // "5 drops Tolcarn, 1 drop Emberlow, 2 years ago"
+    // "5 drops Kelderwick, 1 drop Emberlow, 2 years ago"
     let cause = |choice: &Choice| -> Result<(Paint, f64), String> {
         let (mix, ago) = choice.label.rsplit_once(", ").ok_or("no time")?;
         let years = ago.strip_suffix(" years ago").map_or(Ok(1.0), str::parse).map_err(|_| "no years")?;

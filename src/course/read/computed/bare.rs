@@ -188,14 +188,14 @@ mod tests {
     fn bare(text: &str) -> Vec<&str> {
         let calls: Vec<Range<usize>> =
             text.find("{{").map(|at| at..text.find("}}").map_or(at, |end| end + 2)).into_iter().collect();
-        find(text, &calls, &["Tovi", "Tolcarn"]).iter().map(|bare| &text[bare.span.clone()]).collect()
+        find(text, &calls, &["Tovi", "Kelderwick"]).iter().map(|bare| &text[bare.span.clone()]).collect()
     }
 
     #[test]
     fn numbers_about_somebody_are_found() {
         assert_eq!(bare("Tovi's brow heals to an a\\* of 12, and b\\* 7.5."), ["a\\* of 12", "b\\* 7.5"]);
         assert_eq!(
-            bare("Tolcarn lies a ΔE00 of\nabout 3.1 away, or 4 ΔE00."),
+            bare("Kelderwick lies a ΔE00 of\nabout 3.1 away, or 4 ΔE00."),
             ["ΔE00 of\nabout 3.1", "4 ΔE00"]
         );
         assert_eq!(bare("Tovi has an ITA of -12° and an angle of 31°."), ["ITA of -12°", "31°"]);
@@ -210,7 +210,7 @@ mod tests {
             "Tovi comes back in 6 weeks; L\\* is lightness.",
             "Tovi: `a* = 12`.",
             "# Tovi\n\nThe angle is 31°.",
-            "Tolcarnian a\\* of 12",
+            "Kelderwickian a\\* of 12",
         ] {
             assert_eq!(bare(text), Vec::<&str>::new(), "{text}");
         }

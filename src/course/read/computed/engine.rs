@@ -171,7 +171,7 @@ pub(super) fn add_functions(environment: &mut Environment<'static>, known: &Arc<
             Some(colour) => Ok(colour.lab),
             None => Err(CallProblem::wrong(
                 format!("`difference` takes two colours; this is {}", value.kind()),
-                "such as `difference(healed(\"tovi\", \"tolcarn 6\"), bare(\"tovi\"))`",
+                "such as `difference(healed(\"tovi\", \"kelderwick 6\"), bare(\"tovi\"))`",
                 "difference",
             )),
         };
@@ -211,7 +211,7 @@ fn healed(known: &Known, client: &Value, mix: &[Value], keys: &Kwargs) -> Result
     let mut mixes = mix.iter().cloned().chain(keys.get::<Option<Value>>("mix")?);
     let (mix, more) = (mixes.next(), mixes.next());
     if more.is_some() {
-        let help = "write every bottle into one text: `\"tolcarn 4, emberlow 2\"`";
+        let help = "write every bottle into one text: `\"kelderwick 4, emberlow 2\"`";
         return Err(CallProblem::wrong("`healed` takes one mix", help, "").into());
     }
     let known_keys = ["mix", "months", "light", "bare", DEPTH.name, THICKNESS.name, LOAD.name, COVERAGE.name];
@@ -289,7 +289,7 @@ fn colour(client: &Client, known: &Known, show: &Show, with_work: bool) -> Resul
 fn text<'v>(what: &str, value: &'v Value) -> Result<&'v str, Error> {
     value.as_str().ok_or_else(|| {
         let message = format!("{what} is written in quotes; this is {}", value.kind());
-        CallProblem::wrong(message, "such as `healed(\"tovi\", \"tolcarn 4, emberlow 2\")`", "").into()
+        CallProblem::wrong(message, "such as `healed(\"tovi\", \"kelderwick 4, emberlow 2\")`", "").into()
     })
 }
 
@@ -313,9 +313,9 @@ impl Known {
         Ok(&self.shelf.colourants[place.ok_or_else(missing)?])
     }
 
-    /// A mix as it is said: `tolcarn 4, emberlow 2`.
+    /// A mix as it is said: `kelderwick 4, emberlow 2`.
     fn mix(&self, said: &str) -> Result<Mix, Error> {
-        const FORM: &str = "write each bottle with its drops: `\"tolcarn 4, emberlow 2\"`";
+        const FORM: &str = "write each bottle with its drops: `\"kelderwick 4, emberlow 2\"`";
         let mut drops: Vec<(String, u32)> = Vec::new();
         for part in said.split(',') {
             let (bottle, count) = part.trim().rsplit_once(' ').unwrap_or((part.trim(), ""));

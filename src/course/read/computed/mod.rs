@@ -1,4 +1,4 @@
-//! Calls in a page's text, `{{ healed("tovi", "tolcarn 6").L }}`, which the engine answers when the course is read.
+//! Calls in a page's text, `{{ healed("tovi", "kelderwick 6").L }}`, which the engine answers when the course is read.
 //!
 //! Entry points: [`Computed::new`], once for a course; [`Computed::calls_of`], once for a page; [`Computed::holds`] for a claim in
 //! a block `foresee`. Steps: find the calls in the text (`spans`), evaluate each as an expression of minijinja with the engine's
@@ -98,7 +98,7 @@ impl Computed {
             reader
                 .warning(&place, format!("a number about {} that nothing computes", quoted(&bare.about)))
                 .help(
-                    "write a call, such as `{{ healed(\"tovi\", \"tolcarn 6\").L }}`, or `{{ 12 }}` for a number that is \
+                    "write a call, such as `{{ healed(\"tovi\", \"kelderwick 6\").L }}`, or `{{ 12 }}` for a number that is \
                      meant as it is",
                 );
         }
@@ -181,7 +181,7 @@ impl Computed {
                 };
                 reader
                     .error(&place, message)
-                    .help("such as `{{ healed(\"tovi\", \"tolcarn 6\", months=60).L }}`");
+                    .help("such as `{{ healed(\"tovi\", \"kelderwick 6\", months=60).L }}`");
             }
         }
     }
@@ -223,7 +223,7 @@ fn shown(language: &Language, value: &Value, place: &Place, reader: &mut Reader)
         kind => {
             reader
                 .error(place, format!("this call gives {kind}, not a number or words"))
-                .help("such as `{{ healed(\"tovi\", \"tolcarn 6\", months=60).L }}`");
+                .help("such as `{{ healed(\"tovi\", \"kelderwick 6\", months=60).L }}`");
             None
         }
     }
