@@ -23,7 +23,7 @@ pub enum NoText {
         /// The byte.
         byte: u8,
     },
-    /// It says that it is UTF-16, and is not.
+    /// It begins as UTF-16, and does not go on so.
     #[error(
         "line {}, column {}: the file begins as UTF-16, and this is no character of it; save the file as UTF-8",
         before.line(),
@@ -89,7 +89,31 @@ fn kind_of(bytes: &[u8]) -> Option<&'static str> {
     is_page.then_some("a web page (HTML)")
 }
 
-/// The text of a file in UTF-8, or in UTF-16 that says so by its byte order mark; the mark itself is left out.
+/// How units of UTF-16 are read out of two bytes.
+type Unit = fn([u8; 2]) -> u16;
+
+/// The two orders of bytes.
+const LITTLE: Unit = u16::from_le_bytes;
+const BIG: Unit = u16::from_be_bytes;
+
+/// Units by which text in UTF-16 is known that does not say so.
+const KNOWN_BY: usize = 4;
+
+/// The order of bytes of text in UTF-16 without a byte order mark. What is handed in begins with figures, brackets and letters of ASCII, of which
+/// every second byte is zero then; a text in UTF-8 holds no such byte.
+fn unmarked(bytes: &[u8]) -> Option<Unit> {
+    let (units, _) = bytes.as_chunks::<2>();
+    let first = &units[..units.len().min(KNOWN_BY)];
+    let all = |unit: Unit| first.len() > 1 && first.iter().all(|two| (1..0x80).contains(&unit(*two)));
+    [LITTLE, BIG].into_iter().find(|unit| all(*unit))
+}
+
+/// Whether a file is text in UTF-16, with a byte order mark or without one.
+pub(crate) fn is_utf16(bytes: &[u8]) -> bool {
+    bytes.starts_with(b"\xff\xfe") || bytes.starts_with(b"\xfe\xff") || unmarked(bytes).is_some()
+}
+
+/// The text of a file in UTF-8 or UTF-16, with a byte order mark, which is left out, or without one.
 ///
 /// # Errors
 /// [`NoText`] where it is something else.
@@ -97,12 +121,13 @@ pub fn text_of(bytes: &[u8]) -> Result<String, NoText> {
     if let Some(kind) = kind_of(bytes) {
         return Err(NoText::Kind(kind));
     }
-    for (mark, unit) in
-        [(b"\xff\xfe", u16::from_le_bytes as fn([u8; 2]) -> u16), (b"\xfe\xff", u16::from_be_bytes)]
-    {
+    for (mark, unit) in [(b"\xff\xfe", LITTLE), (b"\xfe\xff", BIG)] {
         if let Some(rest) = bytes.strip_prefix(mark) {
             return of_utf16(rest, unit);
         }
+    }
+    if let Some(unit) = unmarked(bytes) {
+        return of_utf16(bytes, unit);
     }
     let bytes = bytes.strip_prefix(b"\xef\xbb\xbf").unwrap_or(bytes);
     match std::str::from_utf8(bytes) {
@@ -115,7 +140,7 @@ pub fn text_of(bytes: &[u8]) -> Result<String, NoText> {
     }
 }
 
-fn of_utf16(bytes: &[u8], unit: fn([u8; 2]) -> u16) -> Result<String, NoText> {
+fn of_utf16(bytes: &[u8], unit: Unit) -> Result<String, NoText> {
     let (units, odd) = bytes.as_chunks::<2>();
     let mut text = String::with_capacity(units.len());
     for read in char::decode_utf16(units.iter().map(|two| unit(*two))) {
@@ -165,6 +190,7 @@ mod tests {
         for half in [&b"\xff\xfea\0\0\xd8b\0"[..], b"\xff\xfea\0b"] {
             assert!(told(half).starts_with("line 1, column 2: the file begins as UTF-16"));
         }
+        assert!(told(b"a\0b\0c").starts_with("line 1, column 3: the file begins as UTF-16"));
         assert_eq!(text_of(b""), Ok(String::new()));
     }
 
@@ -173,13 +199,26 @@ mod tests {
         #[test]
         fn prop_every_encoding_gives_the_text_back(text in any::<String>()) {
             let text = format!("{{{text}");
-            prop_assume!(!text.starts_with("{\\rtf"));
+            prop_assume!(!text.starts_with("{\\rtf") && !text.contains('\0'));
             let little: Vec<u8> = text.encode_utf16().flat_map(u16::to_le_bytes).collect();
             let big: Vec<u8> = text.encode_utf16().flat_map(u16::to_be_bytes).collect();
             prop_assert_eq!(text_of(text.as_bytes()), Ok(text.clone()));
             prop_assert_eq!(text_of(&[b"\xef\xbb\xbf", text.as_bytes()].concat()), Ok(text.clone()));
             prop_assert_eq!(text_of(&[&b"\xff\xfe"[..], &little].concat()), Ok(text.clone()));
             prop_assert_eq!(text_of(&[&b"\xfe\xff"[..], &big].concat()), Ok(text));
+        }
+
+        /// Without a mark, what begins as every slip, register, record and assignment does.
+        #[test]
+        fn prop_utf_16_is_read_without_a_mark(
+            head in prop::sample::select(vec!["{\"form", "id,name\n", "id;name\r\n", "id\tname\n", "id: week"]),
+            rest in any::<String>(),
+        ) {
+            let text = format!("{head}{rest}");
+            let little: Vec<u8> = text.encode_utf16().flat_map(u16::to_le_bytes).collect();
+            let big: Vec<u8> = text.encode_utf16().flat_map(u16::to_be_bytes).collect();
+            prop_assert_eq!(text_of(&little), Ok(text.clone()));
+            prop_assert_eq!(text_of(&big), Ok(text));
         }
     }
 }

@@ -14,6 +14,7 @@ use super::whole;
 use crate::assess::report::{Cohort, Report, report};
 use crate::assess::{BookReader, Selection, visible};
 use crate::course::{Course, Date};
+use crate::handed::text_of;
 use crate::json;
 use crate::render::{FilesFolder, ReportFolder, SiteLink};
 use std::io::{BufWriter, Write};
@@ -151,25 +152,26 @@ fn cohort(arguments: &Arguments) -> Result<(&Path, Cohort), Problem> {
 const MOST_BYTES: u64 = 500_000_000;
 
 fn read_marks(path: &Path) -> Result<Cohort, Problem> {
-    let text = read_input(path, MOST_BYTES)?;
-    let what = match text.trim_ascii_start() {
-        [] => Some("the file is empty"),
-        [b'{', ..] => None,
-        [b'[', ..] => Some("this is a list"),
-        sqlite if sqlite.starts_with(b"SQLite format 3") => {
-            Some("this is a mark book, which is given with --book, or another file of SQLite")
-        }
-        _ => Some("this is no JSON"),
-    };
-    if let Some(what) = what {
-        return Err(Problem::Input(format!(
+    let bytes = read_input(path, MOST_BYTES)?;
+    let unfit = |what: &str| {
+        Problem::Input(format!(
             "{}: {what}; marked sheets are an object, {{\"questions\": [...], \"sheets\": [...]}} (docs/reports.md)",
             named(path)
-        )));
+        ))
+    };
+    if bytes.starts_with(b"SQLite format 3") {
+        return Err(unfit("this is a mark book, which is given with --book, or another file of SQLite"));
     }
-    serde_json::from_slice(&text).or_else(|_| {
+    let text = text_of(&bytes).map_err(|error| unfit(&error.to_string()))?;
+    drop(bytes);
+    match text.trim_start().as_bytes() {
+        [] => return Err(unfit("the file is empty")),
+        [b'{', ..] => {}
+        [b'[', ..] => return Err(unfit("this is a list")),
+        _ => return Err(unfit("this is no JSON")),
+    }
+    serde_json::from_str(&text).or_else(|_| {
         // Once more, slower, to say which field is wrong.
-        let text = String::from_utf8_lossy(&text);
         json::read(&text, &[]).map_err(|wrong| {
             let at = wrong.field().map_or_else(String::new, |field| format!("{field}: "));
             Problem::Input(format!("{}: {at}{}", named(path), wrong.why))

@@ -5,6 +5,7 @@
 
 use super::diagnostic::Problems;
 use super::source::{Place, Source};
+use crate::handed::is_utf16;
 use sha2::{Digest, Sha256};
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
@@ -190,6 +191,12 @@ impl Folder {
                 return Err(Unreadable(None));
             }
         };
+        if is_utf16(&content) {
+            problems
+                .file_error(path, "this file is UTF-16, and a course is written in UTF-8".to_owned())
+                .help("save the file as UTF-8");
+            return Err(Unreadable(None));
+        }
         match std::str::from_utf8(&content) {
             Ok(text) => Ok(Source::new(path, text)),
             Err(error) => {

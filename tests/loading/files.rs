@@ -33,6 +33,21 @@ fn no_utf8() {
 }
 
 #[test]
+fn utf_16() {
+    let utf_16 = |text: &str| text.encode_utf16().flat_map(u16::to_le_bytes).collect::<Vec<u8>>();
+    for text in ["skills:\n", "\u{feff}skills:\n"] {
+        let fixture = Fixture::minimal().with(SKILLS, utf_16(text));
+        insta::allow_duplicates!(assert_snapshot!(fixture.told(), @r"
+            error: this file is UTF-16, and a course is written in UTF-8
+            --> lessons/skills.yaml:1:1
+             = help: save the file as UTF-8
+
+            1 error, 0 warnings
+        "));
+    }
+}
+
+#[test]
 fn a_file_that_is_too_long() {
     let fixture = Fixture::minimal().append("lessons/welcome.md", &"x".repeat(1_000_000));
     assert_snapshot!(fixture.told(), @r"

@@ -124,6 +124,29 @@ fn wrong_input_is_named_and_nothing_is_written() {
     let out = folder.path().join("report");
     let problem = |text: &str| {
         let assert = healedhue()
+/// As an editor may have written them.
+#[test]
+fn marked_sheets_are_read_in_utf_16_too() {
+    let text = include_str!("../../docs/examples/marks.json");
+    let json = |bytes: Vec<u8>| {
+        let mut command = healedhue();
+        command.args(["report", "--marks", "-", "--json"]).write_stdin(bytes);
+        command.assert().success().get_output().stdout.clone()
+    };
+    let plain = json(text.as_bytes().to_vec());
+    for text in [text.to_owned(), format!("\u{feff}{text}")] {
+        assert!(json(text.encode_utf16().flat_map(u16::to_le_bytes).collect()) == plain);
+        assert!(json(text.encode_utf16().flat_map(u16::to_be_bytes).collect()) == plain);
+        assert!(json(text.into_bytes()) == plain);
+    }
+    let picture = healedhue()
+        .args(["report", "--marks", "-", "--json"])
+        .write_stdin(&b"\x89PNG\r\n\x1a\n"[..])
+        .assert()
+        .code(1);
+    picture.stderr(contains("this is a picture (PNG), not text; marked sheets are an object"));
+}
+
             .args(["report", "--marks", "-", "--out"])
             .arg(&out)
             .write_stdin(text)
