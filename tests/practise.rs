@@ -401,3 +401,17 @@ fn wrong_use_of_practise_is_exit_code_2() {
         .code(2)
         .stderr(contains("there is no skill `whistling`"));
 }
+    for (option, wrong, right) in [
+        ("--seed", "-1", "give a whole number from 0 to 18446744073709551615"),
+        ("--seed", "-1x", "give a whole number from 0 to 18446744073709551615"),
+        ("--seed", "18446744073709551616", "give a whole number from 0 to 18446744073709551615"),
+        ("--count", "-5", "give a whole number from 1 to 200"),
+        ("--minutes", "ten", "give a whole number from 1 to 480"),
+    ] {
+        let told = format!("error: invalid value '{wrong}' for '{option} <N>': {right}\n");
+        healedhue()
+            .args(["practise", "--no-progress", option, wrong])
+            .assert()
+            .code(2)
+            .stderr(contains(told));
+    }

@@ -536,3 +536,47 @@ fn an_impossible_drill_is_shown_with_its_line() {
     assert_eq!(told.matches("drill `first-choice` gives no exercise").count(), 1, "{told}");
     assert!(told.contains(" more exercises likewise)"), "{told}");
 }
+
+#[test]
+fn numbers_that_cannot_be_are_told_with_what_would_be_right() {
+    for (arguments, told) in [
+        (
+            &["paper", "rehearsal", "--seed", "-1"][..],
+            "'--seed <N>': give a whole number from 0 to 9007199254740991",
+        ),
+        (
+            &["paper", "rehearsal", "--seed", "1.5"],
+            "'--seed <N>': give a whole number from 0 to 9007199254740991",
+        ),
+        (
+            &["paper", "rehearsal", "--seed", "9007199254740992"],
+            "'--seed <N>': give a whole number from 0 to 9007199254740991",
+        ),
+        (
+            &["paper", "rehearsal", "--survey", "-3"],
+            "'--survey <COUNT>': give a whole number from 1 to 1000000",
+        ),
+        (
+            &["report", "--book", "x", "--seed", "-1"],
+            "'--seed <N>': give a whole number from 0 to 9223372036854775807",
+        ),
+        (
+            &["layers", "x.json", "--angles", "five"],
+            "'--angles <ANGLES>': give one of 4, 8, 12, 16, 20, 24, 28, 32",
+        ),
+        (
+            &["layers", "x.json", "--angles", "-4"],
+            "'--angles <ANGLES>': give one of 4, 8, 12, 16, 20, 24, 28, 32",
+        ),
+        (
+            &["pigment", "x.csv", "--thickness-mm", "thin"],
+            "'--thickness-mm <MM>': give a number, such as 0.25",
+        ),
+        (&["pigment", "x.csv", "--dose-mm", "nan"], "'--dose-mm <MM>': give a number, such as 0.25"),
+    ] {
+        let output = healedhue().args(arguments).assert().code(2).get_output().clone();
+        let stderr = String::from_utf8(output.stderr).expect("UTF-8");
+        assert!(stderr.lines().next().is_some_and(|line| line.ends_with(told)), "{stderr}");
+        assert!(output.stdout.is_empty());
+    }
+}

@@ -18,8 +18,17 @@ pub(super) struct Arguments {
     #[arg(long)]
     json: bool,
     /// Quadrature angles: 4, 8, 12, 16, 20, 24, 28 or 32.
-    #[arg(long, default_value_t = 4)]
+    #[arg(long, default_value_t = 4, value_parser = angles, allow_negative_numbers = true)]
     angles: usize,
+}
+
+/// One of the numbers of angles that there are.
+fn angles(text: &str) -> Result<usize, String> {
+    let angles = text.parse().ok().filter(|angles| stack::ANGLES.contains(angles));
+    angles.ok_or_else(|| {
+        let known: Vec<String> = stack::ANGLES.iter().map(usize::to_string).collect();
+        format!("give one of {}", known.join(", "))
+    })
 }
 
 /// Stacks and layers are counted from 1.
@@ -36,9 +45,6 @@ fn place_of(wrong: &Wrong) -> String {
 }
 
 pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
-    if !stack::ANGLES.contains(&arguments.angles) {
-        return Err(Problem::Use(stack::StackError::Angles(arguments.angles).to_string()));
-    }
     let text = read_text(&arguments.file)?;
     let file = arguments.file.display();
     let stacks: Vec<Stack> = json::read(&text, &stack::BOUNDS)

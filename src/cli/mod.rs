@@ -84,6 +84,12 @@ fn whole<T: TryFrom<u64>>(least: u64, most: u64) -> impl Fn(&str) -> Result<T, S
     }
 }
 
+/// Reads a number on the command line; its bounds are checked where it is used.
+fn number(text: &str) -> Result<f64, String> {
+    let number = text.parse::<f64>().ok().filter(|number| number.is_finite());
+    number.ok_or_else(|| "give a number, such as 0.25".to_owned())
+}
+
 /// Runs the command given to this process and returns its exit code.
 pub fn run() -> ExitCode {
     let arguments = Arguments::parse();

@@ -23,7 +23,7 @@ pub(super) struct Arguments {
     #[arg(value_parser = blueprint)]
     blueprint: String,
     /// Seed, up to 9007199254740991. Without it, a single paper has the course's seed, and a register one that nobody can foresee.
-    #[arg(long, value_name = "N", value_parser = whole::<u64>(0, MOST_SEED))]
+    #[arg(long, value_name = "N", value_parser = whole::<u64>(0, MOST_SEED), allow_hyphen_values = true)]
     seed: Option<u64>,
     /// Who sits it.
     #[arg(long, value_name = "ID", default_value = "anybody", value_parser = candidate)]
@@ -44,7 +44,8 @@ pub(super) struct Arguments {
     #[arg(long, requires = "register")]
     replace: bool,
     /// Print how alike the papers of so many seeds are.
-    #[arg(long, value_name = "COUNT", conflicts_with = "register", value_parser = whole::<u64>(1, 1_000_000))]
+    #[arg(long, value_name = "COUNT", conflicts_with = "register", value_parser = whole::<u64>(1, 1_000_000),
+        allow_hyphen_values = true)]
     survey: Option<u64>,
     #[command(flatten)]
     folder: CourseFolder,

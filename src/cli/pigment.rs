@@ -8,6 +8,7 @@ mod readings;
 mod report;
 
 use super::lines::named;
+use super::number;
 use super::problem::{Problem, write_whole};
 use crate::colour::{Lab, Spectrum, Srgb};
 use crate::course::bounds;
@@ -28,27 +29,27 @@ pub(super) struct Arguments {
     #[arg(required_unless_present_any = ["lab", "hex"])]
     files: Vec<PathBuf>,
     /// Thickness of the dried film, for the columns over_white and over_black.
-    #[arg(long, value_name = "MM", allow_negative_numbers = true)]
+    #[arg(long, value_name = "MM", value_parser = number, allow_negative_numbers = true)]
     thickness_mm: Option<f64>,
     /// Refractive index of the dried film (1.5: representative).
-    #[arg(long, value_name = "N", default_value_t = 1.5, allow_negative_numbers = true)]
+    #[arg(long, value_name = "N", default_value_t = 1.5, value_parser = number, allow_negative_numbers = true)]
     refractive_index: f64,
     /// Whether values hold the reflection of the glossy surface; by default a file's do, and a single colour does not.
     #[arg(long, value_enum)]
     surface: Option<SurfaceWord>,
     /// Reflectance of the bare white card, where there is no column `white` (default 0.85, or 0.81
     /// without the surface reflection: representative).
-    #[arg(long, value_name = "R", allow_negative_numbers = true)]
+    #[arg(long, value_name = "R", value_parser = number, allow_negative_numbers = true)]
     white_card: Option<f64>,
     /// Reflectance of the bare black card, where there is no column `black` (default 0.05, or 0.01
     /// without the surface reflection: representative).
-    #[arg(long, value_name = "R", allow_negative_numbers = true)]
+    #[arg(long, value_name = "R", value_parser = number, allow_negative_numbers = true)]
     black_card: Option<f64>,
     /// Error of a reading as a fraction of it, 0.01 for 1%; by default seen from how rough the readings are.
-    #[arg(long, value_name = "SHARE", allow_negative_numbers = true)]
+    #[arg(long, value_name = "SHARE", value_parser = number, allow_negative_numbers = true)]
     noise: Option<f64>,
     /// Share of the paint in the tint, the rest being white, for the column `tint`.
-    #[arg(long, value_name = "SHARE", allow_negative_numbers = true)]
+    #[arg(long, value_name = "SHARE", value_parser = number, allow_negative_numbers = true)]
     share: Option<f64>,
     /// The white in the tint: a colourant or a bottle of the course.
     #[arg(long, value_name = "ID", default_value = "PW6")]
@@ -62,10 +63,10 @@ pub(super) struct Arguments {
     #[arg(long, value_name = "#RRGGBB", conflicts_with = "files")]
     hex: Option<String>,
     /// Reduced scattering at 550 nm of the dried paint, assumed for one colour (representative).
-    #[arg(long, value_name = "PER_MM", default_value_t = 40.0, allow_negative_numbers = true)]
+    #[arg(long, value_name = "PER_MM", default_value_t = 40.0, value_parser = number, allow_negative_numbers = true)]
     scattering_per_mm: f64,
     /// How steeply scattering falls with wavelength, assumed for one colour (representative).
-    #[arg(long, value_name = "P", default_value_t = 0.5, allow_negative_numbers = true)]
+    #[arg(long, value_name = "P", default_value_t = 0.5, value_parser = number, allow_negative_numbers = true)]
     scattering_exponent: f64,
     #[command(flatten)]
     entry: entry::Details,

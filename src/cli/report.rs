@@ -32,7 +32,8 @@ pub(super) struct Arguments {
     #[arg(long, value_name = "ID", requires = "book")]
     blueprint: Vec<String>,
     /// Of the mark book only the sitting with this seed; may be given several times.
-    #[arg(long, value_name = "N", requires = "book", value_parser = whole::<u64>(0, i64::MAX as u64))]
+    #[arg(long, value_name = "N", requires = "book", value_parser = whole::<u64>(0, i64::MAX as u64),
+        allow_hyphen_values = true)]
     seed: Vec<u64>,
     /// Marked sheets instead: JSON, {"questions": [...], "sheets": [...]}; - reads standard input.
     #[arg(long, value_name = "FILE")]

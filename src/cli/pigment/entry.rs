@@ -1,5 +1,6 @@
 //! What was found, as an entry for `lessons/pigments/`.
 
+use super::super::number;
 use super::super::problem::Problem;
 use super::Subject;
 use crate::colour::{BANDS, Spectrum};
@@ -30,13 +31,13 @@ pub(super) struct Details {
     #[arg(long, value_name = "CI NAMES", value_delimiter = ',')]
     holds: Vec<String>,
     /// Months after which half of it is left (default 36: representative).
-    #[arg(long, value_name = "MONTHS", allow_negative_numbers = true)]
+    #[arg(long, value_name = "MONTHS", value_parser = number, allow_negative_numbers = true)]
     half_life_months: Option<f64>,
     /// How far below its first place it spreads with the years, in mm.
-    #[arg(long, value_name = "MM", allow_negative_numbers = true)]
+    #[arg(long, value_name = "MM", value_parser = number, allow_negative_numbers = true)]
     drift_mm: Option<f64>,
     /// Thickness of dried paint that one full pass leaves in the skin, in mm (default 0.02: representative).
-    #[arg(long, value_name = "MM", allow_negative_numbers = true)]
+    #[arg(long, value_name = "MM", value_parser = number, allow_negative_numbers = true)]
     dose_mm: Option<f64>,
     /// The file holds one colourant, with this Colour Index name: write an entry of colourants instead of bottles.
     #[arg(long, value_name = "CI NAME", conflicts_with_all = ["holds", "id", "about"], requires = "class")]

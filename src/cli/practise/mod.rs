@@ -33,10 +33,10 @@ pub(super) struct Arguments {
     #[command(flatten)]
     folder: CourseFolder,
     /// Exercises in the session; 6, unless --minutes is given.
-    #[arg(long, value_name = "N", value_parser = whole::<u32>(1, 200))]
+    #[arg(long, value_name = "N", value_parser = whole::<u32>(1, 200), allow_hyphen_values = true)]
     count: Option<u32>,
     /// Minutes of the session: exercises are asked as long as another fits in.
-    #[arg(long, value_name = "N", value_parser = whole::<u32>(1, 480))]
+    #[arg(long, value_name = "N", value_parser = whole::<u32>(1, 480), allow_hyphen_values = true)]
     minutes: Option<u32>,
     /// Only drills of this lesson.
     #[arg(long, value_name = "ID")]
@@ -51,7 +51,7 @@ pub(super) struct Arguments {
     #[arg(long)]
     no_progress: bool,
     /// Seed of the session: the same seed, progress, time and answers give the same session. Without it, each session differs.
-    #[arg(long, value_name = "N", value_parser = whole::<u64>(0, u64::MAX), allow_negative_numbers = true)]
+    #[arg(long, value_name = "N", value_parser = whole::<u64>(0, u64::MAX), allow_hyphen_values = true)]
     seed: Option<u64>,
     /// Seconds since 1970 at which the session begins; the clock then moves on by the minutes planned for each exercise.
     #[arg(long, hide = true, allow_negative_numbers = true)]
