@@ -1,17 +1,27 @@
 //! The tables of a report as CSV. Entry point: [`tables`].
 //!
-//! Text that a spreadsheet would take for a formula gets an apostrophe before it (OWASP, CSV injection);
-//! numbers are written to the last digit.
+//! Text that a spreadsheet would take for a formula gets an apostrophe before it (OWASP, CSV injection). Numbers have as many decimals as can be
+//! read, and no zeros at their end: [`Percent`] and [`Clock`] those of a mark book's exports, all others [`DECIMALS`]. Every digit is in the JSON.
 
 use crate::assess::items::rasch::Fit;
 use crate::assess::report::{MisconceptionEntry, Report};
 use crate::assess::{BYTE_ORDER_MARK, guarded};
 use crate::cli::problem::Problem;
 
+/// Decimals of credits, shares, coefficients and logits: a tenth of what a thousand answers could tell apart.
+const DECIMALS: usize = 4;
+
+/// A mark in percent.
+struct Percent(Option<f64>);
+
+/// Minutes or seconds.
+struct Clock(Option<f64>);
+
 /// A cell.
 enum Cell {
     Text(String),
-    Number(Option<f64>),
+    /// With so many decimals at most.
+    Number(Option<f64>, usize),
     Count(usize),
 }
 
@@ -32,12 +42,22 @@ impl From<&String> for Cell {
 }
 impl From<f64> for Cell {
     fn from(number: f64) -> Self {
-        Cell::Number(Some(number))
+        Cell::Number(Some(number), DECIMALS)
     }
 }
 impl From<Option<f64>> for Cell {
     fn from(number: Option<f64>) -> Self {
-        Cell::Number(number)
+        Cell::Number(number, DECIMALS)
+    }
+}
+impl From<Percent> for Cell {
+    fn from(Percent(mark): Percent) -> Self {
+        Cell::Number(mark, 2)
+    }
+}
+impl From<Clock> for Cell {
+    fn from(Clock(time): Clock) -> Self {
+        Cell::Number(time, 1)
     }
 }
 impl From<usize> for Cell {
@@ -84,12 +104,21 @@ fn written(table: &Table) -> Result<Vec<u8>, Problem> {
     for row in &table.1 {
         let cells = row.iter().map(|cell| match cell {
             Cell::Text(text) => guarded(text),
-            Cell::Number(number) => number.map_or_else(String::new, |number| number.to_string()),
+            Cell::Number(number, decimals) => {
+                number.map_or_else(String::new, |number| rounded(number, *decimals))
+            }
             Cell::Count(count) => count.to_string(),
         });
         writer.write_record(cells).map_err(failed)?;
     }
     writer.into_inner().map_err(|error| Problem::Print(std::io::Error::other(error.to_string())))
+}
+
+/// A number with so many decimals at most; never "-0".
+fn rounded(number: f64, decimals: usize) -> String {
+    let text = format!("{number:.decimals$}");
+    let text = if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.') } else { &text };
+    if text == "-0" { "0".to_owned() } else { text.to_owned() }
 }
 
 fn papers(report: &Report) -> Table {
@@ -114,7 +143,7 @@ fn papers(report: &Report) -> Table {
             &paper.blueprint,
             paper.sheets,
             reliability.items,
-            paper.mean,
+            Percent(paper.mean),
             paper.passed,
             paper.decided,
             alpha.map(|c| c.value),
@@ -153,9 +182,9 @@ fn scores(report: &Report) -> Table {
                 sheet.attempt as usize,
                 sheet.answers,
                 sheet.score,
-                sheet.percent,
+                Percent(sheet.percent),
                 sheet.decision.map(|decision| decision.to_string()).unwrap_or_default(),
-                sheet.minutes,
+                Clock(sheet.minutes),
                 sheet.measure,
                 sheet.standard_error,
             ]
@@ -299,7 +328,7 @@ fn items(report: &Report) -> Table {
             fit(|fit| fit.infit_t),
             fit(|fit| Some(fit.outfit)),
             fit(|fit| fit.outfit_t),
-            item.median_seconds,
+            Clock(item.median_seconds),
             &item.revise.join("; "),
             &item.limits.join("; "),
         ]
