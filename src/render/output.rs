@@ -17,7 +17,7 @@ use super::{RenderError, Written};
 use rayon::prelude::*;
 use std::collections::BTreeSet;
 use std::fs;
-use std::io::ErrorKind;
+use std::io::{ErrorKind, Write};
 use std::path::{Component, Path, PathBuf};
 
 /// Name of the file by which healedhue knows a site of its own again. It lists every other file of the site.
@@ -30,42 +30,50 @@ pub(super) struct Kind {
     pub marker: &'static str,
     /// First line of that file.
     title: &'static str,
+    /// The folder in it that is for its owner alone, with a slash at its end.
+    private: Option<&'static str>,
 }
 
 /// A study site.
 pub(super) const SITE: Kind = Kind {
     marker: MARKER,
     title: "healedhue wrote this folder and replaces it whole at the next build. Its files:",
+    private: None,
 };
 
 /// Papers, their keys, and slips to fill in.
 pub(super) const PAPERS: Kind = Kind {
     marker: ".healedhue-papers",
     title: "healedhue wrote this folder and replaces it whole only when it is told to. Its files:",
+    private: Some("keys/"),
 };
 
 /// Lessons and practice assigned to people.
 pub(super) const ASSIGNED: Kind = Kind {
     marker: ".healedhue-assignment",
     title: "healedhue wrote this folder and replaces it whole when the assignment is made again. Its files:",
+    private: None,
 };
 
 /// A report for instructors.
 pub(super) const REPORT: Kind = Kind {
     marker: ".healedhue-report",
     title: "healedhue wrote this report and replaces it whole when it is made again. Its files:",
+    private: None,
 };
 
 /// Assignments that a report leads to.
 pub(super) const ASSIGNMENTS: Kind = Kind {
     marker: ".healedhue-assignments",
     title: "healedhue wrote these assignments and replaces them whole when they are made again. Its files:",
+    private: None,
 };
 
 /// Tables of a report.
 pub(super) const TABLES: Kind = Kind {
     marker: ".healedhue-tables",
     title: "healedhue wrote these tables and replaces them whole when they are made again. Their files:",
+    private: None,
 };
 
 /// Files that file managers leave in any folder one looks at.
@@ -94,6 +102,7 @@ pub(super) struct OutputFolder {
 #[derive(Debug)]
 pub(super) struct Writer {
     folder: PathBuf,
+    kind: &'static Kind,
     /// Folders made so far.
     made: BTreeSet<PathBuf>,
     /// Paths so far, in lower case: some systems take `A.html` and `a.html` for one file.
@@ -159,9 +168,9 @@ impl OutputFolder {
             .map_err(RenderError::io("create a temporary folder in", &self.parent))?;
         // A folder of our own inside it: the temporary one is closed to everybody else, a site is for all to read.
         let new = workshop.path().join("new");
-        let mut writer = Writer::new(&new)?;
+        let mut writer = Writer::new(&new, self.kind)?;
         write(&mut writer)?;
-        let written = writer.finish(self.kind)?;
+        let written = writer.finish()?;
         if exchange(&new, &self.path) {
             return Ok(written);
         }
@@ -235,10 +244,11 @@ fn exchange(one: &Path, other: &Path) -> bool {
 
 impl Writer {
     /// A writer into a folder that does not exist yet.
-    fn new(folder: &Path) -> Result<Self, RenderError> {
+    fn new(folder: &Path, kind: &'static Kind) -> Result<Self, RenderError> {
         fs::create_dir(folder).map_err(RenderError::io("create the folder", folder))?;
         Ok(Writer {
             folder: folder.to_owned(),
+            kind,
             made: BTreeSet::new(),
             paths: BTreeSet::new(),
             listed: Vec::new(),
@@ -252,7 +262,7 @@ impl Writer {
     /// When its path leads outside the folder or was used before, or the system refuses.
     pub fn put(&mut self, file: &SiteFile) -> Result<(), RenderError> {
         let path = self.enter(file)?;
-        fs::write(&path, &file.content).map_err(RenderError::io("write", &path))
+        self.write(&path, file)
     }
 
     /// Writes some files side by side, in the same way.
@@ -261,10 +271,37 @@ impl Writer {
     /// As [`Writer::put`].
     pub fn put_all(&mut self, files: &[SiteFile]) -> Result<(), RenderError> {
         let paths = files.iter().map(|file| self.enter(file)).collect::<Result<Vec<_>, _>>()?;
-        let write = |(path, file): (PathBuf, &SiteFile)| {
-            fs::write(&path, &file.content).map_err(RenderError::io("write", &path))
-        };
-        paths.into_par_iter().zip(files).try_for_each(write)
+        paths.into_par_iter().zip(files).try_for_each(|(path, file)| self.write(&path, file))
+    }
+
+    fn write(&self, path: &Path, file: &SiteFile) -> Result<(), RenderError> {
+        let mut new = fs::File::options();
+        new.write(true).create(true).truncate(true);
+        #[cfg(unix)]
+        if self.is_private(file) {
+            std::os::unix::fs::OpenOptionsExt::mode(&mut new, 0o600);
+        }
+        let written = new.open(path).and_then(|mut new| new.write_all(&file.content));
+        written.map_err(RenderError::io("write", path))
+    }
+
+    /// Whether a file is for its owner alone. Windows has no such modes: there a folder's own rules hold.
+    #[cfg(unix)]
+    fn is_private(&self, file: &SiteFile) -> bool {
+        self.kind.private.is_some_and(|folder| file.path.starts_with(folder))
+    }
+
+    /// Makes the folder of a file, and those above it.
+    fn make_folder(&self, folder: &Path, file: &SiteFile) -> Result<(), RenderError> {
+        let mut new = fs::DirBuilder::new();
+        new.recursive(true);
+        #[cfg(unix)]
+        if self.is_private(file) {
+            std::os::unix::fs::DirBuilderExt::mode(&mut new, 0o700);
+        }
+        #[cfg(not(unix))]
+        let _ = file;
+        new.create(folder).map_err(RenderError::io("create the folder", folder))
     }
 
     /// Counts a file in, and makes its folder; tells where it goes.
@@ -279,7 +316,7 @@ impl Writer {
         if let Some(parent) = path.parent()
             && !self.made.contains(parent)
         {
-            fs::create_dir_all(parent).map_err(RenderError::io("create the folder", parent))?;
+            self.make_folder(parent, file)?;
             self.made.insert(parent.to_owned());
         }
         self.listed.push(file.path.clone());
@@ -289,14 +326,14 @@ impl Writer {
     }
 
     /// Writes the marker.
-    fn finish(mut self, kind: &Kind) -> Result<Written, RenderError> {
-        let mut marker = format!("{}\n", kind.title);
+    fn finish(mut self) -> Result<Written, RenderError> {
+        let mut marker = format!("{}\n", self.kind.title);
         self.listed.sort_unstable();
         for path in self.listed {
             marker += &path;
             marker.push('\n');
         }
-        let path = self.folder.join(kind.marker);
+        let path = self.folder.join(self.kind.marker);
         fs::write(&path, marker).map_err(RenderError::io("write", &path))?;
         Ok(self.written)
     }

@@ -107,3 +107,24 @@ fn exports_are_not_for_their_owner_alone() {
         assert_eq!(mode("marks.csv"), chosen);
     }
 }
+
+/// A mark book and keys are for their owner alone; what is handed out is not.
+#[cfg(unix)]
+#[test]
+fn nobody_else_may_read_the_mark_book_and_the_keys() {
+    use std::os::unix::fs::PermissionsExt;
+    let (folder, here) = marked();
+    let mode = |name: &str| fs::metadata(folder.path().join(name)).unwrap().permissions().mode() & 0o777;
+    assert_eq!(mode("marks.sqlite"), 0o600);
+    for name in ["sitting/keys", "sitting/keys/people"] {
+        assert_eq!(mode(name), 0o700, "{name}");
+    }
+    for name in ["sitting/keys/register.json", "sitting/keys/questions.json", "sitting/keys/people/q1.json"] {
+        assert_eq!(mode(name), 0o600, "{name}");
+    }
+    assert_eq!(mode("sitting/papers/q1.html"), mode("people.csv"));
+    // What somebody else shall mark, too, stays as its owner has it.
+    fs::set_permissions(folder.path().join("marks.sqlite"), fs::Permissions::from_mode(0o660)).unwrap();
+    here(&["mark", "slips", "--keys", "sitting", "--book", "marks.sqlite"]).success();
+    assert_eq!(mode("marks.sqlite"), 0o660);
+}

@@ -151,12 +151,13 @@ pub struct MarkBook {
 }
 
 impl MarkBook {
-    /// Opens a mark book, or begins one where there is no file. The tables of an older one are brought up to date, in one transaction.
+    /// Opens a mark book, or begins one where there is no file, for its owner alone to read. The tables of an older one are brought up to date, in one transaction.
     ///
     /// # Errors
     /// [`BookError`] where the file is something else, or cannot be written.
     pub fn open(path: &Path) -> Result<Self, BookError> {
         let is_new = std::fs::metadata(path).map_or(true, |found| found.len() == 0);
+        begin(path);
         let mut connection = Connection::open(path)?;
         connection.busy_timeout(std::time::Duration::from_secs(20))?;
         if !is_new {
@@ -200,6 +201,16 @@ impl MarkBook {
         let count: i64 = self.connection.query_row("SELECT count(*) FROM result", [], |row| row.get(0))?;
         Ok(count.unsigned_abs())
     }
+}
+
+/// Makes an empty file for a book that is not there yet: what SQLite makes itself, others may read. What it keeps beside the book may be read by whoever may
+/// read that. Where the file cannot be made, SQLite says why.
+fn begin(path: &Path) {
+    let mut new = std::fs::File::options();
+    new.write(true).create_new(true);
+    #[cfg(unix)]
+    std::os::unix::fs::OpenOptionsExt::mode(&mut new, 0o600);
+    drop(new.open(path));
 }
 
 /// Whether a file that is there is a mark book that can be read; the version of its tables, 0 where there are none yet.
