@@ -273,6 +273,82 @@ fn two_sessions_do_not_write_over_one_another() {
     text(kept(&path).args(["--count", "1"]), "a\n");
 }
 
+/// Whether the lock of a record stands beside it.
+fn has_lock(path: &Path) -> bool {
+    path.with_file_name(".progress.json.lock").exists()
+}
+
+/// The file that keeps sessions apart goes with the session, and what a killed one leaves goes with the next.
+#[cfg(unix)]
+#[test]
+fn a_session_leaves_nothing_but_its_record() {
+    let (_folder, path) = folder();
+    for input in ["a\n", "q\n", ""] {
+        text(kept(&path).args(["--count", "1"]), input);
+        assert!(!has_lock(&path), "{input:?}");
+    }
+    let mut killed = Watched::begin(&path);
+    killed.asks();
+    kept(&path).write_stdin("a\n").assert().code(1).stderr(contains("another session keeps"));
+    assert!(has_lock(&path), "who is refused takes nothing away");
+    killed.kill();
+    assert!(has_lock(&path));
+    text(kept(&path).args(["--count", "1"]), "a\n");
+    assert!(!has_lock(&path));
+    fs::write(&path, "no record").expect("a file");
+    kept(&path).write_stdin("a\n").assert().code(1);
+    assert!(!has_lock(&path));
+}
+
+/// Sessions that begin and end at the same moments: each answer counts, or its session was refused.
+#[test]
+fn no_two_sessions_of_many_hold_one_record() {
+    let (_folder, path) = folder();
+    let kept_answers = std::thread::scope(|scope| {
+        let begin = || {
+            (0..5)
+                .filter(|_| {
+                    kept(&path).args(["--count", "1"]).write_stdin("a\n").assert().try_success().is_ok()
+                })
+                .count()
+        };
+        let all: Vec<_> = (0..4).map(|_| scope.spawn(begin)).collect();
+        all.into_iter().map(|one| one.join().expect("it has ended")).sum::<usize>()
+    });
+    assert!(kept_answers > 0);
+    assert_eq!(record(&path)["skills"]["consult-and-record"]["answers"], kept_answers);
+}
+
+/// Ctrl-C ends a session as q does.
+#[cfg(unix)]
+#[test]
+fn ctrl_c_ends_a_session_with_its_summary() {
+    let (_folder, path) = folder();
+    let mut session = Watched::begin(&path);
+    session.asks();
+    session.say("a\n");
+    session.asks();
+    let sent = std::process::Command::new("kill").arg("-INT").arg(session.child.id().to_string()).status();
+    assert!(sent.expect("kill is part of every Unix").success());
+    let mut told = String::new();
+    session.out.read_to_string(&mut told).expect("UTF-8");
+    assert!(told.starts_with("\n\nSummary\n"), "{told}");
+    assert!(told.contains("one answer") && told.contains("Your progress is kept in\n"), "{told}");
+    assert!(session.child.wait().expect("it has ended").success());
+    assert_eq!(record(&path)["skills"]["consult-and-record"]["answers"], 1);
+    assert!(!has_lock(&path));
+}
+
+/// A record is for its owner alone, from its first answer on.
+#[cfg(unix)]
+#[test]
+fn nobody_else_may_read_a_record() {
+    use std::os::unix::fs::PermissionsExt;
+    let (_folder, path) = folder();
+    text(kept(&path).args(["--count", "1"]), "a\n");
+    assert_eq!(fs::metadata(&path).expect("a record").permissions().mode() & 0o777, 0o600);
+}
+
 /// What is seen of a text with colours.
 fn without_colours(text: &str) -> String {
     let mut seen = String::new();
@@ -386,6 +462,20 @@ fn wrong_use_of_practise_is_exit_code_2() {
         .assert()
         .code(2)
         .stderr(contains("give a whole number from 1 to 480"));
+    for (option, wrong, right) in [
+        ("--seed", "-1", "give a whole number from 0 to 18446744073709551615"),
+        ("--seed", "-1x", "give a whole number from 0 to 18446744073709551615"),
+        ("--seed", "18446744073709551616", "give a whole number from 0 to 18446744073709551615"),
+        ("--count", "-5", "give a whole number from 1 to 200"),
+        ("--minutes", "ten", "give a whole number from 1 to 480"),
+    ] {
+        let told = format!("error: invalid value '{wrong}' for '{option} <N>': {right}\n");
+        healedhue()
+            .args(["practise", "--no-progress", option, wrong])
+            .assert()
+            .code(2)
+            .stderr(contains(told));
+    }
     healedhue()
         .args([
             "practise",
@@ -401,17 +491,3 @@ fn wrong_use_of_practise_is_exit_code_2() {
         .code(2)
         .stderr(contains("there is no skill `whistling`"));
 }
-    for (option, wrong, right) in [
-        ("--seed", "-1", "give a whole number from 0 to 18446744073709551615"),
-        ("--seed", "-1x", "give a whole number from 0 to 18446744073709551615"),
-        ("--seed", "18446744073709551616", "give a whole number from 0 to 18446744073709551615"),
-        ("--count", "-5", "give a whole number from 1 to 200"),
-        ("--minutes", "ten", "give a whole number from 1 to 480"),
-    ] {
-        let told = format!("error: invalid value '{wrong}' for '{option} <N>': {right}\n");
-        healedhue()
-            .args(["practise", "--no-progress", option, wrong])
-            .assert()
-            .code(2)
-            .stderr(contains(told));
-    }

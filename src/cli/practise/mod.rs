@@ -2,15 +2,16 @@
 //!
 //! Steps: open the record of progress (`record`); let the session (`assess::session`) choose and make the exercise that is needed most;
 //! ask it (`telling`), mark the answer, keep the record, tell what would have followed; at the end a summary (`summing`). What comes
-//! next and what an answer is worth is decided by the session. Keyboard only; words only where there is no colour.
+//! next and what an answer is worth is decided by the session. Keyboard only (`keyboard`); words only where there is no colour.
 
 mod clock;
+mod keyboard;
+mod lock;
 mod record;
 mod summing;
 mod telling;
 
 use super::CourseFolder;
-use super::input::read_line;
 use super::lines::named;
 use super::problem::{Problem, impossible};
 use super::terminal::{Painter, When, width, wrapped};
@@ -21,12 +22,13 @@ use crate::course::{Course, Drill, Lesson, Stands, load, nearest, quoted};
 use crate::exercise::{Answer, Choice, Exercise};
 use crate::say;
 use clock::Clock;
+use keyboard::{Heard, Keyboard};
 use record::Record;
-use std::io::{BufRead, Write};
+use std::io::Write;
 use std::path::PathBuf;
 use telling::{Telling, how_to_answer};
 
-/// Type your answer and press Enter; q ends the session. Each exercise is one of the skill you need most: what you know is estimated from
+/// Type your answer and press Enter; q ends the session, and so does Ctrl-C. Each exercise is one of the skill you need most: what you know is estimated from
 /// your answers, and fades with the days. Your progress is kept after every answer in a file of your own.
 #[derive(Debug, clap::Args)]
 pub(super) struct Arguments {
@@ -93,7 +95,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         count,
         minutes: arguments.minutes,
     };
-    sitting.hold(&mut std::io::stdin().lock(), &mut std::io::stdout().lock())
+    sitting.hold(&Keyboard::open(), &mut std::io::stdout().lock())
 }
 
 /// A seed from the clock: only for sessions that name none.
@@ -166,7 +168,7 @@ enum Asked {
 }
 
 impl Sitting<'_> {
-    fn hold(&mut self, input: &mut impl BufRead, out: &mut impl Write) -> Result<(), Problem> {
+    fn hold(&mut self, keyboard: &Keyboard, out: &mut impl Write) -> Result<(), Problem> {
         self.greet(out)?;
         let mut number = 0;
         while number < self.count.unwrap_or(MOST_STEPS as u32) {
@@ -185,9 +187,13 @@ impl Sitting<'_> {
                 }
                 break;
             };
+            if keyboard.is_interrupted() {
+                writeln!(out)?;
+                break;
+            }
             number += 1;
             write!(out, "\n{}{}", self.heading(number, &exercise), self.telling.question(&exercise))?;
-            match self.ask(input, out, &exercise) {
+            match self.ask(keyboard, out, &exercise) {
                 Ok(Asked::Answered) => {}
                 Ok(Asked::Ended) => break,
                 // What went wrong is told after what the session has shown.
@@ -264,7 +270,7 @@ impl Sitting<'_> {
     /// Asks until there is an answer, keeps what it shows, and tells what follows from it.
     fn ask(
         &mut self,
-        input: &mut impl BufRead,
+        keyboard: &Keyboard,
         out: &mut impl Write,
         exercise: &Exercise,
     ) -> Result<Asked, Problem> {
@@ -274,11 +280,14 @@ impl Sitting<'_> {
         loop {
             write!(out, "{prompt} ")?;
             out.flush()?;
-            let line = read_line(input)?;
-            if line.is_empty() {
-                writeln!(out)?;
-                return Ok(Asked::Ended);
-            }
+            let line = match keyboard.line()? {
+                Heard::Line(line) if !line.is_empty() => line,
+                // The prompt's line is still open.
+                Heard::Line(_) | Heard::Interrupt => {
+                    writeln!(out)?;
+                    return Ok(Asked::Ended);
+                }
+            };
             // Whatever is typed, in whatever encoding, is an answer or is asked again.
             let line = String::from_utf8_lossy(&line).trim().to_lowercase();
             if line == "q" {

@@ -6,18 +6,19 @@
 use super::super::input::read_text;
 use super::super::lines::{named, note};
 use super::super::problem::Problem;
-use super::super::replacement::Replacement;
+use super::super::replacement::{Replacement, folder_of};
+use super::lock::Lock;
 use crate::assess::knowledge::Progress;
 use crate::assess::visible;
 use crate::course::Course;
-use std::fs::{self, File, TryLockError};
+use std::fs;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 
-/// An open record. Its lock ends with the session, however that ends.
+/// An open record. Its [`Lock`] ends with the session, however that ends.
 pub(super) struct Record {
     path: PathBuf,
-    _lock: File,
+    _lock: Lock,
 }
 
 impl Record {
@@ -51,7 +52,7 @@ impl Record {
             let source = std::io::Error::other("its folder is not there; make it first");
             return Err(Problem::File { path, source });
         }
-        let lock = locked(&path)?;
+        let lock = Lock::take(&path)?;
         let progress = if path.exists() { read(&path)? } else { Progress::new() };
         Ok((Record { path, _lock: lock }, progress))
     }
@@ -85,33 +86,6 @@ fn read(path: &Path) -> Result<Progress, Problem> {
         note(format_args!("warning: {}: {}", named(path), visible(&what.to_string())));
     }
     Ok(progress)
-}
-
-/// Two sessions would each overwrite what the other has kept: one at a time holds a lock file beside the record.
-fn locked(path: &Path) -> Result<File, Problem> {
-    let name = path.file_name().unwrap_or_default().to_string_lossy();
-    let lock_path = folder_of(path).join(format!(".{name}.lock"));
-    let lock = File::options()
-        .write(true)
-        .create(true)
-        .truncate(false)
-        .open(&lock_path)
-        .map_err(|source| Problem::File { path: lock_path, source })?;
-    match lock.try_lock() {
-        Err(TryLockError::WouldBlock) => Err(Problem::Input(format!(
-            "{}: another session keeps its progress there; end that one, or name another file with --progress",
-            named(path)
-        ))),
-        // Some file systems have no locks; the record is still written whole.
-        Ok(()) | Err(TryLockError::Error(_)) => Ok(lock),
-    }
-}
-
-fn folder_of(path: &Path) -> &Path {
-    match path.parent() {
-        Some(folder) if folder != Path::new("") => folder,
-        _ => Path::new("."),
-    }
 }
 
 /// `healedhue/TITLE-xxxxxxxx.json` in the folder of the user's data. It goes by the course's title, which stays when a course is

@@ -180,7 +180,12 @@ impl Telling<'_> {
         };
         let head = self.painter.strong(&language.say(head, &[]));
         let credit = percent(language, mark.credit);
-        let mut text = say!(language, "terminal-credit", verdict = head, share = credit) + "\n";
+        let head = match mark.credit > 0.0 {
+            true => say!(language, "terminal-credit", verdict = head, share = credit),
+            // "No credit" says it already.
+            false => head,
+        };
+        let mut text = head + "\n";
         text += &(wrapped(&mark.consequence, 2) + "\n");
         let best = outcome(self.course, exercise, &exercise.form.key()).ok();
         if let Some(case) = &exercise.case {
