@@ -580,3 +580,75 @@ fn numbers_that_cannot_be_are_told_with_what_would_be_right() {
         assert!(output.stdout.is_empty());
     }
 }
+
+/// Lines that somebody reads fit the terminal, here of the width that COLUMNS asks for; the words stay as they are where nobody does.
+#[test]
+fn papers_marks_and_assignments_fit_forty_and_eighty_columns() {
+    let folder = tempfile::tempdir().expect("a temporary folder");
+    let fixture = crate::papers::small_course().with(
+        "week.yaml",
+        "id: week\ntitle: A week in which a great deal is read and practised by everybody\ndue: 2026-03-14\nlessons: [light]\nexercises: 2\npeople:\n  - {id: q1, name: Orrin Vell of the long name that needs two lines}\n",
+    );
+    std::fs::write(folder.path().join("people.csv"), "id,name\nq1,Orrin Vell\nq2,Tamsel Brook\n")
+        .expect("a register");
+    let course = fixture.path("").to_str().expect("UTF-8").to_owned();
+    let told = |columns: Option<&str>, arguments: &[&str]| {
+        let mut command = assert_cmd::Command::cargo_bin("healedhue").expect("the program is built");
+        command.current_dir(folder.path()).env("NO_COLOR", "1").env_remove("COLUMNS");
+        command.envs(columns.map(|columns| ("COLUMNS", columns)));
+        command.args(arguments).args(["--course", &course]);
+        let output = command.output().expect("the program runs");
+        let text = |bytes: &[u8]| String::from_utf8(bytes.to_vec()).expect("UTF-8");
+        (text(&output.stderr), text(&output.stdout))
+    };
+    let out = |name: &str| {
+        ["paper", "small", "--seed", "5", "--register", "people.csv", "--out", name].map(str::to_owned)
+    };
+    told(None, &out("first").each_ref().map(String::as_str));
+    let week = format!("{course}/week.yaml");
+    let mut again = 0;
+    for arguments in [
+        vec!["paper", "small", "--seed", "5", "--candidate", "q1"],
+        vec!["paper", "small", "--seed", "5", "--register", "people.csv", "--out", "first", "--replace"],
+        vec!["mark", "first/blank-slips", "--empty", "--keys", "first"],
+        vec!["mark", "first/blank-slips/q1.json", "--empty"],
+        vec!["mark", "first/blank-slips/q1.json"],
+        vec!["assign", &week, "--out", "given", "--replace"],
+    ] {
+        let (err, out) = told(None, &arguments);
+        for columns in [40, 80] {
+            let (fitted_err, fitted_out) = told(Some(&columns.to_string()), &arguments);
+            for (whole, fitted) in [(&err, &fitted_err), (&out, &fitted_out)] {
+                for line in fitted.lines() {
+                    let is_word = line.split_whitespace().count() < 2;
+                    assert!(
+                        line.chars().count() <= columns || is_word,
+                        "{arguments:?} at {columns}: {line:?}"
+                    );
+                }
+                let words = |text: &str| text.split_whitespace().map(str::to_owned).collect::<Vec<_>>();
+                assert!(words(whole) == words(fitted), "{arguments:?}:\n{whole}\n{fitted}");
+                again += usize::from(whole.lines().count() < fitted.lines().count());
+            }
+        }
+    }
+    assert!(again > 6, "{again}");
+}
+
+/// A table where there is room for it, words where there is none.
+#[test]
+fn check_fits_forty_and_eighty_columns() {
+    let fixture = crate::papers::provable();
+    for (columns, row) in [(40, "first-choice (bottle): "), (80, "first-choice bottle ")] {
+        let mut check = healedhue();
+        check.args(["check", "--course"]).arg(fixture.path("")).env("COLUMNS", columns.to_string());
+        let told = String::from_utf8(check.assert().success().get_output().stdout.clone()).expect("UTF-8");
+        // A path is never cut.
+        let fits = |line: &str| line.chars().count() <= columns || line.split_whitespace().count() < 2;
+        assert!(told.lines().all(fits), "{told}");
+        assert!(
+            told.lines().any(|line| line.split_whitespace().collect::<Vec<_>>().join(" ").starts_with(row)),
+            "{told}"
+        );
+    }
+}

@@ -240,6 +240,10 @@ impl Marker for Sets<'_> {
         mark_assigned(self.course, self.assignment(&slip.identity)?, slip).map_err(|error| error.to_string())
     }
 
+    fn name(&self, of: &Identity) -> Option<String> {
+        Some(self.assignment(of).ok()?.person(&of.person)?.name.clone())
+    }
+
     fn holds(&self, book: &MarkBook, of: &Identity) -> Result<bool, BookError> {
         match self.assignment(of) {
             Ok(assignment) => book.holds_practice(assignment, of),

@@ -5,12 +5,12 @@ use super::build::{seconds, slowest};
 use super::cache::{Cache, CacheFolder};
 use super::problem::{GIVE_MORE, Problem, unsatisfied};
 use super::progress::{pool_or_why, prove};
-use super::terminal::Painter;
+use super::terminal::{Painter, fitted, hung, width};
 use crate::assess::IdleDrill;
 use crate::course::coverage::Coverage;
-use crate::course::{Course, Diagnostic, Severity, Stands, load, report};
+use crate::course::{Course, Diagnostic, Drill, Severity, Stands, load, report};
 use crate::exercise::{Exercise, Pools};
-use std::io::Write;
+use std::io::{IsTerminal, Write};
 
 /// Reports every problem with file, line and column; exit code 1 if there is an error.
 #[derive(Debug, clap::Args)]
@@ -50,6 +50,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     let gaps = covered.as_ref().map(|(_, coverage)| coverage.gaps()).unwrap_or_default();
     let strict = arguments.strict || loaded.course.as_ref().is_some_and(|course| course.strict);
     let mut out = std::io::stdout().lock();
+    let is_terminal = out.is_terminal();
     if arguments.json {
         let severity = if strict { Severity::Error } else { Severity::Warning };
         diagnostics.extend(gaps.iter().map(|gap| gap.diagnostic(severity, &loaded.stands)));
@@ -66,14 +67,15 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         write!(out, "{}", report(&diagnostics, Painter::for_stderr().has_colour()))?;
         if let Some((course, (pools, timing))) = &proved {
             write!(out, "{}", table(course, pools))?;
-            writeln!(out, "proved in {}; {}", seconds(timing.wall), slowest(timing))?;
+            let took = format!("proved in {}; {}", seconds(timing.wall), slowest(timing));
+            writeln!(out, "{}", fitted(&took, is_terminal))?;
         }
         if let Some((course, coverage)) = &covered {
             writeln!(out)?;
             if arguments.coverage {
-                writeln!(out, "{}", super::coverage::full(course, coverage))?;
+                writeln!(out, "{}", fitted(&super::coverage::full(course, coverage), is_terminal))?;
             }
-            write!(out, "{}", super::coverage::gaps(&gaps, &loaded.stands))?;
+            write!(out, "{}", fitted(&super::coverage::gaps(&gaps, &loaded.stands), is_terminal))?;
         }
     }
     let has_error = diagnostics.iter().any(|diagnostic| diagnostic.severity == Severity::Error);
@@ -114,32 +116,74 @@ fn gives_nothing(idle: &IdleDrill, stands: &Stands) -> Diagnostic {
     diagnostic
 }
 
-/// What was proved, a line a drill.
-fn table(course: &Course, pools: &Pools) -> String {
-    let mut text = format!(
-        "{:24} {:9} {:>9} {:>12} {:>12} {:>8} {:>11}\n",
-        "drill", "family", "in lesson", "on worksheet", "margin ΔE00", "worlds", "thrown away"
-    );
-    for (_, drill) in course.drills() {
-        let exercises: &[Exercise] = pools.get(&drill.id).map_or(&[], Vec::as_slice);
+/// What was proved of a drill, in the words of the table.
+struct Row<'c> {
+    drill: &'c str,
+    family: &'static str,
+    shown: usize,
+    on_worksheet: usize,
+    margin: String,
+    held: String,
+    discarded: String,
+}
+
+impl Row<'_> {
+    fn of<'c>(drill: &'c Drill, exercises: &[Exercise]) -> Row<'c> {
         let proofs: Vec<_> = exercises.iter().filter_map(|exercise| exercise.proof.as_ref()).collect();
         let margin = proofs.iter().filter_map(|proof| proof.margin).fold(f64::INFINITY, f64::min);
         let held =
             proofs.iter().map(|proof| f64::from(proof.held) / f64::from(proof.worlds)).fold(1.0, f64::min);
         let discarded: u32 = proofs.iter().map(|proof| proof.discarded).sum();
+        let none = || "-".to_owned();
         let (margin, held, discarded) = if proofs.is_empty() {
-            ("written".to_owned(), "-".to_owned(), "-".to_owned())
+            ("written".to_owned(), none(), none())
         } else {
-            let margin = if margin.is_finite() { format!("{margin:.1}") } else { "-".to_owned() };
+            let margin = if margin.is_finite() { format!("{margin:.1}") } else { none() };
             (margin, format!("{:.1}%", held * 100.0), discarded.to_string())
         };
         let shown = exercises.len().min(drill.exercises as usize);
-        text += &format!(
-            "{:24} {:9} {shown:>9} {:>12} {margin:>12} {held:>8} {discarded:>11}\n",
-            drill.id,
-            drill.family.word(),
-            exercises.len() - shown
-        );
+        let on_worksheet = exercises.len() - shown;
+        Row { drill: &drill.id, family: drill.family.word(), shown, on_worksheet, margin, held, discarded }
     }
-    text
+
+    /// Where a table is too wide.
+    fn in_words(&self) -> String {
+        let Row { drill, family, shown, on_worksheet, margin, held, discarded } = self;
+        let places = format!("{drill} ({family}): {shown} in lesson, {on_worksheet} on worksheet");
+        let proved = match margin.as_str() {
+            "written" => "written".to_owned(),
+            _ => format!("margin ΔE00 {margin}, worlds {held}, {discarded} thrown away"),
+        };
+        hung(&format!("{places}; {proved}"), 2)
+    }
+}
+
+/// What was proved, a line a drill; in words where the terminal is too narrow for the table.
+fn table(course: &Course, pools: &Pools) -> String {
+    let rows: Vec<Row> = course
+        .drills()
+        .map(|(_, drill)| Row::of(drill, pools.get(&drill.id).map_or(&[], Vec::as_slice)))
+        .collect();
+    let wide = rows.iter().map(|row| row.drill.chars().count()).max().unwrap_or(0).max("drill".len());
+    let line = |cells: [&str; 7]| {
+        let [drill, family, shown, on_worksheet, margin, held, discarded] = cells;
+        let line = format!(
+            "{drill:wide$} {family:9} {shown:>6} {on_worksheet:>9} {margin:>7} {held:>6} {discarded:>6}"
+        );
+        line.trim_end().to_owned() + "\n"
+    };
+    let head = [
+        ["", "", "in", "on", "margin", "", "thrown"],
+        ["drill", "family", "lesson", "worksheet", "ΔE00", "worlds", "away"],
+    ]
+    .map(line)
+    .concat();
+    if head.lines().any(|line| line.chars().count() > width()) {
+        return rows.iter().map(|row| row.in_words() + "\n").collect();
+    }
+    let body = rows.iter().map(|row| {
+        let (shown, on_worksheet) = (row.shown.to_string(), row.on_worksheet.to_string());
+        line([row.drill, row.family, &shown, &on_worksheet, &row.margin, &row.held, &row.discarded])
+    });
+    body.fold(head, |text, line| text + &line)
 }

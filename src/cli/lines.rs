@@ -4,23 +4,26 @@
 //! Entry points: [`print`] for results, [`note`] for whatever else there is to say, [`named`] for paths, [`cause`] for the system's refusals.
 
 use super::problem::Problem;
+use super::terminal::fitted;
 use crate::assess::visible;
 use std::fmt::Display;
-use std::io::{self, ErrorKind, Write};
+use std::io::{self, ErrorKind, IsTerminal, Write};
 use std::path::Path;
 
-/// Prints a line of results on standard output.
+/// Prints a line of results on standard output, [`fitted`] to a terminal.
 ///
 /// # Errors
 /// [`Problem::Print`] where it cannot be written; that nobody reads it any more is told to nobody.
 pub(super) fn print(line: impl Display) -> Result<(), Problem> {
-    writeln!(io::stdout().lock(), "{line}")?;
+    let mut out = io::stdout().lock();
+    writeln!(out, "{}", fitted(&line.to_string(), out.is_terminal()))?;
     Ok(())
 }
 
-/// Says something on standard error. Nothing depends on whether it is read.
+/// Says something on standard error, likewise. Nothing depends on whether it is read.
 pub(super) fn note(line: impl Display) {
-    let _ = writeln!(io::stderr().lock(), "{line}");
+    let mut err = io::stderr().lock();
+    let _ = writeln!(err, "{}", fitted(&line.to_string(), err.is_terminal()));
 }
 
 /// A path as a terminal may show it.

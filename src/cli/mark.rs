@@ -99,6 +99,10 @@ impl Marker for Keys<'_> {
         Keys::mark(self, slip)
     }
 
+    fn name(&self, of: &PaperId) -> Option<String> {
+        self.name_of(&of.candidate)
+    }
+
     fn holds(&self, book: &MarkBook, of: &PaperId) -> Result<bool, BookError> {
         book.holds(of)
     }
@@ -137,7 +141,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         let cache = arguments.cache.open(&arguments.folder);
         let mut keys = Keys::open(&course, arguments.keys.as_deref(), register, &cache)?;
         let out = BufWriter::new(std::io::stdout().lock());
-        let mut telling = Telling::new(out, arguments.json, slips.len(), book.is_some());
+        let mut telling = Telling::new(out, &course, arguments.json, slips.len(), book.is_some());
         let counting = Counting { empty: arguments.empty, another: arguments.second_attempt };
         let intake = Intake::new(&mut keys, &slips, book.as_ref(), counting)?;
         telling.begin()?;

@@ -8,7 +8,7 @@ use super::cache::CacheFolder;
 use super::lines::{counted, note};
 use super::problem::Problem;
 use super::progress::pool_of;
-use super::terminal::wrapped;
+use super::terminal::hung;
 use super::whole;
 use crate::assess::{Key, MarkTables, Paper, PaperPool, survey, visible};
 use crate::course::Blueprint;
@@ -126,7 +126,7 @@ fn unforeseeable() -> u64 {
 /// The questions of a paper in words.
 fn listing(pool: &PaperPool, paper: &Paper) -> String {
     let blueprint: &Blueprint = pool.blueprint;
-    let mut text = format!(
+    let head = format!(
         "{}\n{}, {}, pass mark {:.1}%, difficulty {:.3}\npaper {}, candidate {}, seed {}\n",
         blueprint.title,
         counted(blueprint.minutes as usize, "minute", "minutes"),
@@ -137,20 +137,22 @@ fn listing(pool: &PaperPool, paper: &Paper) -> String {
         paper.id.candidate,
         paper.id.seed,
     );
+    let mut text: String = head.lines().map(|line| hung(line, 2) + "\n").collect();
     let mut number = 0;
     let mut told = None;
     for (place, section) in blueprint.sections.iter().enumerate() {
         if let Some(case) = section.case.filter(|_| told != section.case) {
             let client = &pool.course.clients[paper.clients[case]];
-            text += &format!("\n{}: {}, {}\n", blueprint.cases[case].title, client.name, client.age);
+            let case = format!("{}: {}, {}", blueprint.cases[case].title, client.name, client.age);
+            text += &format!("\n{}\n", hung(&case, 2));
         }
         told = section.case;
-        text += &format!("\n{} ({}%)\n", section.title, section.weight);
+        text += &format!("\n{}\n", hung(&format!("{} ({}%)", section.title, section.weight), 2));
         for picked in paper.questions.iter().filter(|picked| picked.section == place) {
             number += 1;
-            let ask = format!("{number}. {}", pool.questions[picked.question].exercise.ask);
-            text += &wrapped(&ask, 2);
-            text.push('\n');
+            let label = format!("  {number}. ");
+            let ask = format!("{label}{}", pool.questions[picked.question].exercise.ask);
+            text += &(hung(&ask, label.len()) + "\n");
         }
     }
     text

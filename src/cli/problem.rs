@@ -1,12 +1,12 @@
 //! Why a command did not succeed.
 
 use super::lines::{cause, counted, named};
-use super::terminal::Painter;
+use super::terminal::{Painter, fitted};
 use crate::assess::visible;
 use crate::course::{Diagnostic, Severity, Stands, report};
 use crate::exercise::GenerateError;
 use crate::render::RenderError;
-use std::io::Write;
+use std::io::{IsTerminal, Write};
 use std::path::{Path, PathBuf};
 use thiserror::Error;
 
@@ -68,9 +68,9 @@ impl Problem {
             Problem::Print(error) if error.kind() == std::io::ErrorKind::BrokenPipe => Ok(()),
             Problem::Reported => Ok(()),
             // A line a problem; within it, names from outside may hold anything.
-            other => {
-                format!("error: {other}").lines().try_for_each(|line| writeln!(err, "{}", visible(line)))
-            }
+            other => format!("error: {other}")
+                .lines()
+                .try_for_each(|line| writeln!(err, "{}", fitted(&visible(line), err.is_terminal()))),
         };
     }
 }

@@ -121,9 +121,14 @@ pub(super) fn axes(Lab { l, a, b }: Lab) -> [String; 3] {
 pub(super) fn width() -> usize {
     let columns = match terminal_size::terminal_size() {
         Some((terminal_size::Width(columns), _)) => Some(usize::from(columns)),
-        None => std::env::var("COLUMNS").ok().and_then(|columns| columns.parse().ok()),
+        None => columns_asked_for(),
     };
     columns.map_or(80, |columns| columns.clamp(20, 100))
+}
+
+/// The width that the environment's COLUMNS asks for.
+fn columns_asked_for() -> Option<usize> {
+    std::env::var("COLUMNS").ok().and_then(|columns| columns.parse().ok())
 }
 
 /// Text broken into lines of the terminal's width, each after `indent` spaces. A word longer than a line is broken too.
@@ -139,6 +144,43 @@ pub(super) fn wrapped(text: &str, indent: usize) -> String {
         lines.add(rest);
     }
     lines.indented(indent)
+}
+
+/// A text as its reader needs it: for somebody at a terminal each line too long for it is [`hung`], two spaces deeper than it began; for a program that looks
+/// for lines they stay whole, unless COLUMNS asks for a width.
+pub(super) fn fitted(text: &str, is_terminal: bool) -> String {
+    if !is_terminal && columns_asked_for().is_none() {
+        return text.to_owned();
+    }
+    let fit = |line: &str| match line.chars().count() > width() {
+        true => hung(line, indent_of(line) + 2),
+        false => line.to_owned(),
+    };
+    text.split('\n').map(fit).collect::<Vec<_>>().join("\n")
+}
+
+/// A line broken between words at the terminal's width; what follows the first line stands after `indent` spaces. No word is cut, so that a path can be copied.
+pub(super) fn hung(line: &str, indent: usize) -> String {
+    let mut text = " ".repeat(indent_of(line));
+    let mut column = text.len();
+    for (place, word) in line.split_whitespace().enumerate() {
+        let length = word.chars().count();
+        if place > 0 && column + 1 + length > width() {
+            text += &format!("\n{:indent$}", "");
+            column = indent;
+        } else if place > 0 {
+            text.push(' ');
+            column += 1;
+        }
+        text += word;
+        column += length;
+    }
+    text
+}
+
+/// Spaces that a line begins with.
+fn indent_of(line: &str) -> usize {
+    line.len() - line.trim_start_matches(' ').len()
 }
 
 /// Pieces two spaces apart, in lines of the terminal's width, each after `indent` spaces. A piece is never broken.

@@ -170,7 +170,8 @@ fn of_two_slips_of_a_person_that_differ_none_is_chosen_by_its_name() {
     for (name, rival) in [("a.json", "b.json"), ("b.json", "a.json")] {
         let line = of(name).expect("a line");
         assert!(
-            line.contains("`bren` handed in slips for this assignment that answer differently"),
+            line.contains(": Bren ")
+                && line.contains("(bren) handed in slips for this assignment that answer differently"),
             "{line}"
         );
         assert!(line.contains(rival) && line.contains("--second-attempt"), "{line}");

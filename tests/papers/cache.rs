@@ -105,7 +105,7 @@ fn proofs_hold_for_exactly_the_content_they_were_made_for() {
 }
 
 /// The minimal course with a goal that its bottles reach, and the drill that chooses among them.
-fn provable() -> Fixture {
+pub fn provable() -> Fixture {
     let correcting = "lessons/first-steps/correcting";
     let drills = fs::read_to_string(Fixture::minimal().path(&format!("{correcting}.yaml"))).unwrap();
     let drills = &drills[drills.find("drills:").expect("a drill")..];

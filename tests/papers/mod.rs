@@ -12,4 +12,5 @@ mod report;
 mod slips;
 mod walk;
 
+pub use cache::provable;
 pub use fixture::small_course;

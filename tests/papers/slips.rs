@@ -144,6 +144,55 @@ fn a_slip_of_right_answers_earns_everything_and_an_empty_one_nothing() {
     }
 }
 
+/// Whoever marks knows people, sections and beliefs by their names.
+#[test]
+fn what_is_told_of_a_slip_names_people_sections_and_beliefs() {
+    let sitting = Sitting::new();
+    let again = write(sitting.folder.path(), "again.json", &filled(&POOL, &POOL.paper("q1", 3).unwrap(), 7));
+    let mark = |slips: &[&Path]| {
+        let mut command = run(&["mark"]);
+        command.args(slips).arg("--keys").arg(sitting.path("sitting"));
+        command.assert().get_output().clone()
+    };
+    let told = |bytes: &[u8]| String::from_utf8(bytes.to_vec()).unwrap();
+    let all = mark(&[&sitting.slips[0], &sitting.slips[1], &again]);
+    let refused = told(&all.stderr);
+    assert_eq!(
+        refused.matches("Orrin Vell (q1) handed in slips for this paper that answer differently").count(),
+        2,
+        "{refused}"
+    );
+    let line = told(&all.stdout).lines().next().unwrap().to_owned();
+    assert!(line.starts_with("Tamsel Brook (q2): "), "{line}");
+    let sections = line.rsplit_once("passed").unwrap().1;
+    let titles: Vec<&str> = POOL.blueprint.sections.iter().map(|section| section.title.as_str()).collect();
+    for title in titles {
+        assert!(sections.contains(&format!("; {title} ")), "{title}: {line}");
+    }
+    // A single slip is told whole.
+    let whole = told(&mark(&[&sitting.slips[1]]).stdout);
+    let key = run(&["mark", "--json"])
+        .arg(&sitting.slips[1])
+        .arg("--keys")
+        .arg(sitting.path("sitting"))
+        .output()
+        .unwrap();
+    let marks = marked(&told(&key.stdout));
+    let ids: Vec<&str> = marks[0]["answers"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .filter_map(|answer| answer["misconception"].as_str())
+        .collect();
+    assert!(!ids.is_empty());
+    let run_together = whole.split_whitespace().collect::<Vec<_>>().join(" ");
+    for id in ids {
+        let belief = &POOL.course.misconception(id).unwrap().belief;
+        assert!(run_together.contains(&format!("Behind it often: “{belief}”")), "{whole}");
+        assert!(!whole.contains(id), "{whole}");
+    }
+}
+
 /// An editor may write a mark first, or another encoding.
 #[test]
 fn a_slip_is_read_in_every_encoding_an_editor_writes() {

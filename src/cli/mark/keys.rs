@@ -105,8 +105,13 @@ impl<'c> Keys<'c> {
             }
             None => self.mark_again(slip)?,
         };
-        marks.name = self.people.as_ref().and_then(|people| people.get(&paper.candidate)).cloned();
+        marks.name = self.name_of(&paper.candidate);
         Ok(marks)
+    }
+
+    /// The name of somebody who may hand in.
+    pub fn name_of(&self, candidate: &str) -> Option<String> {
+        self.people.as_ref()?.get(candidate).cloned()
     }
 
     /// Ids and names of those on the register of whom nothing was marked, neither now nor, where there is a book, before; by id. None where nobody

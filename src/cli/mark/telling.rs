@@ -2,14 +2,16 @@
 
 use super::super::problem::Problem;
 use super::super::slips::{Marked, Refused, no_slip_of, tell_refused};
-use super::super::terminal::{Painter, When, wrapped};
+use super::super::terminal::{Painter, When, fitted, hung, wrapped};
 use crate::assess::{Recorded, SlipMarks, visible};
-use std::io::{self, ErrorKind, Write};
+use crate::course::Course;
+use std::io::{self, ErrorKind, IsTerminal, Write};
 use std::path::Path;
 
 /// Tells marks as they come, so that they need not all be in memory.
-pub(super) struct Telling<W> {
+pub(super) struct Telling<'c, W> {
     out: W,
+    course: &'c Course,
     json: bool,
     /// Whether every answer is told: of a single slip it is.
     whole: bool,
@@ -19,9 +21,9 @@ pub(super) struct Telling<W> {
     refused: Vec<Refused>,
 }
 
-impl<W: Write> Telling<W> {
-    pub fn new(out: W, json: bool, slips: usize, recorded: bool) -> Self {
-        Telling { out, json, whole: slips == 1, recorded, marked: 0, refused: Vec::new() }
+impl<'c, W: Write> Telling<'c, W> {
+    pub fn new(out: W, course: &'c Course, json: bool, slips: usize, recorded: bool) -> Self {
+        Telling { out, course, json, whole: slips == 1, recorded, marked: 0, refused: Vec::new() }
     }
 
     pub fn begin(&mut self) -> Result<(), Problem> {
@@ -50,9 +52,9 @@ impl<W: Write> Telling<W> {
                 Ok(serde_json::to_writer(out, &marked)?)
             });
         }
-        let mut text = line(marks, recorded) + "\n";
+        let mut text = fitted(&line(marks, recorded), io::stdout().is_terminal()) + "\n";
         if self.whole {
-            text += &answers(marks);
+            text += &answers(self.course, marks);
         }
         self.tell(|out| out.write_all(text.as_bytes()))
     }
@@ -99,7 +101,6 @@ fn line(marks: &SlipMarks, recorded: Option<Recorded>) -> String {
         Some(name) => format!("{name} ({})", marks.paper.candidate),
         None => marks.paper.candidate.clone(),
     };
-    let who = visible(&who);
     let verdict = if marks.passed { "passed" } else { "not passed" };
     let blank =
         if marks.answers.iter().all(|answer| answer.answer.is_empty()) { ", nothing answered" } else { "" };
@@ -112,32 +113,41 @@ fn line(marks: &SlipMarks, recorded: Option<Recorded>) -> String {
     let sections: Vec<String> = marks
         .sections
         .iter()
-        .map(|section| format!("{} {:.0}%", section.id, section.credit * 100.0))
+        .map(|section| format!("{} {:.0}%", section.title, section.credit * 100.0))
         .collect();
-    format!(
+    let line = format!(
         "{who}: {:.1}%, pass mark {:.1}% with a standard error of {:.1}: {verdict}{blank}{close}{book}; {}",
         marks.total,
         marks.pass_mark,
         marks.standard_error,
-        sections.join(", ")
-    )
+        sections.join("; ")
+    );
+    // Names and titles are somebody else's words.
+    visible(&line).into_owned()
 }
 
+/// Columns before what is told of an answer.
+const ANSWER: usize = 7;
+
 /// Every answer of a slip.
-fn answers(marks: &SlipMarks) -> String {
+fn answers(course: &Course, marks: &SlipMarks) -> String {
     let mut text = String::new();
     for answer in &marks.answers {
         let given = if answer.answer.is_empty() { "nothing" } else { &answer.answer_said };
-        text += &format!(
-            "  {:>3}. {given}, best {}, credit {:.0}%{}\n",
+        let head = format!(
+            "  {:>3}. {given}, best {}, credit {:.0}%",
             answer.number,
             answer.key_said,
-            answer.credit * 100.0,
-            answer.misconception.as_ref().map_or_else(String::new, |id| format!(", shows {id}")),
+            answer.credit * 100.0
         );
+        text += &(hung(&head, ANSWER) + "\n");
         if answer.credit < 1.0 {
-            text += &wrapped(&answer.consequence, 7);
-            text.push('\n');
+            text += &(wrapped(&answer.consequence, ANSWER) + "\n");
+        }
+        if let Some(id) = &answer.misconception {
+            // A slip of another version of the course may show one that this one does not have.
+            let belief = course.misconception(id).map_or(id, |found| &found.belief);
+            text += &(wrapped(&format!("Behind it often: “{belief}”"), ANSWER) + "\n");
         }
     }
     text

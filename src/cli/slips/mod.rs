@@ -54,6 +54,8 @@ pub(super) trait Marker: Sync {
     where
         Self::Slip: 's;
     fn mark(&self, slip: &Self::Slip) -> OrRefused<Self::Marks>;
+    /// The name of the person whose this is, where it is known.
+    fn name(&self, of: &<Self::Slip as Handed>::Of) -> Option<String>;
     /// Whether a book has marks of this already.
     fn holds(&self, book: &MarkBook, of: &<Self::Slip as Handed>::Of) -> Result<bool, BookError>;
     fn record(

@@ -46,7 +46,7 @@ impl Rivals {
             }
             for &(place, _) in &able {
                 let others = able.iter().map(|(other, _)| *other).filter(|other| *other != place);
-                found.insert(place, why::<M::Slip>(&of, slips, others, book.is_some()));
+                found.insert(place, why(&*marker, &of, slips, others, book.is_some()));
             }
         }
         Ok(Rivals(found))
@@ -86,8 +86,9 @@ fn is_marked<M: Marker>(path: &Path, may_be_empty: bool, marker: &mut M) -> bool
     })
 }
 
-fn why<S: Handed>(
-    of: &S::Of,
+fn why<M: Marker>(
+    marker: &M,
+    of: &<M::Slip as Handed>::Of,
     slips: &[PathBuf],
     others: impl Iterator<Item = usize>,
     has_book: bool,
@@ -97,11 +98,12 @@ fn why<S: Handed>(
     names.truncate(MOST_NAMED);
     let more = if more > 0 { format!(" and {more} more") } else { String::new() };
     let all = if has_book { ", or record all as attempts with --second-attempt" } else { "" };
+    let id = <M::Slip as Handed>::person(of);
+    let who = marker.name(of).map_or_else(|| format!("`{id}`"), |name| format!("{name} ({id})"));
     format!(
-        "`{}` handed in slips for this {} that answer differently, this one and {}{more}; none of them is marked: mark the one that \
+        "{who} handed in slips for this {} that answer differently, this one and {}{more}; none of them is marked: mark the one that \
          counts without the others{all}",
-        S::person(of),
-        S::FOR,
+        <M::Slip as Handed>::FOR,
         names.join(", ")
     )
 }
