@@ -1677,7 +1677,7 @@ report-revise = Übungen und Fragen, die noch einmal anzusehen sind
 report-revise-none = Keine: Nichts, was oft genug beantwortet wurde, um beurteilt zu werden, gibt einen Anlass.
 report-drill = Übung
 report-question = Frage
-report-scatter-about = Jedes Zeichen ist eine Übung oder eine Frage; die Nummern sind die der Tabelle. Quadrate (gefüllt) sind noch einmal anzusehen, Kreise nicht; kleine blasse Kreise haben zu wenige Antworten, um beurteilt zu werden. Gestrichelt: Lösungsgrad 20 % und 95 %, Trennschärfe 0,20.
+report-scatter-about = Jedes Zeichen ist eine Übung oder eine Frage; die Nummern sind die der Tabelle. Quadrate (gefüllt) sind noch einmal anzusehen, Kreise nicht; kleine Kreise haben zu wenige Antworten, um beurteilt zu werden. Gestrichelt: Lösungsgrad 20 % und 95 %, Trennschärfe 0,20.
 report-scatter-left-out = { $count ->
     [one] 1 ohne eine der beiden Zahlen ist ausgelassen.
    *[other] { $count } ohne eine der beiden Zahlen sind ausgelassen.

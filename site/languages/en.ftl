@@ -1663,7 +1663,7 @@ report-revise = Drills and questions to look at again
 report-revise-none = None: nothing that was answered often enough to be judged gives a reason.
 report-drill = drill
 report-question = question
-report-scatter-about = Each mark is a drill or a question; the numbers are those of the table. Squares (filled) are to be looked at again, circles are not; small pale circles have too few answers to be judged. Dashed: facility 20% and 95%, discrimination 0.20.
+report-scatter-about = Each mark is a drill or a question; the numbers are those of the table. Squares (filled) are to be looked at again, circles are not; small circles have too few answers to be judged. Dashed: facility 20% and 95%, discrimination 0.20.
 report-scatter-left-out = { $count ->
     [one] 1 without one of the two figures is left out.
    *[other] { $count } without one of the two figures are left out.

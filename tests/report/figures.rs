@@ -334,3 +334,33 @@ fn drawings_have_titles_and_pages_ask_for_nothing() {
     }
     assert!(PAGES["index.html"].matches("<svg").count() > 50);
 }
+
+/// What stands at the axes of the plot of items: each value once, a round one, evenly spaced and in order.
+#[test]
+fn the_plot_of_items_has_round_values_at_its_axes() {
+    let page = &PAGES["index.html"];
+    let drawn =
+        page.split_once("class=\"scatter\"").expect("a plot").1.split_once("</svg>").expect("its end").0;
+    let at_axis = |anchor: &str, place: &str| -> Vec<(f64, String)> {
+        drawn
+            .split("<text ")
+            .skip(1)
+            .filter(|text| text.contains(anchor) && !text.contains("plot-name"))
+            .map(|text| {
+                let (tag, words) = text.split_once('>').expect("a tag");
+                let value = tag.split_once(place).expect("a place").1.split_once('"').expect("its end").0;
+                (value.parse().expect("a number"), words.split_once('<').expect("its end").0.to_owned())
+            })
+            .collect()
+    };
+    let words: Vec<String> = at_axis("\"middle\"", "x=\"").into_iter().map(|at| at.1).collect();
+    assert_eq!(words, ["0%", "20%", "40%", "60%", "80%", "100%"]);
+    let up = at_axis("\"end\"", " y=\"");
+    assert!(up.len() >= 6);
+    let values: Vec<f64> =
+        up.iter().map(|at| at.1.replace('\u{2212}', "-").parse().expect("a number")).collect();
+    for (pair, places) in values.windows(2).zip(up.windows(2)) {
+        assert!((pair[1] - pair[0] - 0.2).abs() < 1e-9, "{values:?}");
+        assert!(places[0].0 - places[1].0 > 12.0, "labels of 11 stand above one another: {up:?}");
+    }
+}
