@@ -117,7 +117,7 @@ fn the_goals_of_brows_are_believable_on_the_skins_of_those_who_have_them() {
         let scene = Scene::today(&course.shelf, &client.skin, client.site, &[]);
         let bare = Light::D65.lab_of(&scene.bare());
         for id in client.further_goals.iter().chain([&client.goal]) {
-            let tone = Reading::of(course.goal(id).unwrap().lab, bare).tone;
+            let tone = Reading::of(course.goal(id).unwrap().lab, bare, client.site).tone;
             let says_so = ["cool", "black", "ash"].iter().any(|word| id.contains(word));
             let is_believable = match tone {
                 Tone::Neutral | Tone::Warm => true,

@@ -8,6 +8,7 @@ mod demo;
 mod door;
 mod exercises;
 mod languages;
+mod lips;
 mod loading;
 mod optics;
 mod outcome;

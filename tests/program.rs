@@ -216,7 +216,7 @@ fn wrong_use_is_exit_code_2() {
         .args(["layers", "x.json", "--angles", "5"])
         .assert()
         .code(2)
-        .stderr(contains("5 angles are not offered"));
+        .stderr(contains("give one of 4, 8, 12, 16, 20, 24, 28, 32"));
     healedhue()
         .args(["practise", "--lesson", "nowhere"])
         .assert()

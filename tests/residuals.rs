@@ -95,7 +95,7 @@ fn each_family_of_residuals_reads_as_an_expert_would_name_it() {
                 {
                     let placement = Placement { depth_mm, ..Placement::default() };
                     let (work, bare) = seen(&skin, site, paint(family.colourants, load), placement, months);
-                    let tone = Reading::of(work, bare).tone;
+                    let tone = Reading::of(work, bare, site).tone;
                     if tone != Tone::Skin {
                         *found.entry(tone).or_default() += 1;
                         if !allowed.contains(&tone) {
@@ -146,6 +146,8 @@ fn the_old_work_of_each_client_reads_as_it_is_told() {
         ("quenna", Tone::BlueGrey),
         ("tamsor", Tone::GreenGrey),
         ("tessaly", Tone::Red),
+        ("thorrela", Tone::BlueGrey),
+        ("velsin", Tone::Grey),
         ("vessan", Tone::PinkViolet),
         ("wistra", Tone::BlackBlue),
         ("yarrel", Tone::GreenGrey),
@@ -157,7 +159,7 @@ fn the_old_work_of_each_client_reads_as_it_is_told() {
         .map(|client| {
             let scene = Scene::today(&course().shelf, &client.skin, client.site, &client.works());
             let lab = |reflectance| Light::D65.lab_of(&reflectance);
-            (client.id.as_str(), Reading::of(lab(scene.existing()), lab(scene.bare())).tone)
+            (client.id.as_str(), Reading::of(lab(scene.existing()), lab(scene.bare()), client.site).tone)
         })
         .collect();
     assert_eq!(found, expected);
@@ -172,7 +174,7 @@ fn faint_black_is_never_a_neutral_brown() {
             for load in [0.05, 0.1, 0.2, 0.4] {
                 let black = paint(&[("PBk7", 0.5)], load);
                 let (work, bare) = seen(&skin, Site::Brow, black, Placement::default(), 60.0);
-                let tone = Reading::of(work, bare).tone;
+                let tone = Reading::of(work, bare, Site::Brow).tone;
                 assert!(
                     !matches!(tone, Tone::Neutral | Tone::Warm),
                     "{numeral} {word}, load {load}: {tone:?}, {work:?} on {bare:?}"
@@ -191,7 +193,7 @@ fn black_reads_darker_words_with_more_of_it() {
         .map(|&load| {
             let (work, bare) =
                 seen(&skin, Site::Brow, paint(&[("PBk7", 0.5)], load), Placement::default(), 60.0);
-            Reading::of(work, bare).tone
+            Reading::of(work, bare, Site::Brow).tone
         })
         .collect();
     assert_eq!((tones[0], tones[4]), (Tone::BlueGrey, Tone::BlackBlue), "{tones:?}");

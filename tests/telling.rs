@@ -28,7 +28,7 @@ fn many(family: Family) -> u32 {
         Family::Foresight => 12,
         Family::Skin => 60,
         Family::Bottle => 4,
-        Family::Remedy => 6,
+        Family::Remedy => 8,
         Family::Triage => 60,
         // No option to guess at, or written by an author: those are looked at below, each once.
         Family::Drops | Family::Sequence | Family::Recall => 0,
@@ -163,10 +163,9 @@ const OF_PICTURES: [(&str, Guess); 4] = [
     ("the least yellow colour", |options| most(options, |option| -yellowness(option))),
 ];
 
-/// Guesses that are known to tell something. Over old work colour is right in more cases than not, and then oftener as a mix, since what is left has to
-/// be brought back. What somebody foresees wrongly is oftener yellower than what heals. Among many exercises each of these still tells, or it does not
-/// belong here.
-const KNOWN: [(&str, &str); 2] = [("remedy", "the only mix"), ("foresight", "the yellowest colour")];
+/// Guesses that are known to tell something. What somebody foresees wrongly is oftener yellower than what heals. Among many exercises each of these
+/// still tells, or it does not belong here.
+const KNOWN: [(&str, &str); 1] = [("foresight", "the yellowest colour")];
 
 /// The chance that at least so many of these independent chances come true.
 fn at_least(hits: usize, chances: &[f64]) -> f64 {

@@ -35,7 +35,7 @@ fn healed(skin: &Skin, existing: &[Work], paint: &Paint) -> Lab {
 
 fn tone(skin: &Skin, existing: &[Work], paint: &Paint) -> Tone {
     let bare = lab(scene(skin, existing, HEALED_MONTHS).bare());
-    Reading::of(healed(skin, existing, paint), bare).tone
+    Reading::of(healed(skin, existing, paint), bare, Site::Brow).tone
 }
 
 /// A brown hue as the academy's goals have it: 40° to 70°; the distance of a colour's hue from it.
@@ -97,7 +97,7 @@ fn black_heavy_work_drifts_to_blue_grey_and_red_heavy_work_to_orange() {
     let aged = |paint: &Paint, months: f64| {
         let scene = scene(&skin, &[], months);
         let (bare, seen) = (lab(scene.bare()), lab(scene.with(paint, &Placement::default())));
-        (seen, Reading::of(seen, bare).tone)
+        (seen, Reading::of(seen, bare, Site::Brow).tone)
     };
     let black_heavy = colourants(&[("PBk7", 0.25), ("PR101", 0.15), ("PY42", 0.6)]);
     let (day, day_tone) = aged(&black_heavy, 0.0);
@@ -142,7 +142,7 @@ fn a_warm_layer_over_blue_grey_heals_brown_and_an_ashy_one_green_grey() {
     let old = [blue_grey()];
     let residual = {
         let scene = scene(&skin, &old, HEALED_MONTHS);
-        Reading::of(lab(scene.existing()), lab(scene.bare())).tone
+        Reading::of(lab(scene.existing()), lab(scene.bare()), Site::Brow).tone
     };
     assert_eq!(residual, Tone::BlueGrey);
     for warm in [mix(&[("dunmere", 6)]), mix(&[("kelderwick", 4), ("emberlow", 2)]), mix(&[("corrick", 6)])] {
@@ -160,7 +160,7 @@ fn a_cool_brown_over_orange_heals_brown_and_a_warm_one_stays_orange() {
     let old = [orange()];
     let residual = {
         let scene = scene(&skin, &old, HEALED_MONTHS);
-        Reading::of(lab(scene.existing()), lab(scene.bare())).tone
+        Reading::of(lab(scene.existing()), lab(scene.bare()), Site::Brow).tone
     };
     assert_eq!(residual, Tone::Orange);
     for cool in [mix(&[("garrowby", 6)]), mix(&[("kelderwick", 6)])] {

@@ -10,6 +10,7 @@ use healedhue::exercise::{
 use healedhue::healing::{Reading, Tone};
 use healedhue::language::Language;
 use healedhue::practice::read_course;
+use healedhue::skin::Site;
 use rayon::prelude::*;
 
 /// Exercises of each family.
@@ -216,17 +217,10 @@ fn exercises_say_the_same_of_a_course_that_was_taken_along() {
 #[test]
 fn readings_are_said_in_every_language() {
     let [english, german] = ["en", "de"].map(Language::of);
-    let depths = [
-        "far deeper than the skin",
-        "much deeper than the skin",
-        "deeper than the skin",
-        "a little deeper than the skin",
-        "as light as the skin",
-        "a little lighter than the skin",
-        "lighter than the skin",
-    ];
+    let depths: Vec<&str> =
+        [Site::Brow, Site::Lip, Site::Areola].into_iter().flat_map(Reading::depths).collect();
     let mut said = std::collections::BTreeSet::new();
-    for depth in depths {
+    for &depth in &depths {
         for (tone, word) in Tone::ALL {
             let reading = Reading { depth, tone, words: format!("{depth}, {word}") };
             assert_eq!(reading.said(&english), reading.words);

@@ -98,20 +98,27 @@ class Bench {
   // What one swatch shows, as the engine saw it.
   shown(seen, bare) {
     const { site, technique } = this.state;
-    return { colour: { ...seen }, skin: seen.bare_skin, words: toneInWords(seen.reading), site, technique, bare };
+    const words = bare ? toneAlone(seen.reading) : toneInWords(seen.reading);
+    return { colour: { ...seen }, skin: seen.bare_skin, around: this.around(seen.light), words, site, technique, bare };
+  }
+
+  // The skin around the place under a light; null where the place has no edge.
+  around(light) {
+    return this.survey.around[LIGHTS.indexOf(light)] ?? null;
   }
 
   // What a swatch of the goal shows.
   wished() {
     const { state, survey } = this;
-    return { colour: survey.goal, skin: survey.bare[0].bare_skin, words: depthInWords(survey.goal.reading), site: state.site, technique: state.technique };
+    return { colour: survey.goal, skin: survey.bare[0].bare_skin, around: this.around("D65"), words: depthInWords(survey.goal.reading), site: state.site, technique: state.technique };
   }
 
   showTimes() {
     const { state, survey } = this;
     const place = LIGHTS.indexOf(state.light);
     const row = byId("times");
-    this.swatch("bare", row, message("screen-bare"), message("bench-mark-skin")).paint(this.shown(survey.bare[place], true));
+    const bare = message("screen-bare", { site: state.site });
+    this.swatch("bare", row, bare, message("bench-mark-skin")).paint({ ...this.shown(survey.bare[place], true), name: bare });
     const now = this.swatch("today", row, message("bench-as-it-is"), message("bench-mark-now"));
     now.figure.hidden = survey.today.length === 0;
     if (survey.today.length > 0) now.paint(this.shown(survey.today[place]));
@@ -146,7 +153,7 @@ class Bench {
     this.swatch("goal", byId("goal_swatch"), "").paint({
       ...this.wished(),
       name: message("screen-goal", { name }),
-      notes: [message("screen-within", { tolerance: short(tolerance, 1) }), message("screen-goal-tone", { tone: message(`reading-tone-${survey.goal.reading.tone}`) })],
+      notes: [message("screen-within", { tolerance: short(tolerance, 1) }), message("screen-goal-tone", { site: state.site, tone: toneAlone(survey.goal.reading) })],
     });
   }
 
@@ -165,15 +172,17 @@ class Bench {
 
   showAll() {
     if (!byId("all_details").open || !this.survey) return;
-    const { survey } = this;
-    const rows = [[message("screen-bare"), survey.bare, true], ...(survey.today.length > 0 ? [[message("bench-as-it-is"), survey.today]] : [])];
+    const { survey, state: { site, technique } } = this;
+    const rows = [[message("screen-bare", { site }), survey.bare, true], ...(survey.today.length > 0 ? [[message("bench-as-it-is"), survey.today]] : [])];
     survey.moments.forEach((moment) => rows.push([nameOfTime(moment.months), moment.seen]));
     const head = (text, scope) => Object.assign(made("th", "", text), { scope });
     const cell = (seen, bare) => {
       const drawing = new Drawing();
-      drawing.paint(seen.bare_skin, bare ? null : seen, this.state.site, this.state.technique);
-      drawing.svg.setAttribute("aria-label", bare ? message("screen-bare") : toneInWords(seen.reading));
-      const words = made("span", "small", bare ? skinInPlainWords(seen) : `${toneInWords(seen.reading)}; ${message("screen-from-goal", { distance: fixed(seen.delta_e_2000_to_goal, 1) })}`);
+      const around = this.around(seen.light);
+      drawing.paint(seen.bare_skin, bare ? null : seen, site, technique, around);
+      drawing.svg.setAttribute("aria-label", bare ? message("screen-bare", { site }) : toneInWords(seen.reading));
+      const bareInWords = around ? toneAlone(seen.reading) : skinInPlainWords(seen);
+      const words = made("span", "small", bare ? bareInWords : `${toneInWords(seen.reading)}; ${message("screen-from-goal", { distance: fixed(seen.delta_e_2000_to_goal, 1) })}`);
       const lab = made("span", "lab", ...["L*", "a*", "b*"].map((axis, at) => made("span", "", `${axis}\u00a0${fixed(seen.lab[at], 1)} `)));
       const outside = isShown(seen) ? [] : [made("span", "small", message("screen-beyond"))];
       const made_ = made("td", "", drawing.svg, lab, words, ...outside);

@@ -23,16 +23,17 @@ class Drawing {
     this.svg.append(drawn("rect", { width: 240, height: 144, fill: COURSE.surround }), this.skin, this.work);
   }
 
-  // `work` is null for bare skin.
-  paint(skin, work, site, technique) {
-    const shape = work ? `${site} ${technique}` : "";
+  // `work` is null for a place without any; `around` is the skin around a place that has an edge, whose shape is then drawn in either case.
+  paint(bare, work, site, technique, around = null) {
+    const patch = around ? (work ?? bare) : work;
+    const shape = patch ? `${site} ${technique}` : "";
     if (shape !== this.shape) {
-      const manner = techniqueOf(technique).manner;
-      this.work.replaceChildren(...(work ? COURSE.drawings[site][manner] : []).map((d) => drawn("path", { d })));
+      const paths = patch ? COURSE.drawings[site][techniqueOf(technique).manner] : [];
+      this.work.replaceChildren(...paths.map((d) => drawn("path", { d })));
       this.shape = shape;
     }
-    this.skin.setAttribute("fill", paintOf(skin));
-    if (work) this.work.setAttribute("fill", paintOf(work));
+    this.skin.setAttribute("fill", paintOf(around ?? bare));
+    if (patch) this.work.setAttribute("fill", paintOf(patch));
   }
 }
 
@@ -58,17 +59,17 @@ class Swatch {
     this.figure = made("figure", "swatch", this.drawing.svg, made("figcaption", "", ...Object.values(this.parts)));
   }
 
-  // `colour` is what is seen; `skin` what is around it; both the same where there is no work.
-  paint({ colour, skin, words, site, technique, bare = false, notes = [], name = "" }) {
-    this.drawing.paint(skin, bare ? null : colour, site, technique);
+  // `colour` is what is seen; `skin` the place without work, both the same where there is none; `around` the skin around a place with an edge.
+  paint({ colour, skin, around = null, words, site, technique, bare = false, notes = [], name = "" }) {
+    this.drawing.paint(skin, bare ? null : colour, site, technique, around);
     const label = name || this.label.textContent;
-    const said = bare ? skinInPlainWords(colour) : words;
-    this.drawing.svg.setAttribute("aria-label", message("screen-named", { name: label, words: bare ? `${message("screen-bare")}, ${said}` : said }));
+    const said = bare && !around ? skinInPlainWords(colour) : words;
+    this.drawing.svg.setAttribute("aria-label", message("screen-named", { name: label, words: bare ? `${message("screen-bare", { site })}, ${said}` : said }));
     if (name) say(this.label, name);
     say(this.parts.words, said);
     colour.lab.forEach((number, place) => say(this.numbers[place], fixed(number, 1)));
     this.figure.dataset.lab = JSON.stringify(colour.lab);
-    say(this.parts.note, [...notes, ...outsideNotes(colour, skin)].join("; "));
+    say(this.parts.note, [...notes, ...outsideNotes(colour, around ?? skin)].join("; "));
   }
 }
 

@@ -2,7 +2,12 @@
 
 // A reading of a colour: how deep it is, and its tone.
 function toneInWords(reading) {
-  return message("reading-words", { depth: depthInWords(reading), tone: message(`reading-tone-${reading.tone}`) });
+  return message("reading-words", { depth: depthInWords(reading), tone: toneAlone(reading) });
+}
+
+// Its tone alone.
+function toneAlone({ tone }) {
+  return message(`reading-tone-${tone}`);
 }
 
 // How deep it is alone.
@@ -54,7 +59,7 @@ function readingOf(state, survey) {
     const { tone } = seen.reading;
     if (tone !== now.reading.tone) apart.set(tone, [...(apart.get(tone) ?? []), lightInWords(seen.light, "-in")]);
   }
-  const elsewhere = [...apart].map(([tone, lights]) => message("bench-tone-in", { tone: message(`reading-tone-${tone}`), lights: inARow(lights) }));
+  const elsewhere = [...apart].map(([tone, lights]) => message("bench-tone-in", { tone: toneAlone({ tone }), lights: inARow(lights) }));
   if (elsewhere.length > 0 && hasMix(state)) said.push(message("bench-other-light", { tones: elsewhere.join("; ") }));
   if (!hasMix(state)) said.unshift(message("bench-no-work"));
   return said.join(" ");

@@ -26,6 +26,20 @@ reading-depth-a-little-deeper-than-the-skin = etwas dunkler als die Haut
 reading-depth-as-light-as-the-skin = so hell wie die Haut
 reading-depth-a-little-lighter-than-the-skin = etwas heller als die Haut
 reading-depth-lighter-than-the-skin = heller als die Haut
+reading-depth-far-deeper-than-the-bare-lip = sehr viel dunkler als die unbehandelte Lippe
+reading-depth-much-deeper-than-the-bare-lip = viel dunkler als die unbehandelte Lippe
+reading-depth-deeper-than-the-bare-lip = dunkler als die unbehandelte Lippe
+reading-depth-a-little-deeper-than-the-bare-lip = etwas dunkler als die unbehandelte Lippe
+reading-depth-as-light-as-the-bare-lip = so hell wie die unbehandelte Lippe
+reading-depth-a-little-lighter-than-the-bare-lip = etwas heller als die unbehandelte Lippe
+reading-depth-lighter-than-the-bare-lip = heller als die unbehandelte Lippe
+reading-depth-far-deeper-than-the-bare-skin-there = sehr viel dunkler als die unbehandelte Haut dort
+reading-depth-much-deeper-than-the-bare-skin-there = viel dunkler als die unbehandelte Haut dort
+reading-depth-deeper-than-the-bare-skin-there = dunkler als die unbehandelte Haut dort
+reading-depth-a-little-deeper-than-the-bare-skin-there = etwas dunkler als die unbehandelte Haut dort
+reading-depth-as-light-as-the-bare-skin-there = so hell wie die unbehandelte Haut dort
+reading-depth-a-little-lighter-than-the-bare-skin-there = etwas heller als die unbehandelte Haut dort
+reading-depth-lighter-than-the-bare-skin-there = heller als die unbehandelte Haut dort
 reading-tone-skin = hautähnlich
 reading-tone-black-blue = schwarzblau
 reading-tone-blue-grey = blaugrau
@@ -38,6 +52,20 @@ reading-tone-orange = orange
 reading-tone-salmon = lachsfarben
 reading-tone-red = rot
 reading-tone-pink-violet = rosaviolett
+reading-tone-near-black = fast schwarz
+reading-tone-violet = violett
+reading-tone-bluish-red = bläuliches Rot
+reading-tone-bluish-pink = bläuliches Rosa
+reading-tone-pink = rosa
+reading-tone-rose = altrosa
+reading-tone-dull-rose = graurosa
+reading-tone-brownish-red = bräunliches Rot
+reading-tone-brownish-pink = bräunliches Rosa
+reading-tone-reddish-brown = rötliches Braun
+reading-tone-brown = Braun
+reading-tone-greyish-brown = gräuliches Braun
+reading-tone-yellowish-brown = gelbliches Braun
+reading-tone-beige = Beige
 
 ## Wörter eines Falls: Haut, Zeiten, Mischungen
 
@@ -216,6 +244,9 @@ exercise-angle-upside-down = Der Bruch steht auf dem Kopf: L* minus 50 gehört �
 exercise-angle-without-fifty = Von L* sind zuerst 50 abzuziehen: Der Winkel zählt vom mittleren Grau aus.
 exercise-angle-radians = Das ist der Winkel im Bogenmaß; in Grad sind es 180/π-mal so viel.
 exercise-angle-source = ITA nach der Definition von Chardon, Cretois und Hourseau (1991)
+exercise-skin-read = { $client }: die Haut, wie das Messgerät sie liest
+exercise-skin-read-beside = { $client }: die Haut neben der alten Arbeit, wie das Messgerät sie liest
+exercise-skin-beside = { $client }: die Haut neben der alten Arbeit
 
 ## Anderes Licht
 
@@ -404,14 +435,20 @@ colour-skin-very-deep = sehr tiefes Braun
 
 swatch-lab = L* { $l }; a* { $a }; b* { $b }
 swatch-beyond = von diesem Bildschirm nicht darstellbar: die nächstliegende Farbe, die er zeigen kann
-swatch-bare = { $label }: unbehandelte Haut, { $words }
+swatch-bare = { $label }: { $site ->
+    [lip] unbehandelte Lippe
+   *[other] unbehandelte Haut
+ }, { $words }
 swatch-bottle = { $name }: die Farbe in der Flasche, { $words }
 swatch-in-bottle = In der Flasche
 swatch-alone = Für sich
 swatch-colourant = { $name }: das Farbmittel für sich, { $words }
 swatch-work = { $label }: { $words }
 swatch-goal = Ziel: { $name }
-swatch-goal-note = gilt bis ΔE00 { $distance } als erreicht; auf dieser Haut: { $tone }
+swatch-goal-note = gilt bis ΔE00 { $distance } als erreicht; { $site ->
+    [lip] in dieser Lippe
+   *[other] auf dieser Haut
+ }: { $tone }
 
 ## Aufgaben auf Seiten und auf Papier
 
@@ -460,7 +497,10 @@ question-judged = Beurteilt
 question-judged-at = { $time }, { $light }
 question-placed = { $depth } mm tief, { $thickness } mm dick, ein voller Durchgang, { $coverage } der Fläche gedeckt
 question-placed-load = { $depth } mm tief, { $thickness } mm dick, Pigmentmenge { $load }, { $coverage } der Fläche gedeckt
-question-skin-now = Die Haut jetzt: { $name }
+question-skin-now = { $site ->
+    [lip] Die Lippe jetzt
+   *[other] Die Haut jetzt
+ }: { $name }
 question-as-now = { $name }, so wie es jetzt ist
 question-rule = { $colourant }, { $place }: { $rule }
 question-proof-next = Danach kommen (ΔE00): { $next }.
@@ -627,7 +667,10 @@ clients-site = Stelle
 clients-no-caution = keine, zu der diese Auskünfte mahnen
 clients-cautions = Vorsicht
 clients-caution = <strong>Vorsicht.</strong> { $note } Siehe <a href="{ $href }">{ $caution }</a>.
-clients-bare = Unbehandelte Haut
+clients-bare = { $site ->
+    [lip] Unbehandelte Lippe
+   *[other] Unbehandelte Haut
+ }
 clients-now = So wie es jetzt ist
 
 ## Irrtümer
@@ -988,7 +1031,10 @@ screen-in-a-row = { $first } und { $last }
 screen-from-goal = ΔE00 { $distance } vom Ziel entfernt
 screen-goal = Ziel: { $name }
 screen-within = gilt bis ΔE00 { $tolerance } als erreicht
-screen-bare = bloße Haut
+screen-bare = { $site ->
+    [lip] bloße Lippe
+   *[other] bloße Haut
+ }
 screen-named = { $name }: { $words }
 screen-beyond = auf diesem Bildschirm nicht darstellbar
 screen-beyond-nearest = auf diesem Bildschirm nicht darstellbar: gezeigt ist die nächste Farbe, die er darstellt
@@ -1004,7 +1050,10 @@ screen-redness-ruddy = stark gerötet
 screen-restricted = Beschränkt.
 screen-promise = <strong>Die Vorhersagen dienen dem Unterricht und versprechen nie ein Ergebnis an einem Menschen.</strong> Sie stammen aus einem <a href="{ $model }">Modell von Pigment in Haut</a>. Die Gesundheit geht vor: siehe <a href="{ $cautions }">Vorsicht</a>.
 screen-starting = Das Rechenwerk startet …
-screen-goal-tone = auf dieser Haut: { $tone }
+screen-goal-tone = { $site ->
+    [lip] in dieser Lippe
+   *[other] auf dieser Haut
+ }: { $tone }
 screen-eyes = Gesehen mit
 screen-eyes-told = Farbfelder, gesehen mit: { $eyes }.
 screen-eyes-note = Die Farbfelder stehen da, wie solche Augen sie sehen, simuliert für die volle Farbsehschwäche: Die meisten, die eine haben, sehen etwas zwischen diesem und dem Gewohnten. Wörter und Zahlen bleiben die der Farbe selbst. <a href="{ $href }">Mehr über andere Augen</a>.
@@ -1253,7 +1302,10 @@ practice-yours = Ihre Antwort
 practice-best = Die beste
 practice-at = { $who }, { $time }
 practice-person = { $name }, { $age }
-practice-skin-now = { $name }: die Haut jetzt
+practice-skin-now = { $name }: { $site ->
+    [lip] die Lippe jetzt
+   *[other] die Haut jetzt
+ }
 practice-work-now = { $name }: Zustand jetzt
 practice-skin = Haut
 practice-hair = Haar

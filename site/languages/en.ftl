@@ -17,7 +17,7 @@ frame-cautions = Cautions
 frame-model = Model
 frame-search = Search
 
-## A colour in words, beside the client's skin
+## A colour in words, beside the client’s skin
 
 reading-words = { $depth }, { $tone }
 reading-depth-far-deeper-than-the-skin = far deeper than the skin
@@ -27,6 +27,20 @@ reading-depth-a-little-deeper-than-the-skin = a little deeper than the skin
 reading-depth-as-light-as-the-skin = as light as the skin
 reading-depth-a-little-lighter-than-the-skin = a little lighter than the skin
 reading-depth-lighter-than-the-skin = lighter than the skin
+reading-depth-far-deeper-than-the-bare-lip = far deeper than the bare lip
+reading-depth-much-deeper-than-the-bare-lip = much deeper than the bare lip
+reading-depth-deeper-than-the-bare-lip = deeper than the bare lip
+reading-depth-a-little-deeper-than-the-bare-lip = a little deeper than the bare lip
+reading-depth-as-light-as-the-bare-lip = as light as the bare lip
+reading-depth-a-little-lighter-than-the-bare-lip = a little lighter than the bare lip
+reading-depth-lighter-than-the-bare-lip = lighter than the bare lip
+reading-depth-far-deeper-than-the-bare-skin-there = far deeper than the bare skin there
+reading-depth-much-deeper-than-the-bare-skin-there = much deeper than the bare skin there
+reading-depth-deeper-than-the-bare-skin-there = deeper than the bare skin there
+reading-depth-a-little-deeper-than-the-bare-skin-there = a little deeper than the bare skin there
+reading-depth-as-light-as-the-bare-skin-there = as light as the bare skin there
+reading-depth-a-little-lighter-than-the-bare-skin-there = a little lighter than the bare skin there
+reading-depth-lighter-than-the-bare-skin-there = lighter than the bare skin there
 reading-tone-skin = close to the skin
 reading-tone-black-blue = black-blue
 reading-tone-blue-grey = blue-grey
@@ -39,6 +53,20 @@ reading-tone-orange = orange
 reading-tone-salmon = salmon
 reading-tone-red = red
 reading-tone-pink-violet = pink-violet
+reading-tone-near-black = near black
+reading-tone-violet = violet
+reading-tone-bluish-red = bluish red
+reading-tone-bluish-pink = bluish pink
+reading-tone-pink = pink
+reading-tone-rose = rose
+reading-tone-dull-rose = dull rose
+reading-tone-brownish-red = brownish red
+reading-tone-brownish-pink = brownish pink
+reading-tone-reddish-brown = reddish brown
+reading-tone-brown = brown
+reading-tone-greyish-brown = greyish brown
+reading-tone-yellowish-brown = yellowish brown
+reading-tone-beige = beige
 
 ## Words of cases: skins, times, mixes. LOWER( ) writes a name in small letters, as English does inside a sentence
 
@@ -202,6 +230,9 @@ exercise-angle-upside-down = The fraction stands upside down: L* minus 50 goes a
 exercise-angle-without-fifty = 50 has to be taken off L* first: the angle is counted from middle grey.
 exercise-angle-radians = That is the angle in radians; 180/π times as many degrees.
 exercise-angle-source = ITA as defined by Chardon, Cretois and Hourseau (1991)
+exercise-skin-read = { $client }’s skin, as the device reads it
+exercise-skin-read-beside = { $client }’s skin beside the old work, as the device reads it
+exercise-skin-beside = { $client }’s skin beside the old work
 
 ## Another light
 
@@ -390,14 +421,20 @@ colour-skin-very-deep = very deep brown
 
 swatch-lab = L* { $l } a* { $a } b* { $b }
 swatch-beyond = beyond this screen: the nearest colour it can show
-swatch-bare = { $label }: bare skin, { $words }
+swatch-bare = { $label }: { $site ->
+    [lip] bare lip
+   *[other] bare skin
+ }, { $words }
 swatch-bottle = { $name }: the colour in the bottle, { $words }
 swatch-in-bottle = In the bottle
 swatch-alone = By itself
 swatch-colourant = { $name }: the colourant by itself, { $words }
 swatch-work = { $label }: { $words }
 swatch-goal = Goal: { $name }
-swatch-goal-note = counts as reached within ΔE00 { $distance }; on this skin: { $tone }
+swatch-goal-note = counts as reached within ΔE00 { $distance }; { $site ->
+    [lip] in this lip
+   *[other] on this skin
+ }: { $tone }
 
 ## Exercises on pages and on paper
 
@@ -446,7 +483,10 @@ question-judged = Judged
 question-judged-at = { $time }, { $light }
 question-placed = { $depth } mm deep, { $thickness } mm thick, one full pass, { $coverage } of the area covered
 question-placed-load = { $depth } mm deep, { $thickness } mm thick, load { $load }, { $coverage } of the area covered
-question-skin-now = { $name }’s skin now
+question-skin-now = { $name }’s { $site ->
+    [lip] lip
+   *[other] skin
+ } now
 question-as-now = { $name }, as it is now
 question-rule = { $colourant } in { $place }: { $rule }
 question-proof-next = Next best (ΔE00): { $next }.
@@ -613,7 +653,10 @@ clients-site = Site
 clients-no-caution = none raised by these answers
 clients-cautions = Cautions
 clients-caution = <strong>Caution.</strong> { $note } See <a href="{ $href }">{ $caution }</a>.
-clients-bare = Bare skin
+clients-bare = { $site ->
+    [lip] Bare lip
+   *[other] Bare skin
+ }
 clients-now = As it is now
 
 ## Misconceptions
@@ -974,7 +1017,10 @@ screen-in-a-row = { $first } and { $last }
 screen-from-goal = ΔE00 { $distance } from the goal
 screen-goal = Goal: { $name }
 screen-within = counts as reached within ΔE00 { $tolerance }
-screen-bare = bare skin
+screen-bare = { $site ->
+    [lip] bare lip
+   *[other] bare skin
+ }
 screen-named = { $name }: { $words }
 screen-beyond = beyond this screen
 screen-beyond-nearest = beyond this screen: the nearest colour it can show
@@ -990,7 +1036,10 @@ screen-redness-ruddy = ruddy
 screen-restricted = Restricted.
 screen-promise = <strong>Predictions are for teaching, never a promise of a result on a person.</strong> They come from a <a href="{ $model }">model of pigment in skin</a>. Health comes first: see the <a href="{ $cautions }">cautions</a>.
 screen-starting = The engine is starting …
-screen-goal-tone = on this skin: { $tone }
+screen-goal-tone = { $site ->
+    [lip] in this lip
+   *[other] on this skin
+ }: { $tone }
 screen-eyes = As seen by
 screen-eyes-told = Swatches as seen by: { $eyes }.
 screen-eyes-note = Swatches are shown as such eyes see them, simulated for the full deficiency: most people who have it see something between this and the usual. Words and numbers stay those of the colour itself. <a href="{ $href }">More about other eyes</a>.
@@ -1239,7 +1288,10 @@ practice-yours = Yours
 practice-best = The best
 practice-at = { $who }, { $time }
 practice-person = { $name }, { $age }
-practice-skin-now = { $name }’s skin now
+practice-skin-now = { $name }’s { $site ->
+    [lip] lip
+   *[other] skin
+ } now
 practice-work-now = { $name }, as it is now
 practice-skin = Skin
 practice-hair = Hair

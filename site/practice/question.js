@@ -1,14 +1,14 @@
 // A question on the page: the case, and what it is answered with. `readers` make the answer that the engine is asked about.
 
-function swatchOf(label, { colour, bare_skin, words, light }, site, { notes = [], bare = false, here = light, technique = "powder-with-strokes" } = {}) {
+function swatchOf(label, { colour, bare_skin, around, words, light }, site, { notes = [], bare = false, here = light, technique = "powder-with-strokes" } = {}) {
   const swatch = new Swatch(label);
   const inLight = here === "D65" ? [] : [message("screen-in-light", { light: lightInWords(here, "-in") })];
-  swatch.paint({ colour, skin: bare_skin, words, site, technique, bare, notes: [...inLight, ...notes] });
+  swatch.paint({ colour, skin: bare_skin, around, words, site, technique, bare, notes: [...inLight, ...notes] });
   return swatch.figure;
 }
 
 function caseOf(view) {
-  const { name, light, site, bare, now: today, goal } = view;
+  const { name, light, site, bare, around, now: today, goal } = view;
   const link = made(view.skin ? "a" : "span", "", message("practice-person", { name, age: view.age }));
   // Where the skin is asked for, nothing leads to where it is told.
   if (view.skin) link.href = COURSE.links.clients[view.client];
@@ -22,10 +22,13 @@ function caseOf(view) {
   for (const note of view.health.length ? view.health : [message("practice-health-nothing")]) fact(message("practice-health"), note);
   const swatches = made("div", "swatches");
   if (today) swatches.append(swatchOf(message("practice-work-now", { name }), today, site, { technique: view.technique_now }));
-  else swatches.append(swatchOf(message("practice-skin-now", { name }), { colour: bare, bare_skin: bare, light }, site, { bare: true }));
+  else {
+    const label = view.bare_label ?? message("practice-skin-now", { name, site });
+    swatches.append(swatchOf(label, { colour: bare, bare_skin: bare, around, words: view.bare_words, light }, site, { bare: true }));
+  }
   for (const exhibit of view.exhibits) swatches.append(swatchOf(exhibit.label, exhibit, site));
   if (goal) {
-    const seen = { ...goal, bare_skin: bare, light };
+    const seen = { ...goal, bare_skin: bare, around, light };
     swatches.append(swatchOf(message("screen-goal", { name: goal.name }), seen, site, { notes: [message("screen-within", { tolerance: fixed(goal.tolerance, 1) })] }));
   }
   const wish = view.wish ? [made("p", "case-wish", made("q", "", view.wish))] : [];
@@ -43,11 +46,11 @@ function placementInWords({ depth_mm, thickness_mm, load, coverage }) {
 }
 
 // A swatch whose words and numbers stand beside it already.
-function pictureOf({ colour, bare_skin, light }, site) {
+function pictureOf({ colour, bare_skin, around, light }, site) {
   const drawing = new Drawing();
-  drawing.paint(bare_skin, colour, site, "powder-with-strokes");
+  drawing.paint(bare_skin, colour, site, "powder-with-strokes", around);
   drawing.svg.setAttribute("aria-hidden", "true");
-  const notes = [...(light === "D65" ? [] : [message("screen-in-light", { light: lightInWords(light, "-in") })]), ...outsideNotes(colour, bare_skin)];
+  const notes = [...(light === "D65" ? [] : [message("screen-in-light", { light: lightInWords(light, "-in") })]), ...outsideNotes(colour, around ?? bare_skin)];
   return made("span", "swatch", drawing.svg, ...notes.map((note) => made("i", "", note)));
 }
 

@@ -125,7 +125,7 @@ impl CaseTold {
         let (bare, now) =
             (Appearance::of(scene.bare(), Light::D65), Appearance::of(scene.existing(), Light::D65));
         let language = &course.language;
-        let words = Reading::of(now.lab, bare.lab).said(language);
+        let words = Reading::of(now.lab, bare.lab, client.site).said(language);
         let seen = now_seen(language, client, &bare, &now, &words, Light::D65);
         CaseTold(client_asked(language, client, skin_is_told, vec![seen]))
     }
@@ -204,7 +204,11 @@ impl BottleTold {
 fn case_asked(course: &Course, case: &Case, client: &Client) -> CaseAsked {
     let language = &course.language;
     let words = &case.now_reading.words;
-    let mut seen = vec![now_seen(language, client, &case.bare, &case.now, words, case.light)];
+    let mut now = now_seen(language, client, &case.bare, &case.now, words, case.light);
+    if let Some(label) = case.skin_label(language, client) {
+        now.label = label;
+    }
+    let mut seen = vec![now];
     seen.extend(case.exhibits.iter().map(|exhibit| {
         self::seen(&exhibit.label, Some(&exhibit.reading.words), &exhibit.seen, exhibit.light)
     }));

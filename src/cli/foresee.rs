@@ -128,7 +128,7 @@ fn picture(shelf: &Shelf, task: &Task, painter: Painter) -> String {
     };
     line("bare skin", &bare, &bare, &format!("ITA {angle:.0}°, {}", ItaClass::of(angle).word()));
     if !task.existing.is_empty() {
-        line("as it is now", &bare, &now, &Reading::of(now.lab, bare.lab).words);
+        line("as it is now", &bare, &now, &Reading::of(now.lab, bare.lab, task.site).words);
     }
     if !task.paint.is_empty() {
         let own = format!("after {} months", task.months);
@@ -139,7 +139,7 @@ fn picture(shelf: &Shelf, task: &Task, painter: Painter) -> String {
         }
         for (months, label) in times {
             let (skin, seen) = task.at(shelf, months);
-            line(label, &skin, &seen, &Reading::of(seen.lab, skin.lab).words);
+            line(label, &skin, &seen, &Reading::of(seen.lab, skin.lab, task.site).words);
         }
         text += &format!("  mix: {}\n", shelf.mix_in_words(&task.mix));
     }

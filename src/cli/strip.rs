@@ -109,8 +109,9 @@ fn table(what: &str, rows: &[Row], painter: Painter) -> String {
     let longest = rows.iter().map(|row| label(row).chars().count()).max().unwrap_or(0);
     let swatch = if painter.has_colour() { 8 } else { 0 };
     let indent = 2 + longest + swatch + 20;
+    let against = rows.first().map_or("", |row| parted(row.reading.depth).1);
     let mut text =
-        format!("  {what:longest$}{:swatch$} {:>5} {:>5} {:>5}  against the skin\n", "", "L*", "a*", "b*");
+        format!("  {what:longest$}{:swatch$} {:>5} {:>5} {:>5}  against {against}\n", "", "L*", "a*", "b*");
     for row in rows {
         let [l, a, b] = row.lab.map(|value| fixed(value, 1));
         let swatch = painter.band(&[(row.skin, 1), (row.work, 5), (row.skin, 1)]);
@@ -144,10 +145,14 @@ fn paragraphs(rows: &[Row], painter: Painter) -> String {
     text
 }
 
+/// A depth and what it is compared with: "deeper" and "the skin".
+fn parted(depth: &'static str) -> (&'static str, &'static str) {
+    depth.split_once(" than ").or(depth.rsplit_once(" as ")).unwrap_or((depth, ""))
+}
+
 /// The reading without "than the skin", which the head of the table says.
 fn short(row: &Row) -> String {
-    let depth = row.reading.depth;
-    let depth = depth.strip_suffix(" than the skin").or(depth.strip_suffix(" as the skin")).unwrap_or(depth);
+    let (depth, _) = parted(row.reading.depth);
     format!("{depth}, {}{}", row.reading.tone.word(), beyond(row))
 }
 

@@ -1,8 +1,8 @@
 //! Clients, what they wish for, and what lies in their skin already.
 
 use super::Technique;
-use crate::colour::Lab;
-use crate::healing::{Placement, Work};
+use crate::colour::{Lab, Light};
+use crate::healing::{Appearance, Placement, Work};
 use crate::language::Language;
 use crate::pigment::Mix;
 use crate::say;
@@ -53,6 +53,12 @@ impl Client {
     /// The skin at the site, were its undertone and redness these.
     pub fn skin_with(&self, undertone: Undertone, redness: Redness) -> Skin {
         skin_at(self.site, Skin::from_evidence(self.phototype, undertone, redness), self.scar)
+    }
+
+    /// The skin around the site under a light, where the site has an edge ([`Site::around`]).
+    pub fn around(&self, light: Light) -> Option<Appearance> {
+        let brow = Skin::from_evidence(self.phototype, self.undertone, self.redness);
+        self.site.around(&brow).map(|reflectance| Appearance::of(reflectance, light))
     }
 
     /// How the youngest of the older works was made.

@@ -27,5 +27,5 @@ pub fn foresee_on(shelf: &Shelf, client: &Client, show: &Show) -> Foreseen {
     };
     let bare = Appearance::of(scene.bare(), show.light);
     let seen = Appearance::of(reflectance, show.light);
-    Foreseen { bare, seen, reading: Reading::of(seen.lab, bare.lab) }
+    Foreseen { bare, seen, reading: Reading::of(seen.lab, bare.lab, client.site) }
 }

@@ -14,7 +14,7 @@ use super::tempt::{Fit, Temptation, Wording, best_in, is_wrong, temptations};
 use super::worlds::{WORLDS, try_worlds};
 use super::{Choice, Proof, RUNNERS_UP, RunnerUp, marking};
 use crate::course::{Course, Drill, Family, Lesson};
-use crate::healing::Scene;
+use crate::healing::{Reading, Scene, Tone};
 use crate::search::Tried;
 
 /// A setting in which one mix is proved to be the best.
@@ -49,6 +49,7 @@ impl<'c> Contest<'c> {
             return Err(Discard::GoalOutOfReach);
         }
         may_be_right(course, drill, &best.mix)?;
+        reads_as_wished(&setting, &scene, best)?;
         let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
         let acceptable = |place| is_wrong(drill, shelf, &setting, &ranking, place);
         // Where mixes are counted out, none is shown.
@@ -109,6 +110,14 @@ impl<'c> Contest<'c> {
             discarded,
         }
     }
+}
+
+/// Makes sure that the best mix is as plain a brown as its goal, however small the distance: nobody who wishes for brown is told that grey is the best.
+fn reads_as_wished(setting: &Setting, scene: &Scene, best: &Tried) -> Result<(), Discard> {
+    let bare = setting.light.lab_of(&scene.bare());
+    let is_brown =
+        |lab| matches!(Reading::of(lab, bare, setting.client.site).tone, Tone::Neutral | Tone::Warm);
+    if is_brown(setting.goal.lab) && !is_brown(best.healed) { Err(Discard::OtherTone) } else { Ok(()) }
 }
 
 /// The first of these mixes, in words.

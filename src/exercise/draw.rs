@@ -103,9 +103,10 @@ impl<'c> Setting<'c> {
             light: self.light,
             bare,
             now,
-            now_reading: Reading::of(now.lab, bare.lab).in_language(&course.language),
+            now_reading: Reading::of(now.lab, bare.lab, self.client.site).in_language(&course.language),
             exhibits: Vec::new(),
             skin_is_told: true,
+            device_reads: false,
         }
     }
 }

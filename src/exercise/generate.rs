@@ -56,6 +56,8 @@ pub enum Discard {
     Caution,
     /// The mix nearest to the goal has modifiers that take back what the other does.
     AtOdds,
+    /// The goal is a brown, and the mix nearest to it would be read as something else.
+    OtherTone,
     /// The mix nearest to the goal is a mistake that the drill warns of.
     WarnedOf,
     /// The client has no old work.
@@ -81,6 +83,7 @@ impl Discard {
             Discard::Arguable => "neither colour nor lightening is clearly right",
             Discard::Caution => "a caution forbids work on the client",
             Discard::AtOdds => "the best mix takes back with one modifier what it does with another",
+            Discard::OtherTone => "the best mix does not read as the brown that the goal is",
             Discard::WarnedOf => "the best mix is what one of `tempts` warns of, whatever it heals to",
             Discard::NothingToCorrect => "the client has no existing work",
             Discard::NothingToSee => "hardly anything of the work can be seen",

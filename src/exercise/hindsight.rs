@@ -161,7 +161,7 @@ pub(super) fn attempt(
             };
             let said = |at: usize| {
                 let seen = own.now()[at];
-                let reading = Reading::of(seen.lab, bare).said(language);
+                let reading = Reading::of(seen.lab, bare, client.site).said(language);
                 (seen, said(course, &causes[at]), say!(language, because, reading = reading))
             };
             blamed.into_iter().map(said).collect()
@@ -172,7 +172,7 @@ pub(super) fn attempt(
             because: say!(
                 language,
                 "exercise-hindsight-right",
-                reading = Reading::of(shown.lab, bare).said(language)
+                reading = Reading::of(shown.lab, bare, client.site).said(language)
             ),
             misconception: None,
         };
@@ -201,14 +201,14 @@ pub(super) fn attempt(
     let exhibit = Exhibit {
         label: say!(language, "exercise-hindsight-left", client = &client.name),
         seen: shown,
-        reading: Reading::of(shown.lab, bare).in_language(language),
+        reading: Reading::of(shown.lab, bare, client.site).in_language(language),
         light: setting.light,
     };
     let choices = prediction.choices(course, lesson, bare);
     let mut case = super::Case { goal: None, placed: None, exhibits: vec![exhibit], ..setting.case(course) };
     // The question is about work that the client's own story does not tell of.
     case.now = case.bare;
-    case.now_reading = Reading::of(case.bare.lab, case.bare.lab).in_language(language);
+    case.now_reading = Reading::of(case.bare.lab, case.bare.lab, client.site).in_language(language);
     let form = draw.one_of(drill, choices);
     Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), &engine(course)))
 }

@@ -36,7 +36,8 @@ impl Judge<'_, '_> {
         let setting = self.setting;
         let healed = Appearance::of(self.trial.with(&tried.paint), setting.light);
         let Course { language, shelf, .. } = self.course;
-        let reading = Reading::of(healed.lab, setting.light.lab_of(&self.scene.bare())).in_language(language);
+        let bare = setting.light.lab_of(&self.scene.bare());
+        let reading = Reading::of(healed.lab, bare, setting.client.site).in_language(language);
         let miss = marking::miss_in_words(language, healed.lab, setting.goal.lab);
         let verdict = match (tried.error <= setting.goal.tolerance, miss.is_empty()) {
             (true, true) => "exercise-reaches",

@@ -43,7 +43,8 @@ pub fn over_time(course: &Course, exercise: &Exercise, choice: &Choice) -> Vec<L
                 let scene = then.scene(&course.shelf);
                 let bare = Appearance::of(scene.bare(), setting.light);
                 let seen = Appearance::of(scene.with(&paint, &setting.placement), setting.light);
-                let reading = Reading::of(seen.lab, bare.lab).in_language(&course.language);
+                let reading =
+                    Reading::of(seen.lab, bare.lab, setting.client.site).in_language(&course.language);
                 Later { months: Some(months), judged: months == setting.months, bare, seen, reading }
             })
             .collect();

@@ -71,7 +71,7 @@ pub(super) fn attempt<'c>(
     let exhibit = Exhibit {
         label: say!(language, "exercise-lamp-day", mix = language.mix(shelf, mix)),
         seen: day,
-        reading: Reading::of(day.lab, bare_by_day).in_language(language),
+        reading: Reading::of(day.lab, bare_by_day, setting.client.site).in_language(language),
         light: Light::D65,
     };
     let lamp = format!("exercise-lamp-{}", setting.light.name().to_ascii_lowercase());

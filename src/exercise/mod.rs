@@ -59,9 +59,11 @@ pub(crate) use seed::{below, shuffle, stream};
 pub use worlds::{NEEDED_SHARE, WORLDS};
 
 use crate::colour::{Lab, Light};
-use crate::course::Family;
+use crate::course::{Client, Family};
 use crate::healing::{Appearance, Placement, Reading};
+use crate::language::Language;
 use crate::pigment::Mix;
+use crate::say;
 
 /// One concrete question.
 #[derive(Debug, Clone)]
@@ -128,9 +130,22 @@ pub struct Case {
     pub exhibits: Vec<Exhibit>,
     /// Whether phototype, undertone and redness are told; not where they are what is asked for.
     pub skin_is_told: bool,
+    /// Whether the skin that is shown is what a device reads off it, which scatters a little.
+    pub device_reads: bool,
 }
 
 impl Case {
+    /// What the client's bare skin is called, where it is not simply the client as they come in: a reading, or the skin beside old work.
+    pub fn skin_label(&self, language: &Language, client: &Client) -> Option<String> {
+        let id = match (self.device_reads, client.existing.is_empty()) {
+            (true, true) => "exercise-skin-read",
+            (true, false) => "exercise-skin-read-beside",
+            (false, false) if self.now.reflectance == self.bare.reflectance => "exercise-skin-beside",
+            (false, _) => return None,
+        };
+        Some(say!(language, id, client = &client.name))
+    }
+
     /// Whether the client's wish has to do with what is asked: not where the client lends nothing but the skin to old work that is made up.
     pub fn is_wished_for(&self) -> bool {
         self.placed.is_some() || self.exhibits.is_empty()

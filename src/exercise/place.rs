@@ -136,6 +136,11 @@ impl Place {
         Place { darker, duller, shorter, of_kind, behind, clues }
     }
 
+    /// How many options shall be of the kind that is told at a glance.
+    pub fn of_kind(&self) -> usize {
+        self.of_kind
+    }
+
     /// Whether the key has its place among these wrong answers, as far as that is still asked for.
     pub fn is_had_by(&self, key: Looks, wrong: &[Looks]) -> bool {
         self.clues.iter().all(|clue| self.holds(*clue, key, wrong))

@@ -13,6 +13,7 @@ use crate::colour::{Lab, Srgb, difference};
 use crate::course::{Course, Drill, Family, Lesson, Rule};
 use crate::healing::{Appearance, Reading};
 use crate::say;
+use crate::skin::Site;
 
 /// Options must differ from each other by this, in ΔE00, so that no two look the same.
 const LEAST_APART: f64 = 1.5;
@@ -37,6 +38,8 @@ impl Expected {
 /// The options of an exercise about colours, the key first.
 pub(super) struct Prediction {
     pub options: Vec<Expected>,
+    /// Where the work lies.
+    site: Site,
 }
 
 impl Prediction {
@@ -54,7 +57,8 @@ impl Prediction {
         mut key: Expected,
         expect: impl Fn(Rule) -> Vec<(Appearance, String, String)>,
     ) -> Result<Self, Discard> {
-        key.label = named(course, key.label, key.seen.lab, bare);
+        let site = draw.client.site;
+        key.label = named(course, key.label, key.seen.lab, (bare, site));
         let mut ways: Vec<&String> = drill.tempts.iter().collect();
         shuffle(&mut draw.rng, &mut ways);
         let mut wrong: Vec<Expected> = Vec::new();
@@ -64,7 +68,7 @@ impl Prediction {
             // What is as good to one way of thinking comes in any order.
             shuffle(&mut draw.rng, &mut expected);
             wrong.extend(expected.into_iter().filter_map(|(seen, label, because)| {
-                let label = named(course, label, seen.lab, bare);
+                let label = named(course, label, seen.lab, (bare, site));
                 let wrong = Expected { seen, label, because, misconception: Some(id.clone()) };
                 (difference(seen.lab, key.seen.lab) >= drill.margin).then_some(wrong)
             }));
@@ -87,7 +91,7 @@ impl Prediction {
         let mut wrong: Vec<Option<Expected>> = wrong.into_iter().map(Some).collect();
         let mut options = vec![key];
         options.extend(chosen.iter().filter_map(|&at| wrong[at].take()));
-        Ok(Prediction { options })
+        Ok(Prediction { options, site })
     }
 
     /// Tries worlds: in each, what is really seen there must be nearer to the key than to any other option. Returns (tried, held).
@@ -137,7 +141,7 @@ impl Prediction {
             .into_iter()
             .map(|option| {
                 let error = difference(option.seen.lab, key);
-                let reading = Reading::of(option.seen.lab, bare).in_language(&course.language);
+                let reading = Reading::of(option.seen.lab, bare, self.site).in_language(&course.language);
                 let treated = option.misconception.as_deref().and_then(|id| course.misconception(id));
                 let label = option.label;
                 Choice {
@@ -197,11 +201,18 @@ fn apart(expected: &[Expected], count: usize) -> Vec<Vec<usize>> {
 
 /// What an option says: its label, or the colour in words and numbers where it has none. Two colours may share their words, never
 /// their numbers.
-fn named(course: &Course, label: String, lab: Lab, bare: Lab) -> String {
+fn named(course: &Course, label: String, lab: Lab, (bare, site): (Lab, Site)) -> String {
     if !label.is_empty() {
         return label;
     }
     let language = &course.language;
     let [l, a, b] = language.lab(lab);
-    say!(language, "exercise-colour", reading = Reading::of(lab, bare).said(language), l = l, a = a, b = b)
+    say!(
+        language,
+        "exercise-colour",
+        reading = Reading::of(lab, bare, site).said(language),
+        l = l,
+        a = a,
+        b = b
+    )
 }

@@ -131,10 +131,12 @@ pub(super) fn attempt(
     let colours = colours_among(drill);
     let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
     let wording = draw.wording_of_mixes(drill);
+    let shown = Shown::of(&drill.limits, wording);
+    let place = draw.place(drill, colours, shown);
     let wrong = match &verdict {
         Verdict::Colour => {
             let acceptable = |place| is_wrong(drill, shelf, &setting, &ranking, place);
-            let fit = Fit::Beside(draw.place(drill, colours, Shown::of(&drill.limits, wording)));
+            let fit = Fit::Beside(place);
             temptations(course, drill, &tempter, &mut draw, (colours - 1, wording), acceptable, &fit)?
         }
         // Where no mix is right, the best one is the first temptation, and the others need only be others.
@@ -143,7 +145,9 @@ pub(super) fn attempt(
                 by_rule(course, drill, Rule::ColourAlways).ok_or(Discard::TooFewTemptations)?;
             let best = Temptation { place: 0, misconception: colour_always.to_owned() };
             let acceptable = |place: usize| place != 0 && !shelf.is_at_odds(&ranking[place].mix);
-            let fit = if draw.number < APART_DRAWS { Fit::Apart } else { Fit::Any };
+            // As many bottles alone as if one of the mixes were right: a mix that stands alone would tell that it is.
+            let of_kind = matches!(shown, Shown::Mixes(_)).then(|| place.of_kind());
+            let fit = if draw.number < APART_DRAWS { Fit::Apart(of_kind) } else { Fit::Any };
             let others = (colours - 1, wording);
             let others = temptations(course, drill, &tempter, &mut draw, others, acceptable, &fit)?;
             [best].into_iter().chain(others).collect()

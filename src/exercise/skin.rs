@@ -118,7 +118,7 @@ fn reading(
         placed: None,
         skin_is_told: false,
         now: told.bare,
-        now_reading: Reading::of(told.bare.lab, told.bare.lab).in_language(language),
+        now_reading: Reading::of(told.bare.lab, told.bare.lab, client.site).in_language(language),
         ..told
     };
     let form = draw.one_of(drill, choices);
@@ -168,10 +168,11 @@ fn angle(
     }
     case.skin_is_told = false;
     // What is shown is what was read.
+    case.device_reads = true;
     case.bare.lab = Lab { l, b, ..lab };
     case.bare.srgb = Srgb::from_lab(case.bare.lab);
     case.now = case.bare;
-    case.now_reading = Reading::of(case.bare.lab, case.bare.lab).in_language(language);
+    case.now_reading = Reading::of(case.bare.lab, case.bare.lab, client.site).in_language(language);
     let [above, l, b] = [l - 50.0, l, b].map(|value| language.decimal(value, 1));
     let ask = say!(language, "exercise-angle-ask", client = &client.name, l = l, b = &b);
     let form = Form::Number(NumberOf {

@@ -168,8 +168,9 @@ pub(super) enum Fit {
     Any,
     /// That the best mix has this place among them.
     Beside(Place),
-    /// That no two texts are as long as each other.
-    Apart,
+    /// That no two texts are as long as each other, and that so many are of the kind that is told at a glance, where that is asked for. The best is
+    /// one of the wrong answers then.
+    Apart(Option<usize>),
 }
 
 impl Fit {
@@ -177,9 +178,11 @@ impl Fit {
         match self {
             Fit::Any => true,
             Fit::Beside(place) => place.is_had_by(key, wrong),
-            Fit::Apart => {
-                let all = wrong.iter().chain([&key]);
-                all.map(|looks| looks.length).collect::<BTreeSet<usize>>().len() == wrong.len() + 1
+            Fit::Apart(of_kind) => {
+                let all = || wrong.iter().chain([&key]);
+                let is_asked_for = |count| of_kind.is_none_or(|of_kind| count == of_kind);
+                all().map(|looks| looks.length).collect::<BTreeSet<usize>>().len() == wrong.len() + 1
+                    && is_asked_for(all().filter(|looks| looks.of_kind).count())
             }
         }
     }

@@ -47,7 +47,7 @@ impl Answer {
             srgb: [seen.srgb.r, seen.srgb.g, seen.srgb.b],
             in_gamut: seen.srgb.in_gamut,
             bare_skin_lab: triple(bare.lab),
-            reading: Reading::of(seen.lab, bare.lab),
+            reading: Reading::of(seen.lab, bare.lab, task.site),
             warnings: task.warnings(shelf),
             outcome: task.outcome(shelf, seen.lab),
             search: found.as_ref().map(|found| SearchAnswer::of(shelf, found)),

@@ -55,7 +55,7 @@ impl UnderLight {
                     in_gamut: work.srgb.in_gamut,
                     bare_skin_lab: triple(skin.lab),
                     bare_skin_srgb: [skin.srgb.r, skin.srgb.g, skin.srgb.b],
-                    reading: Reading::of(work.lab, skin.lab),
+                    reading: Reading::of(work.lab, skin.lab, task.site),
                     delta_e_2000_to_skin: difference(work.lab, skin.lab),
                     metamerism_to_skin: if moved { metamerism(&bare, &seen, task.light, light) } else { 0.0 },
                     inconstancy: if moved { inconstancy(&seen, task.light, light) } else { 0.0 },

@@ -175,15 +175,15 @@ impl Request {
             .map(|(i, touch_up)| touch_up.resolve(shelf, &format!("touch_ups[{i}]"), &paint, placement))
             .collect::<Result<_, _>>()?;
         let wear = Wear { sun: self.sun, oil: self.oil, aftercare: self.aftercare };
+        let search =
+            self.search.as_ref().map(|search| search.resolve_after(before, shelf, self.site)).transpose()?;
+        let (skin, brow) = self.skin.resolve_with_brow(self.site)?;
         Ok(Task {
             worlds: self.worlds,
             spread: self.skin.spread(),
-            search: self
-                .search
-                .as_ref()
-                .map(|search| search.resolve_after(before, shelf, self.site))
-                .transpose()?,
-            skin: self.skin.resolve(self.site)?,
+            search,
+            skin,
+            brow,
             site: self.site,
             light: self.light,
             months: MONTHS.check(self.months).map_err(RequestError::breach("months"))?,

@@ -59,17 +59,29 @@ impl SkinRequest {
     /// [`RequestError`] when nothing says how dark the skin is, when two evidences contradict each other, when no likely skin has
     /// the measured colour, or when a number is outside its bounds.
     pub fn resolve(&self, site: Site) -> Result<Skin, RequestError> {
+        self.resolve_with_brow(site).map(|(skin, _)| skin)
+    }
+
+    /// The same, and the skin of this person's brow: without a scar, and with the numbers given scaled as the site scales them.
+    ///
+    /// # Errors
+    /// As [`SkinRequest::resolve`].
+    pub fn resolve_with_brow(&self, site: Site) -> Result<(Skin, Skin), RequestError> {
         let input = |breach: OutOfRange| RequestError::breach("skin")(breach);
-        let evidence = |phototype| site.skin_of(Skin::from_evidence(phototype, self.undertone, self.redness));
-        let typical = match (self.lab, self.phototype, self.ita, self.melanin) {
+        let evidence = |phototype| {
+            let brow = Skin::from_evidence(phototype, self.undertone, self.redness);
+            (site.skin_of(brow), brow)
+        };
+        let measured = |skin| (skin, site.brow_of(skin));
+        let (typical, brow) = match (self.lab, self.phototype, self.ita, self.melanin) {
             (None, Some(_), Some(_), _) | (Some(_), _, Some(_), _) => {
                 let why = "give `phototype`, `ita` or `lab`, not `ita` and another";
                 return Err(RequestError::new("skin", why));
             }
-            (Some(lab), phototype, None, _) => self.of_lab(lab, phototype, site)?,
+            (Some(lab), phototype, None, _) => measured(self.of_lab(lab, phototype, site)?),
             (None, Some(phototype), None, _) => evidence(phototype),
             (None, None, Some(degrees), _) => {
-                skin_of_ita(degrees, self.undertone, self.redness, site).map_err(input)?
+                measured(skin_of_ita(degrees, self.undertone, self.redness, site).map_err(input)?)
             }
             (None, None, None, Some(_)) => evidence(Phototype::III),
             (None, None, None, None) => {
@@ -79,16 +91,26 @@ impl SkinRequest {
             }
         };
         let typical = if self.scar { typical.scarred() } else { typical };
+        let skin = self.with_numbers(typical).checked().map_err(input)?;
+        let given = site.brow_of(skin);
+        let brow = Skin {
+            melanin: if self.melanin.is_some() { given.melanin } else { brow.melanin },
+            blood: if self.blood.is_some() { given.blood } else { brow.blood },
+            ..self.with_numbers(brow)
+        };
+        Ok((skin, brow))
+    }
+
+    /// A skin with the numbers that are given.
+    fn with_numbers(&self, skin: Skin) -> Skin {
         Skin {
-            melanin: self.melanin.unwrap_or(typical.melanin),
-            blood: self.blood.unwrap_or(typical.blood),
-            oxygenation: self.oxygenation.unwrap_or(typical.oxygenation),
-            scattering: self.scattering.unwrap_or(typical.scattering),
-            background: self.background.unwrap_or(typical.background),
-            vessel_radius_mm: self.vessel_radius_mm.unwrap_or(typical.vessel_radius_mm),
+            melanin: self.melanin.unwrap_or(skin.melanin),
+            blood: self.blood.unwrap_or(skin.blood),
+            oxygenation: self.oxygenation.unwrap_or(skin.oxygenation),
+            scattering: self.scattering.unwrap_or(skin.scattering),
+            background: self.background.unwrap_or(skin.background),
+            vessel_radius_mm: self.vessel_radius_mm.unwrap_or(skin.vessel_radius_mm),
         }
-        .checked()
-        .map_err(input)
     }
 
     /// How wrong one can be about the case: a skin that was measured, or a number that was given, is known as well as what one sees;

@@ -8,7 +8,7 @@ use crate::colour::{DisplayP3, Lab, Light, Outline, Srgb, difference};
 use crate::healing::{Appearance, HEALED_MONTHS, Reading};
 use crate::pigment::Shelf;
 use crate::search::Goal;
-use crate::skin::{Skin, ita_degrees};
+use crate::skin::{Site, Skin, ita_degrees};
 use serde::{Deserialize, Serialize};
 
 /// Months after the placement at which it is looked at.
@@ -44,6 +44,8 @@ pub struct Survey {
     pub ita_degrees: f64,
     /// The bare, calm skin.
     pub bare: Vec<Seen>,
+    /// The skin around the place, under every light in the order of [`Light::ALL`]; empty where the place has no edge.
+    pub around: Vec<Shown>,
     /// The client as they come in, with older work; empty where there is none.
     pub today: Vec<Seen>,
     /// The course of the placement, at [`SURVEY_MONTHS`].
@@ -73,7 +75,7 @@ pub struct Seen {
     /// The colour.
     #[serde(flatten)]
     pub colour: Shown,
-    /// The skin around it at that time: redder while it heals.
+    /// The place without any work at that time: redder while it heals.
     pub bare_skin: Shown,
     /// The colour in words, relative to that skin.
     pub reading: Reading,
@@ -145,7 +147,7 @@ impl Survey {
     /// Looks at a task at every time and under every light.
     pub fn of(shelf: &Shelf, task: &Task, goal: Option<Goal>) -> Self {
         let under_all = |(bare, seen): (Appearance, Appearance)| -> Vec<Seen> {
-            let seen = |(light, _)| Seen::of(bare, seen, light, goal);
+            let seen = |(light, _)| Seen::of((bare, seen), task.site, light, goal);
             Light::ALL.map(seen).to_vec()
         };
         let (bare, today) = task.today(shelf);
@@ -154,11 +156,14 @@ impl Survey {
             skin: task.skin,
             ita_degrees: ita_degrees(Light::D65.lab_of(&bare.reflectance)),
             bare: under_all((bare, bare)),
+            around: task.around().map_or_else(Vec::new, |around| {
+                Light::ALL.map(|(light, _)| Shown::of(light.lab_of(&around))).to_vec()
+            }),
             today: if task.existing.is_empty() { Vec::new() } else { under_all((bare, today)) },
             moments: SURVEY_MONTHS.map(moment).to_vec(),
             goal: goal.map(|goal| SurveyGoal {
                 colour: Shown::of(goal.lab),
-                reading: Reading::of(goal.lab, Light::D65.lab_of(&bare.reflectance)),
+                reading: Reading::of(goal.lab, Light::D65.lab_of(&bare.reflectance), task.site),
                 outline: Outline::at_distance(goal.lab, goal.tolerance),
             }),
             mix: shelf.mix_in_words(&task.mix),
@@ -168,13 +173,13 @@ impl Survey {
 }
 
 impl Seen {
-    fn of(bare: Appearance, seen: Appearance, light: Light, goal: Option<Goal>) -> Self {
+    fn of((bare, seen): (Appearance, Appearance), site: Site, light: Light, goal: Option<Goal>) -> Self {
         let (bare, seen) = (light.lab_of(&bare.reflectance), light.lab_of(&seen.reflectance));
         Seen {
             light,
             colour: Shown::of(seen),
             bare_skin: Shown::of(bare),
-            reading: Reading::of(seen, bare),
+            reading: Reading::of(seen, bare, site),
             delta_e_2000_to_skin: difference(seen, bare),
             delta_e_2000_to_goal: goal.map(|goal| difference(seen, goal.lab)),
         }

@@ -1,6 +1,6 @@
 //! A request that was understood.
 
-use crate::colour::Light;
+use crate::colour::{Light, Spectrum};
 use crate::healing::{Appearance, Placement, Scene, Spread, Upkeep, Work};
 use crate::pigment::{Mix, Paint, Shelf};
 use crate::search::Search;
@@ -11,6 +11,8 @@ use crate::skin::{Site, Skin};
 pub struct Task {
     /// The client's skin at the site.
     pub skin: Skin,
+    /// The skin of the same person's brow, if it is like what the request says.
+    pub brow: Skin,
     /// Where the work goes.
     pub site: Site,
     /// The light it is judged under.
@@ -61,6 +63,11 @@ impl Task {
     pub fn today(&self, shelf: &Shelf) -> (Appearance, Appearance) {
         let scene = Scene::today_worn(shelf, &self.skin, self.site, &self.existing, self.upkeep.wear);
         (Appearance::of(scene.bare(), self.light), Appearance::of(scene.existing(), self.light))
+    }
+
+    /// Reflectance of the skin around the site, where it has an edge ([`Site::around`]).
+    pub fn around(&self) -> Option<Spectrum> {
+        self.site.around(&self.brow)
     }
 
     /// Restrictions of what is in the mix, in words.

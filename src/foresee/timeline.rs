@@ -6,6 +6,7 @@ use super::Task;
 use crate::colour::{Lab, difference};
 use crate::healing::{Appearance, HEALED_MONTHS, Reading};
 use crate::pigment::Shelf;
+use crate::skin::Site;
 use serde::Serialize;
 
 /// What happens at a moment.
@@ -69,7 +70,7 @@ impl Moment {
     /// The course of a task: on the day, through healing, to five years; just before and after every touch-up, three days and six
     /// weeks after it; and at the task's own time. In order of time.
     pub fn all(shelf: &Shelf, task: &Task) -> Vec<Moment> {
-        let healed = task.just_before(shelf, HEALED_MONTHS).1.lab;
+        let against = (task.site, task.just_before(shelf, HEALED_MONTHS).1.lab);
         let mut times: Vec<(f64, String)> =
             TIMES.iter().map(|(months, words)| (*months, (*words).to_owned())).collect();
         times.push((task.months, when(task.months)));
@@ -88,15 +89,21 @@ impl Moment {
         for (months, when) in times {
             if task.upkeep.touch_ups.iter().any(|touch_up| touch_up.months == months) {
                 let event = Some(if months == 0.0 { Event::Placement } else { Event::BeforeTouchUp });
-                moments.push(Moment::of(months, &when, event, task.just_before(shelf, months), healed));
-                moments.push(Moment::of(months, &when, Some(Event::TouchUp), task.at(shelf, months), healed));
+                moments.push(Moment::of(months, &when, event, task.just_before(shelf, months), against));
+                moments.push(Moment::of(
+                    months,
+                    &when,
+                    Some(Event::TouchUp),
+                    task.at(shelf, months),
+                    against,
+                ));
             } else {
                 let event = match months {
                     0.0 => Some(Event::Placement),
                     HEALED_MONTHS => Some(Event::Healed),
                     _ => None,
                 };
-                moments.push(Moment::of(months, &when, event, task.at(shelf, months), healed));
+                moments.push(Moment::of(months, &when, event, task.at(shelf, months), against));
             }
         }
         moments
@@ -107,7 +114,7 @@ impl Moment {
         time: &str,
         event: Option<Event>,
         (bare, seen): (Appearance, Appearance),
-        healed: Lab,
+        (site, healed): (Site, Lab),
     ) -> Self {
         let triple = |lab: Lab| [lab.l, lab.a, lab.b];
         let when = match event {
@@ -124,7 +131,7 @@ impl Moment {
             in_gamut: seen.srgb.in_gamut,
             bare_skin_lab: triple(bare.lab),
             bare_skin_srgb: [bare.srgb.r, bare.srgb.g, bare.srgb.b],
-            reading: Reading::of(seen.lab, bare.lab),
+            reading: Reading::of(seen.lab, bare.lab, site),
             delta_e_2000_to_skin: difference(seen.lab, bare.lab),
             delta_e_2000_to_healed: difference(seen.lab, healed),
         }

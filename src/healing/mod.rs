@@ -10,6 +10,7 @@ mod layers;
 mod measured;
 mod outcome;
 mod placement;
+mod plain;
 mod quasi;
 mod reading;
 mod regions;

@@ -1,6 +1,7 @@
 //! The tone of work in skin: one word, chosen by where the colour lies against the client's own skin.
 //!
-//! Entry point: [`Tone::of`]. Steps: shade the skin to the work's lightness, see what the work has done to its red and its yellow,
+//! Entry points: [`Tone::at`] a site, which is [`Tone::of`] where hair or lashes grow. Lips and areolas are no browns gone right or
+//! wrong: their colours have plain words of their own ([`plain`](super::plain)). Steps of [`Tone::of`]: shade the skin to the work's lightness, see what the work has done to its red and its yellow,
 //! enlarge that where the work is faint, and look the result up in a plane of red and yellow shares.
 //!
 //! The limits are representative. They were set on 32,000 simulated residuals: carbon black, black iron oxide, red and yellow iron
@@ -8,10 +9,13 @@
 //! ten years old, 0.12 to 0.35 mm deep, on phototypes I to VI of every undertone, calm and rosy; and on every bottle of the shelf.
 //! `tests/residuals.rs` holds which words each of them may get.
 
+use super::plain::plain;
 use crate::colour::{Lab, difference};
+use crate::skin::Site;
 use serde::Serialize;
 
-/// The tone of work, as an eye trained on brows would name it.
+/// The tone of work, as an eye trained on brows would name it; from [`Tone::NearBlack`] on, plain words for the colours of lips and areolas,
+/// which share `blue-grey`, `grey`, `green-grey` and `red` with brows.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Tone {
@@ -39,6 +43,34 @@ pub enum Tone {
     Red,
     /// Bluish red.
     PinkViolet,
+    /// Hardly any light.
+    NearBlack,
+    /// More blue than red.
+    Violet,
+    /// Red with some blue, not light.
+    BluishRed,
+    /// The same, light.
+    BluishPink,
+    /// Light red.
+    Pink,
+    /// Red neither light nor strong.
+    Rose,
+    /// The same with much grey.
+    DullRose,
+    /// Red with some brown, not light or strong.
+    BrownishRed,
+    /// The same, light.
+    BrownishPink,
+    /// Brown with much red.
+    ReddishBrown,
+    /// Dark reddish yellow.
+    Brown,
+    /// The same with much grey.
+    GreyishBrown,
+    /// Brown with much yellow.
+    YellowishBrown,
+    /// Light brown.
+    Beige,
 }
 
 /// ΔE00 below which work cannot be told from the skin beside it.
@@ -93,7 +125,7 @@ impl Change {
 
 impl Tone {
     /// Every tone with its word.
-    pub const ALL: [(Tone, &'static str); 12] = [
+    pub const ALL: [(Tone, &'static str); 26] = [
         (Tone::Skin, "close to the skin"),
         (Tone::BlackBlue, "black-blue"),
         (Tone::BlueGrey, "blue-grey"),
@@ -106,6 +138,20 @@ impl Tone {
         (Tone::Salmon, "salmon"),
         (Tone::Red, "red"),
         (Tone::PinkViolet, "pink-violet"),
+        (Tone::NearBlack, "near black"),
+        (Tone::Violet, "violet"),
+        (Tone::BluishRed, "bluish red"),
+        (Tone::BluishPink, "bluish pink"),
+        (Tone::Pink, "pink"),
+        (Tone::Rose, "rose"),
+        (Tone::DullRose, "dull rose"),
+        (Tone::BrownishRed, "brownish red"),
+        (Tone::BrownishPink, "brownish pink"),
+        (Tone::ReddishBrown, "reddish brown"),
+        (Tone::Brown, "brown"),
+        (Tone::GreyishBrown, "greyish brown"),
+        (Tone::YellowishBrown, "yellowish brown"),
+        (Tone::Beige, "beige"),
     ];
 
     /// In words.
@@ -113,7 +159,17 @@ impl Tone {
         Tone::ALL[self as usize].1
     }
 
-    /// The tone of `work` on `skin`, both under the same light.
+    /// The tone of `work` at a site that looks like `bare` without it, both under the same light.
+    pub fn at(site: Site, work: Lab, bare: Lab) -> Self {
+        if site.has_edge() { plain(work, bare) } else { Tone::of(work, bare) }
+    }
+
+    /// The plain word of a colour by itself, as of a lip without work.
+    pub fn by_itself(colour: Lab) -> Self {
+        plain(colour, colour)
+    }
+
+    /// The tone of `work` on `skin`, both under the same light, as it is named on brows.
     ///
     /// ```
     /// use healedhue::{colour::Lab, healing::Tone};

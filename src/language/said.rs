@@ -42,6 +42,20 @@ impl Tone {
             Tone::Salmon => "reading-tone-salmon",
             Tone::Red => "reading-tone-red",
             Tone::PinkViolet => "reading-tone-pink-violet",
+            Tone::NearBlack => "reading-tone-near-black",
+            Tone::Violet => "reading-tone-violet",
+            Tone::BluishRed => "reading-tone-bluish-red",
+            Tone::BluishPink => "reading-tone-bluish-pink",
+            Tone::Pink => "reading-tone-pink",
+            Tone::Rose => "reading-tone-rose",
+            Tone::DullRose => "reading-tone-dull-rose",
+            Tone::BrownishRed => "reading-tone-brownish-red",
+            Tone::BrownishPink => "reading-tone-brownish-pink",
+            Tone::ReddishBrown => "reading-tone-reddish-brown",
+            Tone::Brown => "reading-tone-brown",
+            Tone::GreyishBrown => "reading-tone-greyish-brown",
+            Tone::YellowishBrown => "reading-tone-yellowish-brown",
+            Tone::Beige => "reading-tone-beige",
         };
         language.say(id, &[])
     }

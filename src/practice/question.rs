@@ -7,7 +7,7 @@ use crate::colour::{Lab, Light};
 use crate::course::{Client, Course, Technique};
 use crate::exercise::{Case, Choice, Exercise, Form, Placed, bottles_named};
 use crate::foresee::Shown;
-use crate::healing::{Appearance, Placement, Reading};
+use crate::healing::{Appearance, Placement, Reading, Tone};
 use crate::pigment::Mix;
 use crate::skin::{Phototype, Redness, Site, Undertone};
 use serde::Serialize;
@@ -65,8 +65,14 @@ pub struct CaseView<'a> {
     pub months: Option<f64>,
     /// The light everything is seen under.
     pub light: Light,
-    /// The skin without work.
+    /// What the skin without work is called, where that is not simply the client's skin now.
+    pub bare_label: Option<String>,
+    /// The place without work.
     pub bare: Shown,
+    /// Its colour in words, where the place has an edge.
+    pub bare_words: Option<String>,
+    /// The skin around the place, where it has an edge.
+    pub around: Option<Shown>,
     /// The client as they come in, where there is old work.
     pub now: Option<SwatchView<'a>>,
     /// How the youngest of the older works was made.
@@ -93,8 +99,10 @@ pub struct SwatchView<'a> {
     pub label: &'a str,
     /// The colour.
     pub colour: Shown,
-    /// The skin around it.
+    /// The place without work.
     pub bare_skin: Shown,
+    /// The skin around the place, where it has an edge.
+    pub around: Option<Shown>,
     /// In words.
     pub words: &'a str,
     /// The light it is seen under.
@@ -172,6 +180,7 @@ impl<'a> CaseView<'a> {
             label,
             colour: Shown::of(seen.lab),
             bare_skin: Shown::of(case.bare.lab),
+            around: around(client, light),
             words: &reading.words,
             light,
         };
@@ -194,7 +203,10 @@ impl<'a> CaseView<'a> {
             placement: case.placed.map(|Placed { placement, .. }| placement),
             months: case.placed.map(|placed| placed.months),
             light: case.light,
+            bare_label: case.skin_label(&course.language, client),
             bare: Shown::of(case.bare.lab),
+            bare_words: client.site.has_edge().then(|| Tone::by_itself(case.bare.lab).said(&course.language)),
+            around: around(client, case.light),
             now: has_work.then(|| swatch("", &case.now, &case.now_reading, case.light)),
             technique_now: client.technique_now(),
             exhibits: case
@@ -205,7 +217,7 @@ impl<'a> CaseView<'a> {
             goal: case.goal.as_ref().map(|goal| GoalView {
                 name: course.goal(&goal.id).map_or(&goal.id, |known| &known.name),
                 colour: Shown::of(goal.lab),
-                words: Reading::of(goal.lab, case.bare.lab).depth_said(&course.language),
+                words: Reading::of(goal.lab, case.bare.lab, client.site).depth_said(&course.language),
                 tolerance: goal.tolerance,
             }),
         }
@@ -218,9 +230,10 @@ impl<'a> FormView<'a> {
         let said = |choice: &'a Choice| OptionView { say: &choice.label, picture: None };
         match &exercise.form {
             Form::One(one) => {
-                let pictured = case.filter(|_| one.pictured);
+                let client = case.and_then(|case| course.client(&case.client));
+                let pictured = case.zip(client).filter(|_| one.pictured);
                 let option = |choice: &'a Choice| OptionView {
-                    picture: pictured.and_then(|case| picture(case, choice)),
+                    picture: pictured.and_then(|(case, client)| picture(case, client, choice)),
                     ..said(choice)
                 };
                 FormView::One { options: one.options.iter().map(option).collect() }
@@ -249,12 +262,18 @@ impl<'a> FormView<'a> {
     }
 }
 
-fn picture<'a>(case: &'a Case, choice: &'a Choice) -> Option<SwatchView<'a>> {
+/// The skin around a client's site under a light, where the site has an edge.
+pub(super) fn around(client: &Client, light: Light) -> Option<Shown> {
+    client.around(light).map(|around| Shown::of(around.lab))
+}
+
+fn picture<'a>(case: &'a Case, client: &Client, choice: &'a Choice) -> Option<SwatchView<'a>> {
     let (seen, reading) = choice.healed.as_ref().zip(choice.reading.as_ref())?;
     Some(SwatchView {
         label: "",
         colour: Shown::of(seen.lab),
         bare_skin: Shown::of(case.bare.lab),
+        around: around(client, case.light),
         words: &reading.words,
         light: case.light,
     })

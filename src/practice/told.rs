@@ -2,6 +2,7 @@
 //!
 //! Entry point: [`Told::of`].
 
+use super::question::around;
 use super::{Now, skill_name};
 use crate::assess::knowledge::{Parameters, Progress};
 use crate::assess::session::Level;
@@ -66,8 +67,10 @@ pub struct LaterView {
     pub light: Light,
     /// The colour.
     pub colour: Shown,
-    /// The skin around it at that time.
+    /// The place without work at that time.
     pub bare_skin: Shown,
+    /// The skin around the place, where it has an edge.
+    pub around: Option<Shown>,
     /// In words.
     pub words: String,
     /// ΔE00 from the goal, where there is one.
@@ -216,12 +219,15 @@ impl Answered {
     fn of(course: &Course, exercise: &Exercise, choice: &Choice, say: &str) -> Self {
         let light = exercise.case.as_ref().map_or(Light::D65, |case| case.light);
         let goal = exercise.case.as_ref().and_then(|case| case.goal.as_ref());
+        let client = exercise.case.as_ref().and_then(|case| course.client(&case.client));
+        let around = client.and_then(|client| around(client, light));
         let later = |later: Later| LaterView {
             months: later.months,
             judged: later.judged,
             light,
             colour: Shown::of(later.seen.lab),
             bare_skin: Shown::of(later.bare.lab),
+            around,
             words: later.reading.words,
             from_goal: goal.map(|goal| difference(later.seen.lab, goal.lab)),
         };

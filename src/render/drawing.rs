@@ -3,7 +3,8 @@
 //! Entry points: [`shapes`], and [`with_shapes`] for a page that uses some. Pages get them as drawings ([`super::swatch`]) that refer to
 //! each shape by its name, and hold it once; the bench takes the same paths along and draws with them itself.
 
-use crate::course::Technique;
+use crate::colour::{Light, Srgb};
+use crate::course::{Client, Technique};
 use crate::skin::Site;
 use serde::Serialize;
 
@@ -37,18 +38,23 @@ impl From<Technique> for Manner {
 pub(super) struct Drawn {
     pub site: Site,
     pub manner: Manner,
+    /// The skin around a place that has an edge; elsewhere the place's own skin goes on.
+    pub around: Option<Srgb>,
 }
 
-impl From<Site> for Drawn {
-    /// Work of which only the site is known.
-    fn from(site: Site) -> Self {
-        Drawn { site, manner: Technique::default().into() }
+impl Drawn {
+    /// Work on a client, made like this and seen under this light.
+    pub fn on(client: &Client, technique: Technique, light: Light) -> Self {
+        Drawn {
+            site: client.site,
+            manner: technique.into(),
+            around: client.around(light).map(|around| around.srgb),
+        }
     }
-}
 
-impl From<(Site, Technique)> for Drawn {
-    fn from((site, technique): (Site, Technique)) -> Self {
-        Drawn { site, manner: technique.into() }
+    /// Work on a client of which only the site is known.
+    pub fn at(client: &Client, light: Light) -> Self {
+        Drawn::on(client, Technique::default(), light)
     }
 }
 

@@ -2,6 +2,7 @@
 //!
 //! Entry point: [`ExerciseView::new`]. A view holds everything; templates choose what to show when.
 
+use super::drawing::Drawn;
 use super::figures;
 use super::form::{FormView, key_in_short, options};
 use super::frame::Link;
@@ -13,7 +14,6 @@ use crate::exercise::{Action, Case, Choice, Exercise, Form, Proof};
 use crate::healing::{Appearance, Placement, Reading, Scene};
 use crate::language::Language;
 use crate::say;
-use crate::skin::Site;
 use serde::Serialize;
 
 /// An exercise with all that follows from its options.
@@ -137,11 +137,12 @@ impl CaseView {
             goal: None,
             placed: None,
             light: Light::D65,
-            now_reading: Reading::of(now.lab, bare.lab).in_language(&course.language),
+            now_reading: Reading::of(now.lab, bare.lab, client.site).in_language(&course.language),
             bare,
             now,
             exhibits: Vec::new(),
             skin_is_told,
+            device_reads: false,
         };
         case_view(course, &case, client, "").of_health(course, client)
     }
@@ -180,7 +181,8 @@ const SKIN: &str = "question-skin";
 impl ExerciseView {
     /// The exercise on the page at `path`, in place `number` there.
     pub fn new(course: &Course, exercise: &Exercise, path: &str, number: usize) -> Self {
-        let site = client_of(course, exercise).map_or(Site::Brow, |client| client.site);
+        let on = client_of(course, exercise).zip(exercise.case.as_ref());
+        let on = on.map(|(client, case)| Drawn::at(client, case.light));
         let best = match &exercise.form {
             Form::One(one) if !one.pictured => one.options.get(one.key),
             Form::Drops(drops) => Some(&drops.best),
@@ -193,9 +195,9 @@ impl ExerciseView {
             } else {
                 say!(course.language, "question-really-seen")
             };
-            healed(&course.language, key, case, site, &label)
+            healed(&course.language, key, case, on, &label)
         });
-        let mut options = options(course, exercise, path, site);
+        let mut options = options(course, exercise, path, on);
         let reread = common_reread(&mut options);
         ExerciseView {
             anchor: format!("exercise_{}_{}", exercise.drill, exercise.number),
@@ -295,23 +297,25 @@ fn client_of<'a>(course: &'a Course, exercise: &Exercise) -> Option<&'a Client> 
 fn case_view(course: &Course, case: &Case, client: &Client, path: &str) -> CaseView {
     let language = &course.language;
     let now = if case.now.reflectance == case.bare.reflectance {
-        let label = say!(language, "question-skin-now", name = &client.name);
-        Swatch::skin(language, &label, &case.bare, case.light)
+        let label = case.skin_label(language, client).unwrap_or_else(|| {
+            say!(language, "question-skin-now", name = &client.name, site = client.site.word())
+        });
+        Swatch::skin(language, &label, &case.bare, Drawn::at(client, case.light), case.light)
     } else {
         let label = say!(language, "question-as-now", name = &client.name);
         let seen = (case.now.lab, case.now.srgb);
-        let made = (client.site, client.technique_now());
+        let made = Drawn::on(client, client.technique_now(), case.light);
         Swatch::work(language, &label, &case.bare, seen, &case.now_reading.words, made, case.light)
     };
     let goal = case.goal.as_ref().map(|goal| {
         let name = course.goal(&goal.id).map_or(goal.id.as_str(), |known| known.name.as_str());
         let wished = (name, goal.lab, goal.tolerance);
-        Swatch::goal(language, wished, &case.bare, client.site, case.light)
+        Swatch::goal(language, wished, &case.bare, Drawn::at(client, case.light), case.light)
     });
     let exhibits = case.exhibits.iter().map(|exhibit| {
-        let seen = (exhibit.seen.lab, exhibit.seen.srgb);
+        let (seen, on) = ((exhibit.seen.lab, exhibit.seen.srgb), Drawn::at(client, exhibit.light));
         let words = &exhibit.reading.words;
-        Swatch::work(language, &exhibit.label, &case.bare, seen, words, client.site, exhibit.light)
+        Swatch::work(language, &exhibit.label, &case.bare, seen, words, on, exhibit.light)
     });
     let mut facts = Vec::new();
     if case.skin_is_told {
@@ -346,13 +350,13 @@ pub(super) fn healed(
     language: &Language,
     choice: &Choice,
     case: &Case,
-    site: Site,
+    on: Option<Drawn>,
     label: &str,
 ) -> Option<Swatch> {
     let healed = choice.healed.as_ref()?;
     let words = choice.reading.as_ref().map_or("", |reading| reading.words.as_str());
     let seen = (healed.lab, healed.srgb);
-    let swatch = Swatch::work(language, label, &case.bare, seen, words, site, case.light);
+    let swatch = Swatch::work(language, label, &case.bare, seen, words, on?, case.light);
     let distance = |error| language.fixed(error, 1);
     Some(match (choice.error, &case.goal) {
         (Some(error), Some(_)) => {
@@ -370,7 +374,7 @@ pub(super) fn option_view(
     exercise: &Exercise,
     choice: &Choice,
     path: &str,
-    site: Site,
+    on: Option<Drawn>,
 ) -> OptionView {
     let language = &course.language;
     let rules = match &choice.action {
@@ -408,7 +412,7 @@ pub(super) fn option_view(
             } else {
                 say!(language, "question-would-look")
             };
-            healed(language, choice, case, site, &label)
+            healed(language, choice, case, on, &label)
         }),
         picture: None,
         error: choice.error.map(|error| language.fixed(error, 1)),

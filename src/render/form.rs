@@ -2,6 +2,7 @@
 //!
 //! Entry points: [`FormView::new`] says what to offer, [`options`] what there is to choose from or to learn from.
 
+use super::drawing::Drawn;
 use super::exercise::{OptionView, healed, option_view};
 use super::figures::letter;
 use super::swatch::Swatch;
@@ -9,7 +10,6 @@ use crate::course::Course;
 use crate::exercise::{Action, mixes};
 use crate::exercise::{Answer, Choice, Exercise, Form, Mark, outcome};
 use crate::say;
-use crate::skin::Site;
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -162,8 +162,13 @@ fn table(course: &Course, exercise: &Exercise, ids: &[&str], mixes: &[crate::pig
 
 /// Options in the order shown; for drops the best mix, others as good, and tempting ones; for a number the values of known mistakes;
 /// for an order its steps.
-pub(super) fn options(course: &Course, exercise: &Exercise, path: &str, site: Site) -> Vec<OptionView> {
-    let view = |choice: &Choice| option_view(course, exercise, choice, path, site);
+pub(super) fn options(
+    course: &Course,
+    exercise: &Exercise,
+    path: &str,
+    on: Option<Drawn>,
+) -> Vec<OptionView> {
+    let view = |choice: &Choice| option_view(course, exercise, choice, path, on);
     let mut options: Vec<OptionView> = match &exercise.form {
         Form::One(one) => one
             .options
@@ -175,7 +180,7 @@ pub(super) fn options(course: &Course, exercise: &Exercise, path: &str, site: Si
                     .case
                     .as_ref()
                     .filter(|_| one.pictured)
-                    .and_then(|case| healed(&course.language, choice, case, site, &letter(place)))
+                    .and_then(|case| healed(&course.language, choice, case, on, &letter(place)))
                     // The distance from what is really seen would give the key away.
                     .map(|swatch| Swatch { note: None, ..swatch }),
                 ..view(choice)

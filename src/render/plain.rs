@@ -1,12 +1,14 @@
 //! A colour by itself in plain words, such as "dark red-brown": of bottles, which are seen without skin, and of bare skin.
 //!
-//! Entry points: [`colour_in_words`], and [`skin_in_words`], which says how light a skin is and nothing that an exercise may ask for.
+//! Entry points: [`colour_in_words`], and [`bare_in_words`], which says how light a skin is and nothing that an exercise may ask for.
 //! Work in skin is read against the skin around it instead ([`crate::healing::Reading`]). The limits are representative: everyday
 //! words have none that all agree on.
 
 use crate::colour::Lab;
+use crate::healing::Tone;
 use crate::language::Language;
 use crate::say;
+use crate::skin::Site;
 
 /// Least L* of each word for lightness, darkest last.
 const LIGHTNESS: [(f64, &str); 5] =
@@ -38,8 +40,13 @@ pub(super) fn colour_in_words(language: &Language, lab: Lab) -> String {
     say!(language, &format!("colour-{lightness}"), colour = language.say(&format!("colour-{colour}"), &[]))
 }
 
+/// A place without work in words: how light the skin is, or the colour's own word where the place has an edge.
+pub(super) fn bare_in_words(language: &Language, site: Site, lab: Lab) -> String {
+    if site.has_edge() { Tone::by_itself(lab).said(language) } else { skin_in_words(language, lab) }
+}
+
 /// Bare skin in words: how light it is.
-pub(super) fn skin_in_words(language: &Language, lab: Lab) -> String {
+fn skin_in_words(language: &Language, lab: Lab) -> String {
     language.say(&format!("colour-{}", word_at(&SKIN, lab.l)), &[])
 }
 

@@ -3,14 +3,13 @@
 //! Entry points: [`Swatch::skin`], [`Swatch::work`] and [`Swatch::bottle`]; the macro in `swatch.html` sets one on a page.
 
 use super::drawing::{Drawn, SURROUND, shapes, used};
-use super::plain::{colour_in_words, skin_in_words};
+use super::plain::{bare_in_words, colour_in_words};
 use super::templates::write_escaped;
 use crate::colour::{Lab, Light, Srgb};
 use crate::exercise::Foreseen;
 use crate::healing::{Appearance, Reading};
 use crate::language::Language;
 use crate::say;
-use crate::skin::Site;
 use serde::Serialize;
 
 /// A swatch as a template shows it.
@@ -37,11 +36,14 @@ pub(super) struct Swatch {
 }
 
 impl Swatch {
-    /// Skin without work.
-    pub fn skin(language: &Language, label: &str, bare: &Appearance, light: Light) -> Self {
-        let words = skin_in_words(language, bare.lab);
-        let svg =
-            drawing(&say!(language, "swatch-bare", label = label, words = &words), Some(bare.srgb), None);
+    /// Skin without work: all of the field, or a place with its edge in the skin around it.
+    pub fn skin(language: &Language, label: &str, bare: &Appearance, on: Drawn, light: Light) -> Self {
+        let words = bare_in_words(language, on.site, bare.lab);
+        let said = say!(language, "swatch-bare", label = label, site = on.site.word(), words = &words);
+        let svg = match on.around {
+            Some(around) => drawing(&said, Some(around), Some((on, bare.srgb))),
+            None => drawing(&said, Some(bare.srgb), None),
+        };
         Swatch::new(language, label, words, bare.lab, bare.srgb, light, svg)
     }
 
@@ -52,25 +54,19 @@ impl Swatch {
         bare: &Appearance,
         seen: (Lab, Srgb),
         words: &str,
-        on: impl Into<Drawn>,
+        on: Drawn,
         light: Light,
     ) -> Self {
         let said = say!(language, "swatch-work", label = label, words = words);
-        let svg = drawing(&said, Some(bare.srgb), Some((on.into(), seen.1)));
+        let svg = drawing(&said, Some(on.around.unwrap_or(bare.srgb)), Some((on, seen.1)));
         Swatch::new(language, label, words.to_owned(), seen.0, seen.1, light, svg)
     }
 
     /// What the engine foresees: work on skin, or skin alone where there is none.
-    pub fn foreseen(
-        language: &Language,
-        label: &str,
-        foreseen: &Foreseen,
-        on: impl Into<Drawn>,
-        light: Light,
-    ) -> Self {
+    pub fn foreseen(language: &Language, label: &str, foreseen: &Foreseen, on: Drawn, light: Light) -> Self {
         let (bare, seen) = (&foreseen.bare, &foreseen.seen);
         if seen.reflectance == bare.reflectance {
-            return Swatch::skin(language, label, bare, light);
+            return Swatch::skin(language, label, bare, on, light);
         }
         Swatch::work(language, label, bare, (seen.lab, seen.srgb), &foreseen.reading.words, on, light)
     }
@@ -81,14 +77,18 @@ impl Swatch {
         language: &Language,
         (name, goal, tolerance): (&str, Lab, f64),
         bare: &Appearance,
-        on: impl Into<Drawn>,
+        on: Drawn,
         light: Light,
     ) -> Self {
-        let reading = Reading::of(goal, bare.lab);
+        let reading = Reading::of(goal, bare.lab, on.site);
         let label = say!(language, "swatch-goal", name = name);
-        let distance = language.fixed(tolerance, 1);
-        let note =
-            say!(language, "swatch-goal-note", distance = distance, tone = reading.tone.said(language));
+        let note = say!(
+            language,
+            "swatch-goal-note",
+            distance = language.fixed(tolerance, 1),
+            site = on.site.word(),
+            tone = reading.tone.said(language)
+        );
         let seen = (goal, Srgb::from_lab(goal));
         Swatch::work(language, &label, bare, seen, &reading.depth_said(language), on, light).noted(note)
     }
@@ -108,7 +108,7 @@ impl Swatch {
         let srgb = Srgb::from_lab(lab);
         let words = colour_in_words(language, lab);
         let said = say!(language, said, name = name, words = &words);
-        let svg = drawing(&said, None, Some((Site::Brow.into(), srgb)));
+        let svg = drawing(&said, Some(srgb), None);
         Swatch::new(language, &say!(language, label), words, lab, srgb, Light::D65, svg)
     }
 
@@ -142,17 +142,16 @@ impl Swatch {
     }
 }
 
-/// The drawing: grey, skin on it, work on that; without skin, a plain patch of the colour.
-fn drawing(label: &str, skin: Option<Srgb>, work: Option<(Drawn, Srgb)>) -> String {
+/// The drawing: grey, a field of one colour on it, work or a place with its edge on that.
+fn drawing(label: &str, field: Option<Srgb>, work: Option<(Drawn, Srgb)>) -> String {
     let mut svg = String::from(r#"<svg viewBox="0 0 240 144" role="img" focusable="false" aria-label=""#);
     // Writing into a string cannot fail.
     let _ = write_escaped(&mut svg, label);
     svg += &format!(r#""><rect width="240" height="144" fill="{SURROUND}"/>"#);
-    let ground = skin.or(work.map(|(_, colour)| colour));
-    if let Some(ground) = ground {
-        svg += &format!(r#"<rect x="14" y="14" width="212" height="116" fill="{}"/>"#, ground.hex());
+    if let Some(field) = field {
+        svg += &format!(r#"<rect x="14" y="14" width="212" height="116" fill="{}"/>"#, field.hex());
     }
-    if let (Some(_), Some((on, colour))) = (skin, work) {
+    if let Some((on, colour)) = work {
         for shape in shapes(on.site, on.manner) {
             svg += &used(shape, &colour.hex());
         }

@@ -1,6 +1,7 @@
 //! Sites of the body, as far as they change the layers.
 
-use super::Skin;
+use super::{Canvas, Skin};
+use crate::colour::Spectrum;
 use serde::{Deserialize, Serialize};
 
 /// Where the work goes.
@@ -69,6 +70,25 @@ impl Site {
             blood: (brow.blood * difference.blood).min(super::BLOOD.most),
             ..brow
         }
+    }
+
+    /// The skin of the brow of a person whose skin at this site is this one: the way back of [`Site::skin_of`], but for what was kept
+    /// within bounds there.
+    pub fn brow_of(self, skin: Skin) -> Skin {
+        let difference = self.difference();
+        Skin { melanin: skin.melanin / difference.melanin, blood: skin.blood / difference.blood, ..skin }
+            .within_bounds()
+    }
+
+    /// Whether the place has an edge, with skin of another kind around it.
+    pub fn has_edge(self) -> bool {
+        matches!(self, Site::Lip | Site::Areola)
+    }
+
+    /// Reflectance of the calm, bare skin around a place that has an edge, of a person whose brow has the skin `brow`; none for other
+    /// sites, whose own skin goes on around them. Face and breast are taken to be like the brow (representative).
+    pub fn around(self, brow: &Skin) -> Option<Spectrum> {
+        self.has_edge().then(|| Canvas::<4>::new(brow, Site::Brow).bare)
     }
 }
 

@@ -246,7 +246,6 @@ fn wrong_input_is_refused_in_words() {
         &["fine.csv"],
         &["fine.csv", "--thickness-mm", "0"],
         &["fine.csv", "--thickness-mm", "-0.02"],
-        &["fine.csv", "--thickness-mm", "NaN"],
         &["fine.csv", "--thickness-mm", "20"],
         &["fine.csv", "--thickness-mm", "0.02", "--refractive-index", "3"],
         &["fine.csv", "--thickness-mm", "0.02", "--white-card", "85"],
@@ -272,6 +271,12 @@ fn wrong_input_is_refused_in_words() {
         let assert = pigment(folder.path()).args(*case).args(["--out", "never.yaml"]).assert().code(1);
         writeln!(text, "{}\n    {}", case.join(" "), told(&assert).trim_end()).expect("a text");
     }
+    let no_number = ["fine.csv", "--thickness-mm", "NaN", "--out", "never.yaml"];
+    pigment(folder.path())
+        .args(no_number)
+        .assert()
+        .code(2)
+        .stderr(predicates::str::contains("give a number, such as 0.25"));
     assert!(!folder.path().join("never.yaml").exists());
     insta::assert_snapshot!(text);
 }

@@ -317,6 +317,7 @@ fn exercise(say: &dyn Fn(&str) -> String) -> Exercise {
             now_reading: reading(),
             exhibits: Vec::new(),
             skin_is_told: true,
+            device_reads: false,
         }),
         form: Form::One(OneOf {
             options: vec![

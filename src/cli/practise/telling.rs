@@ -86,8 +86,10 @@ impl Telling<'_> {
             let none = say!(language, "question-health-nothing");
             text += &(wrapped(&say!(language, "terminal-health", note = none), 2) + "\n");
         }
-        text += &self.swatch(&say!(language, "terminal-bare"), &case.bare, &case.bare, "");
-        if !client.existing.is_empty() {
+        let label = case.skin_label(language, client);
+        let label = label.unwrap_or_else(|| say!(language, "terminal-bare"));
+        text += &self.swatch(&label, &case.bare, &case.bare, "");
+        if case.now.reflectance != case.bare.reflectance {
             let label = say!(language, "terminal-now");
             text += &self.swatch(&label, &case.bare, &case.now, &case.now_reading.words);
         }

@@ -9,6 +9,7 @@ use crate::course::{Client, Show, Technique};
 use crate::exercise::foresee;
 use crate::healing::{HEALED_MONTHS, Placement, Tone};
 use crate::render::RenderError;
+use crate::render::drawing::Drawn;
 use crate::render::exercise::{HealthView, health_views, old_work};
 use crate::render::frame::{Frame, Link, Section};
 use crate::render::output::SiteFile;
@@ -231,21 +232,17 @@ impl Pages<'_> {
         };
         let language = &self.course.language;
         let now = foresee(self.course, &show)?;
-        let mut swatches =
-            vec![Swatch::skin(language, &say!(language, "clients-bare"), &now.bare, Light::D65)];
+        let on = Drawn::at(client, Light::D65);
+        let bare = say!(language, "clients-bare", site = client.site.word());
+        let mut swatches = vec![Swatch::skin(language, &bare, &now.bare, on, Light::D65)];
         if !client.existing.is_empty() {
             let label = say!(language, "clients-now");
-            swatches.push(Swatch::foreseen(
-                language,
-                &label,
-                &now,
-                (client.site, client.technique_now()),
-                Light::D65,
-            ));
+            let made = Drawn::on(client, client.technique_now(), Light::D65);
+            swatches.push(Swatch::foreseen(language, &label, &now, made, Light::D65));
         }
         let goal = self.course.goal(&client.goal)?;
         let wished = (goal.name.as_str(), goal.lab, goal.tolerance);
-        swatches.push(Swatch::goal(language, wished, &now.bare, client.site, Light::D65));
+        swatches.push(Swatch::goal(language, wished, &now.bare, on, Light::D65));
         let ita = ita_degrees(now.bare.lab);
         let path = plan::client_path(self.course, client);
         let view = ClientView {

@@ -11,6 +11,7 @@ use crate::healing::{Appearance, HEALED_MONTHS, Placement};
 use crate::language::Language;
 use crate::pigment::Mix;
 use crate::render::RenderError;
+use crate::render::drawing::Drawn;
 use crate::render::frame::{Frame, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan;
@@ -160,7 +161,9 @@ impl Pages<'_> {
                     bare.srgb = through(bare.srgb);
                     let work = (seen.seen.lab, through(seen.seen.srgb));
                     let words = &seen.reading.words;
-                    Some(Swatch::work(language, &client.name, &bare, work, words, client.site, Light::D65))
+                    let mut on = Drawn::at(client, Light::D65);
+                    on.around = on.around.map(through);
+                    Some(Swatch::work(language, &client.name, &bare, work, words, on, Light::D65))
                 })
                 .collect()
         };

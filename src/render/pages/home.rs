@@ -7,6 +7,7 @@ use crate::exercise::foresee;
 use crate::healing::{HEALED_MONTHS, Placement};
 use crate::pigment::Mix;
 use crate::render::RenderError;
+use crate::render::drawing::Drawn;
 use crate::render::frame::{Frame, Link, Section};
 use crate::render::output::SiteFile;
 use crate::render::plan::{self, href, text_path};
@@ -187,7 +188,8 @@ impl Pages<'_> {
             vec![Swatch::bottle(&course.language, &bottle.name, course.shelf.label_colour(&mix))];
         swatches.extend((0..people).map(|place| {
             let (client, foreseen) = &seen[place * (seen.len() - 1) / (people - 1)];
-            Swatch::foreseen(&course.language, &client.name, foreseen, client.site, Light::D65)
+            let on = Drawn::at(client, Light::D65);
+            Swatch::foreseen(&course.language, &client.name, foreseen, on, Light::D65)
         }));
         Some(Example { bottle: bottle.name.clone(), swatches })
     }

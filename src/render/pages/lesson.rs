@@ -6,6 +6,7 @@ use crate::course::{Block, Drill, Foresee, Lesson, Module, Page, Show, Technique
 use crate::exercise::{Exercise, bottles_named, foresee};
 use crate::healing::Placement;
 use crate::render::RenderError;
+use crate::render::drawing::Drawn;
 use crate::render::exercise::{ExerciseView, skill_name};
 use crate::render::frame::{Frame, Link, Section};
 use crate::render::markdown::TextWriter;
@@ -191,7 +192,7 @@ impl Pages<'_> {
                 let foreseen = foresee(self.course, show)?;
                 let client = self.course.client(&show.client)?;
                 let technique = if show.mix.is_some() { show.technique } else { client.technique_now() };
-                let drawn = (client.site, technique);
+                let drawn = Drawn::on(client, technique, show.light);
                 Some(Swatch::foreseen(&self.course.language, &show.label, &foreseen, drawn, show.light))
             })
             .collect();
