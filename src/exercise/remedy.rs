@@ -68,7 +68,7 @@ impl Sought {
     }
 
     /// Of a drill's clients those for whom it may be right: a caution decides before any colour is tried. All of them where there is none.
-    pub fn among<'c>(self, clients: Vec<&'c Client>) -> Vec<&'c Client> {
+    pub fn among(self, clients: Vec<&Client>) -> Vec<&Client> {
         let may = |client: &&Client| client.cautions().next().is_some() == (self == Sought::Refrain);
         if clients.iter().any(may) { clients.into_iter().filter(may).collect() } else { clients }
     }
