@@ -6,6 +6,7 @@
 // `cargo bench --bench engine` leaves the demo course's shelf as target/tmp/shelf.json.
 
 import fs from 'node:fs';
+import zlib from 'node:zlib';
 
 // Runs in node and, as text, in the page: hence no reference to anything outside.
 async function measure(engine, shelf, clock) {
@@ -43,7 +44,7 @@ async function measure(engine, shelf, clock) {
 }
 
 const [shelfFile, page] = process.argv.slice(2);
-const engine = fs.readFileSync(new URL('../site/engine/engine.wasm', import.meta.url));
+const engine = zlib.gunzipSync(fs.readFileSync(new URL('../site/engine/engine.wasm.gz', import.meta.url)));
 const shelf = fs.readFileSync(shelfFile, 'utf8');
 if (page) {
   const bytes = `Uint8Array.from(atob(${JSON.stringify(engine.toString('base64'))}), (c) => c.charCodeAt(0))`;

@@ -6,6 +6,7 @@ use healedhue::wasm::Door;
 use rand::{Rng, RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 use serde_json::{Value, json};
+use std::io::Read as _;
 use wasmi::{Engine, Instance, Linker, Memory, Module, Store};
 
 /// The kept WebAssembly file in an interpreter.
@@ -24,7 +25,9 @@ impl Browser {
     pub fn with(name: &str) -> Self {
         let engine = Engine::default();
         let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/site/engine/");
-        let file = std::fs::read(format!("{folder}{name}")).unwrap();
+        let packed = std::fs::File::open(format!("{folder}{name}.gz")).unwrap();
+        let mut file = Vec::new();
+        flate2::read::GzDecoder::new(packed).read_to_end(&mut file).unwrap();
         let module = Module::new(&engine, &file).unwrap();
         assert_eq!(module.imports().len(), 0, "the engine asks nothing of its host");
         let mut store = Store::new(&engine, ());

@@ -380,6 +380,23 @@ fn one_seed_gives_the_same_pools_and_another_seed_others() {
     assert_ne!(once, text(&few));
 }
 
+/// Draws share what a grid heals to (`exercise/kept.rs`); it is the grid's of this course alone.
+#[test]
+fn what_was_worked_out_with_one_shelf_is_not_taken_for_another() {
+    let mut stronger = course().clone();
+    for colourant in &mut stronger.shelf.colourants {
+        colourant.absorption = colourant.absorption.map(|per_mm| 1.5 * per_mm);
+    }
+    let made = |course: &Course| {
+        let (lesson, drill) = course.drill("wider-choice").expect("the drill exists");
+        (0..3).map(|number| format!("{:?}", generate(course, lesson, drill, number))).collect::<Vec<String>>()
+    };
+    let (once, with_stronger) = (made(course()), made(&stronger));
+    assert_eq!(once, made(course()));
+    assert!(once.iter().zip(&with_stronger).all(|(one, other)| one != other));
+    assert_eq!(with_stronger, made(&stronger));
+}
+
 #[test]
 fn credit_falls_from_one_to_nothing_and_never_leaves_that_range() {
     let credits: Vec<f64> = (0..200).map(|step| credit(f64::from(step) * 0.1, 1.5)).collect();

@@ -163,14 +163,9 @@ const OF_PICTURES: [(&str, Guess); 4] = [
     ("the least yellow colour", |options| most(options, |option| -yellowness(option))),
 ];
 
-/// Guesses that are known to tell something. Most wrong mixes heal darker than the best, and either end may stand for the other, so that the best is the
-/// lightest too often; a bottle alone over old work is too seldom right where it is worded in full. Among many exercises each of these still tells, or it
-/// does not belong here.
-const KNOWN: [(&str, &str); 3] = [
-    ("bottle", "the lightest colour"),
-    ("bottle", "the darkest colour"),
-    ("remedy", "the only bottle alone, in full"),
-];
+/// Guesses that are known to tell something: a bottle alone over old work is too seldom right where it is worded in full. Among many exercises each of
+/// these still tells, or it does not belong here.
+const KNOWN: [(&str, &str); 1] = [("remedy", "the only bottle alone, in full")];
 
 /// The chance that at least so many of these independent chances come true.
 fn at_least(hits: usize, chances: &[f64]) -> f64 {

@@ -84,7 +84,7 @@ exercise-case-age = { $age } Jahre alt.
 exercise-case-scar = { $skin }; die Stelle ist eine flache, helle Narbe
 exercise-case-old-work = Alter: { $age }. { $note }
 exercise-case-judged = { $when }, unter { $light }
-exercise-case-placement = { $depth } mm tief, { $thickness } mm dick, Beladung { $load }, { $coverage } % der Fläche gedeckt
+exercise-case-placement = { $depth } mm tief, { $thickness } mm dick, Beladung { $load }, { $coverage } % der Fläche gedeckt
 exercise-time-today = am selben Tag
 exercise-time-healed = sechs Wochen
 exercise-time-years = { $years ->
@@ -758,6 +758,7 @@ sheet-last-page = Was in jeder Flasche ist, steht auf der letzten Seite.
 sheet-print = Diese Seite auf A4 oder Letter drucken.
 sheet-why = Warum?
 sheet-bottles = Die Flaschen auf diesem Arbeitsblatt
+sheet-drops = In jedes Kästchen kommt die Zahl der Tropfen; was nicht in die Mischung soll, bleibt leer.
 sheet-number = { $name }: <span class="line" aria-hidden="true"></span> { $unit }
 sheet-title = Arbeitsblatt: { $module }
 sheet-key-title = Lösungen: { $module }
@@ -1013,7 +1014,7 @@ screen-age-years-after = { $years ->
    *[other] { $number } Jahren
  }
 screen-old = { $age } alt
-screen-percent = { $number } %
+screen-percent = { $number } %
 screen-in-mm = { $number } mm
 screen-drops = { $count ->
     [one] 1 Tropfen
@@ -1147,7 +1148,7 @@ bench-planes = Wo die Farben liegen
 bench-marks-skin = <strong>Haut</strong>, <strong>jetzt</strong>: bloße Haut, und Haut mit alter Arbeit, wie sie zu Ihnen kommt
 bench-marks-work = <strong>Tag</strong>, <strong>6 W</strong>, <strong>1 J</strong>, <strong>2 J</strong>, <strong>3 J</strong>: die Arbeit, in der Folge der Zeit verbunden; umringt ist der beurteilte Zeitpunkt
 bench-marks-goal = <strong>Ziel</strong>, gestrichelte Linie: so nah am Ziel wie seine Toleranz, unter Farben seiner Helligkeit (links) und seines Bunttons (rechts)
-bench-marks-likely = <strong>90 %</strong>, volle Linie: wo zum beurteilten Zeitpunkt neun von zehn Ergebnissen liegen
+bench-marks-likely = <strong>90 %</strong>, volle Linie: wo zum beurteilten Zeitpunkt neun von zehn Ergebnissen liegen
 bench-marks-beyond = *: auf diesem Bildschirm nicht darstellbar
 bench-sure = Wie sicher das ist
 bench-best = Was am besten wäre
@@ -1161,7 +1162,7 @@ bench-best-mixes = Die besten Mischungen
 bench-mark-skin = Haut
 bench-mark-now = jetzt
 bench-mark-goal = Ziel
-bench-mark-likely = 90 %
+bench-mark-likely = 90 %
 bench-mark-day = Tag
 bench-mark-six-weeks = 6 W
 bench-mark-years = { $years } J
@@ -1461,7 +1462,7 @@ drill-not-best = Nicht die beste Antwort.
 drill-best-letter = { $letter } ist die beste Antwort.
 drill-not-best-letter = { $letter } ist nicht die beste Antwort.
 drill-credit = Wertung: { $credit }
-drill-percent = { $number } %
+drill-percent = { $number } %
 
 ## Prüfungsbogen
 
@@ -1474,7 +1475,7 @@ paper-time-facts = { $minutes ->
 paper-questions = Fragen
 paper-questions-facts = { $count }; was leer bleibt, zählt nichts
 paper-to-pass = Bestanden
-paper-to-pass-facts = ab { $mark } % der ganzen Wertung
+paper-to-pass-facts = ab { $mark } % der ganzen Wertung
 paper-answers = Antworten
 paper-answers-facts = bleiben laufend auf diesem Gerät und werden am Ende als Antwortzettel abgegeben: eine Datei zum Senden oder ein Code zum Kopieren
 paper-person = { $name } ({ $id })
@@ -1482,8 +1483,8 @@ paper-promise = Die Vorhersagen dienen dem Unterricht und versprechen nie ein Er
 paper-without-scripts = Ohne Skripte kann diese Seite keinen Antwortzettel machen. Bitten Sie um den gedruckten Bogen.
 paper-forgets = Dieser Browser lässt die Seite nichts auf dem Gerät aufbewahren: Was Sie antworten, ist verloren, wenn die Seite geschlossen wird. Lassen Sie sie offen, bis Sie Ihren Zettel haben.
 paper-begin = Beginnen
-paper-weight = { $weight } % der Wertung
-paper-weight-short = { $weight } %
+paper-weight = { $weight } % der Wertung
+paper-weight-short = { $weight } %
 paper-bottles = Die Flaschen in diesem Bogen
 paper-bottle-about = { $about } In der Flasche { $words }, { $lab }; { $contents }.
 paper-bottle-modifier = (Korrektor)
@@ -1505,7 +1506,7 @@ paper-sheet-how = { $minutes ->
  }, { $count ->
     [one] 1 Frage
    *[other] { $count } Fragen
- }; bestanden ist ab { $mark } % der ganzen Wertung, und was leer bleibt, zählt nichts. Alle Antworten hier eintragen: einen Buchstaben ankreuzen, oder so viele, wie zutreffen; in leere Felder Buchstaben der Reihe nach, Tropfen oder eine Zahl schreiben. Nur was hier eingetragen ist, wird bewertet.
+ }; bestanden ist ab { $mark } % der ganzen Wertung, und was leer bleibt, zählt nichts. Alle Antworten hier eintragen: einen Buchstaben ankreuzen, oder so viele, wie zutreffen; in leere Felder Buchstaben der Reihe nach, Tropfen oder eine Zahl schreiben. Nur was hier eingetragen ist, wird bewertet.
 paper-sheet-foot = Bogen { $digest }; Fassung des Kurses { $version }. Die Vorhersagen dienen dem Unterricht und versprechen nie ein Ergebnis an einem Menschen. Nichts hier ist ärztlicher Rat. Die Wörter und Zahlen unter einem Farbmuster sagen alles, was seine Farbe sagt.
 paper-bottle-colour = Die Farbe ist die in der Flasche, ohne Haut.
 paper-head-bottle = Flasche
@@ -1605,7 +1606,7 @@ report-of-group = Bericht der Gruppe
 report-everybody = Alle
 report-foot-likely = „Wahrscheinlich“ meint ein 95-%-Intervall (Wilson): je weniger Antworten, desto breiter. Die Zahlen dienen dem Unterricht; kein Mensch ist eine Zahl.
 report-foot-advice = Nichts hier ist ärztlicher Rat. Es entscheiden die örtlichen Vorschriften und zugelassene Fachleute.
-report-percent = { $number } %
+report-percent = { $number } %
 report-range = { $low } bis { $high }
 report-of = { $part } von { $whole }
 report-people = { $count ->
@@ -1654,7 +1655,7 @@ report-fact-kr20 = KR-20
 report-fact-reliability = Zuverlässigkeit
 report-fact-left-out = Dabei ausgelassen
 report-passed-of = { $passed } von { $decided }
-report-passed-of-mark = { $passed } von { $decided } (Bestehensgrenze { $mark } %)
+report-passed-of-mark = { $passed } von { $decided } (Bestehensgrenze { $mark } %)
 report-close = { $count } innerhalb eines Standardfehlers um die Bestehensgrenze
 report-score = im Mittel { $mean } von { $items }, Standardabweichung { $deviation }
 report-coefficient = { $value }, Standardfehler { $error } Fragen
@@ -1674,7 +1675,7 @@ report-not-passed = nicht bestanden
 report-not-passed-closely = knapp nicht bestanden
 report-attempt = Versuch { $attempt }
 report-bar = Balken
-report-mark-range = { $low } bis { $high } %
+report-mark-range = { $low } bis { $high } %
 report-mark-bar = { $count ->
     [one] Noten von { $range }: 1 Blatt
    *[other] Noten von { $range }: { $count } Blätter
@@ -1729,7 +1730,7 @@ report-revise = Übungen und Fragen, die noch einmal anzusehen sind
 report-revise-none = Keine: Nichts, was oft genug beantwortet wurde, um beurteilt zu werden, gibt einen Anlass.
 report-drill = Übung
 report-question = Frage
-report-scatter-about = Jedes Zeichen ist eine Übung oder eine Frage; die Nummern sind die der Tabelle. Quadrate (gefüllt) sind noch einmal anzusehen, Kreise nicht; kleine Kreise haben zu wenige Antworten, um beurteilt zu werden. Gestrichelt: Lösungsgrad 20 % und 95 %, Trennschärfe 0,20.
+report-scatter-about = Jedes Zeichen ist eine Übung oder eine Frage; die Nummern sind die der Tabelle. Quadrate (gefüllt) sind noch einmal anzusehen, Kreise nicht; kleine Kreise haben zu wenige Antworten, um beurteilt zu werden. Gestrichelt: Lösungsgrad 20 % und 95 %, Trennschärfe 0,20.
 report-scatter-left-out = { $count ->
     [one] 1 ohne eine der beiden Zahlen ist ausgelassen.
    *[other] { $count } ohne eine der beiden Zahlen sind ausgelassen.
@@ -1738,7 +1739,7 @@ report-scatter = { $count ->
     [one] 1 Item nach Lösungsgrad und Trennschärfe; { $flagged } noch einmal anzusehen
    *[other] { $count } Items nach Lösungsgrad und Trennschärfe; { $flagged } noch einmal anzusehen
  }
-report-scatter-described = Nach rechts: Lösungsgrad von 0 bis 100 %. Nach oben: Trennschärfe. Gestrichelte Linien sind die Grenzen von beiden. Quadrate sind Items, die noch einmal anzusehen sind, kleine Kreise solche mit zu wenigen Antworten, Kreise die übrigen; die Tabelle aller Items enthält die Zahlen.
+report-scatter-described = Nach rechts: Lösungsgrad von 0 bis 100 %. Nach oben: Trennschärfe. Gestrichelte Linien sind die Grenzen von beiden. Quadrate sind Items, die noch einmal anzusehen sind, kleine Kreise solche mit zu wenigen Antworten, Kreise die übrigen; die Tabelle aller Items enthält die Zahlen.
 report-axis-facility = Lösungsgrad (mittlere Wertung)
 report-axis-discrimination = Trennschärfe
 report-all-statistics = Statistik aller Übungen und Fragen
@@ -1802,7 +1803,7 @@ report-option-time = { $what } (Möglichkeit { $time } davon)
 ## Berichte: was die Zahlen bedeuten
 
 report-read-facility = Lösungsgrad
-report-read-facility-about = Mittlere Wertung eines Items. Von 20 % bis 95 % kann es Personen unterscheiden; was alle wissen müssen, darf durchaus darüber liegen.
+report-read-facility-about = Mittlere Wertung eines Items. Von 20 % bis 95 % kann es Personen unterscheiden; was alle wissen müssen, darf durchaus darüber liegen.
 report-read-discrimination = Trennschärfe
 report-read-discrimination-about = Korrigierte punktbiseriale Korrelation: ob hier gut abschneidet, wer sonst gut abschneidet. Unter 0,20 trennt ein Item kaum; deutlich unter 0 kann der Schlüssel falsch sein.
 report-read-alpha = Alpha und KR-20
@@ -1823,8 +1824,8 @@ report-sheet-of = { $blueprint }: { $result }
 report-sheet-attempt = { $blueprint }, Versuch { $attempt }: { $result }
 report-sections = Abschnitte
 report-section-earned = { $section } { $credit }
-report-decided = { $decision } (Bestehensgrenze { $mark } %)
-report-decided-with-error = { $decision } (Bestehensgrenze { $mark } %, Standardfehler { $error })
+report-decided = { $decision } (Bestehensgrenze { $mark } %)
+report-decided-with-error = { $decision } (Bestehensgrenze { $mark } %, Standardfehler { $error })
 report-reread = Nachlesen: { $lessons }
 report-then = Dann: { $command }
 report-think-over = Des Nachdenkens wert
@@ -1834,7 +1835,7 @@ report-shown-freely = { $count ->
     [one] Gezeigt in 1 Antwort ohne Auswahl.
    *[other] Gezeigt in { $count } Antworten ohne Auswahl.
  }
-report-every-skill = Jede Fertigkeit der Prüfung
+report-every-skill = Jede geprüfte Fertigkeit
 report-every-skill-about = Der Punkt ist die mittlere Wertung, die Linie ihr wahrscheinlicher Bereich. Geordnet nach dem oberen Ende des Bereichs, damit nicht eine unglückliche Antwort vorne steht.
 report-every-skill-about-group = Der Punkt ist die mittlere Wertung, die Linie ihr wahrscheinlicher Bereich, die senkrechte Linie die Gruppe. Geordnet nach dem oberen Ende des Bereichs, damit nicht eine unglückliche Antwort vorne steht.
 report-every-skill-table = Jede Fertigkeit
@@ -1874,12 +1875,12 @@ report-more-stand-out = { $count ->
  }
 report-none-widespread = Soweit sich das sagen lässt, wird kein Irrtum öfter gewählt als durch blindes Raten.
 report-again-drills = { $drills ->
-    [one] Noch einmal anzusehen: 1 Übung; die Gründe stehen unten.
-   *[other] Noch einmal anzusehen: { $drills } Übungen; die Gründe stehen unten.
+    [one] Noch einmal anzusehen: 1 Übung; der Bericht sagt, warum.
+   *[other] Noch einmal anzusehen: { $drills } Übungen; der Bericht sagt, warum.
  }
 report-again-questions = { $questions ->
-    [one] Noch einmal anzusehen: 1 Frage der Fragensammlung; die Gründe stehen unten.
-   *[other] Noch einmal anzusehen: { $questions } Fragen der Fragensammlung; die Gründe stehen unten.
+    [one] Noch einmal anzusehen: 1 Frage der Fragensammlung; der Bericht sagt, warum.
+   *[other] Noch einmal anzusehen: { $questions } Fragen der Fragensammlung; der Bericht sagt, warum.
  }
 report-again-both = Noch einmal anzusehen: { $drills ->
     [one] 1 Übung
@@ -1887,14 +1888,14 @@ report-again-both = Noch einmal anzusehen: { $drills ->
  } und { $questions ->
     [one] 1 Frage der Fragensammlung
    *[other] { $questions } Fragen der Fragensammlung
- }; die Gründe stehen unten.
+ }; der Bericht sagt, warum.
 report-again-nothing = Keine Übung und keine Frage muss noch einmal angesehen werden.
 report-again-too-few = Noch hat keine Übung und keine Frage genug Antworten, um beurteilt zu werden.
 report-paper-sheets = { $blueprint }: { $count ->
     [one] 1 Blatt
    *[other] { $count } Blätter
  }
-report-paper-mean = mittlere Note { $mean } %
+report-paper-mean = mittlere Note { $mean } %
 report-paper-passed = { $passed } von { $decided } bestanden
 report-paper-passed-close = { $passed } von { $decided } bestanden ({ $close ->
     [one] 1 Blatt
@@ -1957,7 +1958,7 @@ terminal-minutes = { $minutes ->
  }
 terminal-greeting = { $course }: Üben, { $extent }. Geben Sie Ihre Antwort ein und drücken Sie die Eingabetaste; ? sagt, was in den genannten Flaschen ist, q beendet die Sitzung.
 terminal-bottle = { $name }: { $about } { $contents }.
-terminal-colourant = { $id } { $share } %
+terminal-colourant = { $id } { $share } %
 terminal-no-bottle = Hier ist keine Flasche genannt.
 terminal-promise = Farben sind Vorhersagen zum Lernen, nie das Versprechen eines Ergebnisses an einem Menschen.
 terminal-kept = Ihr Lernstand liegt in
@@ -1997,7 +1998,7 @@ terminal-now = wie es jetzt ist
 terminal-goal = Ziel
 terminal-within = { $b }, innerhalb von ΔE00 { $tolerance }
 terminal-beyond = (außerhalb von sRGB)
-terminal-placed = Gesetzt { $depth } mm tief, { $thickness } mm dick, Auftrag { $load }, Deckung { $coverage } %.
+terminal-placed = Gesetzt { $depth } mm tief, { $thickness } mm dick, Auftrag { $load }, Deckung { $coverage } %.
 terminal-drops-limits = Eine Flasche ({ $bottles }) mit Tropfen von Modifikatoren, { $drops } Tropfen insgesamt, höchstens { $modifiers } davon Modifikatoren.
 terminal-right = Richtig
 terminal-part = Nicht die beste Antwort

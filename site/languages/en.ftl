@@ -743,6 +743,7 @@ sheet-last-page = What is in each bottle stands on the last page.
 sheet-print = Print this page on A4 or Letter.
 sheet-why = Why?
 sheet-bottles = The bottles in this worksheet
+sheet-drops = Write into each box how many drops; a bottle you leave out stays empty.
 sheet-number = { $name }: <span class="line" aria-hidden="true"></span> { $unit }
 sheet-title = Worksheet: { $module }
 sheet-key-title = Key: { $module }
@@ -1820,7 +1821,7 @@ report-shown-freely = { $count ->
     [one] Shown in 1 answer without options.
    *[other] Shown in { $count } answers without options.
  }
-report-every-skill = Every skill on the paper
+report-every-skill = Every skill asked
 report-every-skill-about = The dot is the mean credit, the line its likely range. Ordered by the upper end of the range, so that one unlucky answer does not lead.
 report-every-skill-about-group = The dot is the mean credit, the line its likely range, the upright line the group. Ordered by the upper end of the range, so that one unlucky answer does not lead.
 report-every-skill-table = Every skill
@@ -1860,12 +1861,12 @@ report-more-stand-out = { $count ->
  }
 report-none-widespread = No misconception is chosen more often than by blind guessing, as far as can be told.
 report-again-drills = { $drills ->
-    [one] To look at again: 1 drill; the reasons stand below.
-   *[other] To look at again: { $drills } drills; the reasons stand below.
+    [one] To look at again: 1 drill; the report says why.
+   *[other] To look at again: { $drills } drills; the report says why.
  }
 report-again-questions = { $questions ->
-    [one] To look at again: 1 question of the bank; the reasons stand below.
-   *[other] To look at again: { $questions } questions of the bank; the reasons stand below.
+    [one] To look at again: 1 question of the bank; the report says why.
+   *[other] To look at again: { $questions } questions of the bank; the report says why.
  }
 report-again-both = To look at again: { $drills ->
     [one] 1 drill
@@ -1873,7 +1874,7 @@ report-again-both = To look at again: { $drills ->
  } and { $questions ->
     [one] 1 question of the bank
    *[other] { $questions } questions of the bank
- }; the reasons stand below.
+ }; the report says why.
 report-again-nothing = No drill and no question needs to be looked at again.
 report-again-too-few = No drill and no question has enough answers to be judged yet.
 report-paper-sheets = { $blueprint }: { $count ->

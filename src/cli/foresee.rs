@@ -10,7 +10,7 @@ use crate::course::load;
 use crate::foresee::{Answer, Moment, Request, Task, UnderLight};
 use crate::healing::{Appearance, HEALED_MONTHS, Reading, Spread};
 use crate::pigment::Shelf;
-use crate::skin::{ItaClass, ita_degrees};
+use crate::skin::{ItaClass, Site, ita_degrees};
 use std::io::Write;
 use std::path::PathBuf;
 
@@ -126,7 +126,12 @@ fn picture(shelf: &Shelf, task: &Task, painter: Painter) -> String {
             lab_in_words(seen)
         );
     };
-    line("bare skin", &bare, &bare, &format!("ITA {angle:.0}°, {}", ItaClass::of(angle).word()));
+    // The typology angle is about skin: of a lip it would say something else.
+    let type_of_skin = match task.site {
+        Site::Lip | Site::Areola => String::new(),
+        Site::Brow | Site::Eyelid | Site::Scalp => format!("ITA {angle:.0}°, {}", ItaClass::of(angle).word()),
+    };
+    line("bare skin", &bare, &bare, &type_of_skin);
     if !task.existing.is_empty() {
         line("as it is now", &bare, &now, &Reading::of(now.lab, bare.lab, task.site).words);
     }

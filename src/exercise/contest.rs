@@ -6,7 +6,7 @@
 
 use super::draw::{Setting, ranked};
 use super::generate::{Attempt, Discard};
-use super::grid::{grid_of, may_be_right, sensible_best};
+use super::grid::{may_be_right, sensible_best};
 use super::judge::Judge;
 use super::place::Shown;
 use super::rules::Tempter;
@@ -43,7 +43,7 @@ impl<'c> Contest<'c> {
         let setting = Setting::safe(course, drill, draw)?;
         let shelf = &course.shelf;
         let scene = setting.scene(shelf);
-        let ranking = ranked(&setting, &scene, &grid_of(shelf, &drill.limits));
+        let ranking = ranked(shelf, &setting, &drill.limits, (&setting.existing, &scene));
         let best = sensible_best(shelf, &ranking)?;
         if best.error > setting.goal.tolerance {
             return Err(Discard::GoalOutOfReach);

@@ -1,14 +1,15 @@
 //! One draw of a drill: a client, a goal and a placement, with every mix of the drop grid tried in it.
 
 use super::generate::{Attempt, Discard};
+use super::grid::grid_of;
+use super::kept::{View, healed};
 use super::seed::below;
 use super::{Case, CaseGoal, Placed};
-use crate::Cores;
 use crate::colour::{Lab, Light, difference};
-use crate::course::{Client, Course, Drill, Goal};
+use crate::course::{Client, Course, Drill, Goal, Limits};
 use crate::healing::{Appearance, Placement, Reading, Scene, Work};
 use crate::pigment::{Mix, Paint, Shelf};
-use crate::search::{Grid, Tried, rank};
+use crate::search::{Grid, Tried, rank_known};
 use rand::Rng;
 
 /// The situation of an exercise, as the engine needs it.
@@ -25,7 +26,7 @@ pub(super) struct Setting<'c> {
 /// Depths, loads and coverages a case may have (representative).
 const DEPTHS_MM: [f64; 4] = [0.10, 0.12, 0.14, 0.16];
 const LOADS: [f64; 3] = [0.85, 1.0, 1.15];
-const COVERAGES: [f64; 3] = [0.8, 0.85, 0.9];
+pub(super) const COVERAGES: [f64; 3] = [0.8, 0.85, 0.9];
 
 impl<'c> Setting<'c> {
     /// Draws a setting: the client is given, the rest is chosen.
@@ -116,8 +117,17 @@ pub(super) fn any_mix<'g>(grid: &'g Grid, rng: &mut impl Rng) -> &'g (Mix, Paint
     &grid.mixes()[below(rng, grid.mixes().len())]
 }
 
-/// The whole drop grid of a drill, tried in a setting, nearest to the goal first. One exercise is one of many that are proved side
-/// by side: it keeps to its core.
-pub(super) fn ranked(setting: &Setting, scene: &Scene, grid: &Grid) -> Vec<Tried> {
-    rank(&scene.trial(&setting.placement), grid, setting.goal.lab, setting.light, Cores::One)
+/// The whole drop grid of a drill, tried in a setting over this existing work, nearest to the goal first; `scene` is the setting's with that
+/// work.
+pub(super) fn ranked(
+    shelf: &Shelf,
+    setting: &Setting,
+    limits: &Limits,
+    (existing, scene): (&[Work], &Scene),
+) -> Vec<Tried> {
+    let grid = grid_of(shelf, limits);
+    let view = View { skin: &setting.client.skin, existing, months: setting.months };
+    let mixes: Vec<(&Mix, &Paint)> = grid.mixes().iter().map(|(mix, paint)| (mix, paint)).collect();
+    let healed = healed(shelf, setting, (limits, &mixes), &view, Some(scene));
+    rank_known(&grid, healed, setting.goal.lab)
 }

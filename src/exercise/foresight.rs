@@ -49,7 +49,12 @@ enum View {
     Bare,
     /// In the skin that stands in books for the phototype.
     Textbook,
+    /// As it would be, lay it that much deeper.
+    Veiled,
 }
+
+/// How many there are.
+const VIEWS: usize = 6;
 
 /// What of a mix somebody takes to be seen.
 #[derive(Debug, Clone, Copy)]
@@ -67,7 +72,8 @@ enum Part {
 /// What somebody of a rule expects of any mix.
 struct Way {
     view: View,
-    placement: Placement,
+    /// How much of it they expect there, of what there is.
+    share: f64,
     part: Part,
     because: &'static str,
 }
@@ -87,7 +93,7 @@ impl Way {
             Rule::LittleRemains => (View::Then, "exercise-foresight-little"),
             Rule::MostIsShed => (View::Then, "exercise-foresight-third"),
             Rule::GrowsStronger => (View::Then, "exercise-foresight-stronger"),
-            Rule::SkinVeilsAll => (View::Then, "exercise-foresight-veiled"),
+            Rule::SkinVeilsAll => (View::Veiled, "exercise-foresight-veiled"),
             Rule::BlackStays => (View::Then, "exercise-foresight-black"),
             Rule::MatchLabel => (View::Then, "exercise-foresight-bottle"),
             Rule::LosesWarmth => (View::Then, "exercise-foresight-warmth"),
@@ -95,20 +101,21 @@ impl Way {
             Rule::GrowsRicher => (View::Then, "exercise-foresight-richer"),
             _ => return None,
         };
-        let (mut placement, mut part) = (setting.placement, Part::Whole);
-        match rule {
-            Rule::LittleRemains => placement.load *= LITTLE,
-            Rule::MostIsShed => placement.load *= THIRD,
-            Rule::GrowsStronger => placement.load *= MORE,
-            Rule::SkinVeilsAll => placement.depth_mm *= VEILED,
-            Rule::BlackStays => part = Part::Black,
-            Rule::MatchLabel => part = Part::Bottled,
-            Rule::LosesWarmth => part = Part::Duller,
-            Rule::StaysMilky => part = Part::Greyed(GREYED),
-            Rule::GrowsRicher => part = Part::Greyed(-GREYED),
-            _ => {}
-        }
-        Some(Way { view, placement, part, because })
+        let share = match rule {
+            Rule::LittleRemains => LITTLE,
+            Rule::MostIsShed => THIRD,
+            Rule::GrowsStronger => MORE,
+            _ => 1.0,
+        };
+        let part = match rule {
+            Rule::BlackStays => Part::Black,
+            Rule::MatchLabel => Part::Bottled,
+            Rule::LosesWarmth => Part::Duller,
+            Rule::StaysMilky => Part::Greyed(GREYED),
+            Rule::GrowsRicher => Part::Greyed(-GREYED),
+            _ => Part::Whole,
+        };
+        Some(Way { view, share, part, because })
     }
 }
 
@@ -126,10 +133,10 @@ pub(super) fn attempt<'c>(
     let textbook =
         client.site.skin_of(Skin::from_evidence(client.phototype, Undertone::Neutral, Redness::Calm));
     // What does not hang on the mix is worked out once for all of them, and only where somebody looks that way.
-    let scenes: [OnceCell<Scene>; 5] = Default::default();
+    let scenes: [OnceCell<Scene>; VIEWS] = Default::default();
     let scene = |view: View| {
         let (skin, existing, months) = match view {
-            View::Then => (&client.skin, &setting.existing[..], setting.months),
+            View::Then | View::Veiled => (&client.skin, &setting.existing[..], setting.months),
             View::Fresh => (&client.skin, &setting.existing[..], 0.0),
             View::Healed => (&client.skin, &setting.existing[..], HEALED_MONTHS),
             View::Bare => (&client.skin, &[][..], setting.months),
@@ -137,36 +144,47 @@ pub(super) fn attempt<'c>(
         };
         scenes[view as usize].get_or_init(|| Scene::new(shelf, skin, client.site, existing, months))
     };
+    let trials: [OnceCell<Trial>; VIEWS] = Default::default();
+    let trial = |view: View| {
+        let Placement { depth_mm, .. } = setting.placement;
+        trials[view as usize].get_or_init(|| match view {
+            View::Veiled => {
+                scene(View::Then).trial(&Placement { depth_mm: depth_mm * VEILED, ..setting.placement })
+            }
+            _ => scene(view).trial(&setting.placement),
+        })
+    };
+    let load = setting.placement.load;
     let bare = setting.light.lab_of(&scene(View::Then).bare());
-    let then = scene(View::Then).trial(&setting.placement);
-    let ways: Vec<(Rule, Way, Trial)> = drill
+    let ways: Vec<(Rule, Way)> = drill
         .tempts
         .iter()
         .filter_map(|id| {
             let rule = course.misconception(id)?.rule;
-            let way = Way::of(rule, &setting, &textbook)?;
-            let trial = scene(way.view).trial(&way.placement);
-            Some((rule, way, trial))
+            Some((rule, Way::of(rule, &setting, &textbook)?))
         })
         .collect();
     let mut found = Err(Discard::Arguable);
     for _ in 0..MIXES {
         let (mix, paint) = any_mix(&grid, &mut draw.rng);
-        let key = Appearance::of(then.with(paint), setting.light);
+        let key = Appearance::of(trial(View::Then).with(paint), setting.light);
         if difference(key.lab, bare) < drill.margin {
             continue;
         }
         let expect = |rule: Rule| {
-            let (_, way, trial) = ways.iter().find(|(of, ..)| *of == rule)?;
+            let (_, way) = ways.iter().find(|(of, _)| *of == rule)?;
+            let placed = |paint: &Paint| {
+                Appearance::of(trial(way.view).with_load(paint, load * way.share), setting.light)
+            };
             let seen = match way.part {
-                Part::Whole => Appearance::of(trial.with(paint), setting.light),
+                Part::Whole => placed(paint),
                 Part::Black => {
                     let is_black = |&(place, _): &(usize, f64)| shelf.colourants[place].is_black();
                     let black: Paint = paint.iter().copied().filter(is_black).collect();
                     if black.is_empty() {
                         return None;
                     }
-                    Appearance::of(trial.with(&black), setting.light)
+                    placed(&black)
                 }
                 Part::Bottled => repainted(&key, masstone(shelf, paint)),
                 Part::Duller => repainted(&key, between(key.lab, MIDDLE_GREY, HALF)),

@@ -16,6 +16,7 @@ mod generate;
 mod grid;
 mod hindsight;
 mod judge;
+mod kept;
 mod lasting;
 mod light;
 mod marking;

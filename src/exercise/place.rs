@@ -32,6 +32,10 @@ pub(super) enum Shown {
     Mixes(Wording),
     /// The same, all of a kind: bottles alone.
     Bottles,
+    /// Mixes beside answers that place none, of which more is to be known than how light they are.
+    MixesOrNone(Wording),
+    /// Bottles alone beside such answers.
+    BottlesOrNone,
 }
 
 /// What somebody might go by who does not know the answer.
@@ -59,6 +63,20 @@ impl Shown {
         if limits.most_modifier_drops() == 0 { Shown::Bottles } else { Shown::Mixes(wording) }
     }
 
+    /// The same beside answers that place no mix.
+    pub fn or_none(self) -> Self {
+        match self {
+            Shown::Mixes(wording) => Shown::MixesOrNone(wording),
+            Shown::Bottles => Shown::BottlesOrNone,
+            other => other,
+        }
+    }
+
+    /// Whether the place in lightness that was drawn shall be had in most draws, and not just about.
+    fn is_strict(self) -> bool {
+        matches!(self, Shown::Mixes(_) | Shown::Bottles)
+    }
+
     /// What the key's place is drawn in, each with the draws in which it is asked for. Of causes and skins little differs from draw to draw, and of
     /// mixes a draw costs the whole grid.
     fn clues(self, rng: &mut impl Rng) -> Vec<(Clue, Range<u32>)> {
@@ -73,13 +91,15 @@ impl Shown {
             Shown::Words => vec![(Clue::Kind, 0..120), (Clue::Length, 0..120)],
             Shown::Texts => vec![(Clue::Lightness, 0..30), (Clue::Mean, 0..30), (Clue::Length, 0..60)],
             // Where the best is always of one kind, as it is in some drills, all of them shall be of that kind.
-            Shown::Mixes(_) => vec![
-                (Clue::Lightness, 0..48),
+            Shown::Mixes(_) | Shown::MixesOrNone(_) => vec![
+                (Clue::Lightness, 0..if self.is_strict() { 96 } else { 48 }),
                 (Clue::Kind, 0..36),
                 (Clue::Unlike, 36..100),
                 (Clue::Length, 0..100),
             ],
-            Shown::Bottles => vec![(Clue::Lightness, 0..24), (Clue::Length, 0..80)],
+            Shown::Bottles | Shown::BottlesOrNone => {
+                vec![(Clue::Lightness, 0..if self.is_strict() { 48 } else { 24 }), (Clue::Length, 0..80)]
+            }
         }
     }
 }
@@ -111,7 +131,13 @@ pub(super) struct Place {
     behind: usize,
     /// What is asked for in this draw.
     clues: Vec<Clue>,
+    /// Whether nothing less will do in this draw.
+    is_strict: bool,
 }
+
+/// Of so many draws, one is content with a place that is about the one drawn. Most wrong mixes come out darker than the best: were each draw content,
+/// the lightest would stand for the darkest again and again; were none, some clients would hardly have an exercise.
+const CONTENT_ONCE_IN: u32 = 5;
 
 impl Place {
     /// The place in an exercise with so many options, of which this is shown: each equally often. So many draws were thrown away before.
@@ -127,13 +153,23 @@ impl Place {
         let (darker, shorter, duller, behind) = (place(), place(), place(), place());
         let of_kind = 1 + below(&mut rng, options.max(2) - 1);
         let shorter = match shown {
-            Shown::Mixes(wording) => length_of_mix(options, (of_kind, behind), wording, &mut rng),
+            Shown::Mixes(wording) | Shown::MixesOrNone(wording) => {
+                length_of_mix(options, (of_kind, behind), wording, &mut rng)
+            }
             _ => shorter,
         };
         let clues = shown.clues(&mut rng);
         let clues =
             clues.into_iter().filter(|(_, draws)| draws.contains(&draw)).map(|(clue, _)| clue).collect();
-        Place { darker, duller, shorter, of_kind, behind, clues }
+        Place {
+            darker,
+            duller,
+            shorter,
+            of_kind,
+            behind,
+            clues,
+            is_strict: shown.is_strict() && !(draw + 1).is_multiple_of(CONTENT_ONCE_IN),
+        }
     }
 
     /// How many options shall be of the kind that is told at a glance.
@@ -146,8 +182,12 @@ impl Place {
         self.clues.iter().all(|clue| self.holds(*clue, key, wrong))
     }
 
-    /// The same, where it is enough that the key is between the wrong colours or not, as it shall be: either end may stand for the other.
+    /// The same, where in one draw of some it is enough that the key is between the wrong colours or not, as it shall be: either end may stand for the
+    /// other.
     pub fn is_about_had_by(&self, key: Looks, wrong: &[Looks]) -> bool {
+        if self.is_strict {
+            return self.is_had_by(key, wrong);
+        }
         let is_between = |darker: usize| darker > 0 && darker < wrong.len();
         let is_about = || is_between(self.darker) == is_between(less(key, wrong, lightness));
         self.clues.iter().all(|clue| match clue {
@@ -304,7 +344,7 @@ mod tests {
     }
 
     fn place(darker: usize, shorter: usize) -> Place {
-        Place { darker, duller: 0, shorter, of_kind: 1, behind: 0, clues: Vec::new() }
+        Place { darker, duller: 0, shorter, of_kind: 1, behind: 0, clues: Vec::new(), is_strict: false }
     }
 
     fn long(length: usize) -> Looks {
@@ -484,5 +524,8 @@ mod tests {
         assert_eq!(about(30.0), [(true, true), (false, false), (false, true)]);
         assert_eq!(about(45.0), [(false, false), (true, true), (false, false)]);
         assert_eq!(about(60.0), [(false, true), (false, false), (true, true)]);
+        let strict = Place { clues: vec![Clue::Lightness], is_strict: true, ..place(2, 0) };
+        assert!(!strict.is_about_had_by(light(30.0), &wrong), "the darkest is not the lightest");
+        assert!(strict.is_about_had_by(light(60.0), &wrong));
     }
 }

@@ -7,7 +7,7 @@
 use super::contest::runners_up;
 use super::draw::{Setting, ranked};
 use super::generate::{Attempt, Discard, engine};
-use super::grid::{grid_of, may_be_right, sensible_best};
+use super::grid::{may_be_right, sensible_best};
 use super::judge::Judge;
 use super::place::Shown;
 use super::rules::Tempter;
@@ -21,7 +21,7 @@ use crate::healing::{Placement, Scene, Trial, Work};
 use crate::language::Language;
 use crate::pigment::{Paint, Shelf};
 use crate::say;
-use crate::search::{Grid, Tried};
+use crate::search::Tried;
 
 /// Share of the old work that lightening leaves (representative: after several sessions by somebody licensed).
 const LIGHTENED: f64 = 0.1;
@@ -121,17 +121,16 @@ pub(super) fn attempt(
     }
     let shelf = &course.shelf;
     let scene = setting.scene(shelf);
-    let grid = grid_of(shelf, &drill.limits);
-    let ranking = ranked(&setting, &scene, &grid);
+    let ranking = ranked(shelf, &setting, &drill.limits, (&setting.existing, &scene));
     let best_error = sensible_best(shelf, &ranking)?.error;
-    let verdict = verdict(course, drill, &setting, &ranking, &grid)?;
+    let verdict = verdict(course, drill, &setting, &ranking)?;
     if draw.round < SOUGHT_ROUNDS && verdict.kind() != draw.sought(drill) {
         return Err(Discard::OneSided);
     }
     let colours = colours_among(drill);
     let tempter = Tempter::new(shelf, &setting, &drill.limits, &ranking);
     let wording = draw.wording_of_mixes(drill);
-    let shown = Shown::of(&drill.limits, wording);
+    let shown = Shown::of(&drill.limits, wording).or_none();
     let place = draw.place(drill, colours, shown);
     let wrong = match &verdict {
         Verdict::Colour => {
@@ -146,7 +145,7 @@ pub(super) fn attempt(
             let best = Temptation { place: 0, misconception: colour_always.to_owned() };
             let acceptable = |place: usize| place != 0 && !shelf.is_at_odds(&ranking[place].mix);
             // As many bottles alone as if one of the mixes were right: a mix that stands alone would tell that it is.
-            let of_kind = matches!(shown, Shown::Mixes(_)).then(|| place.of_kind());
+            let of_kind = matches!(shown, Shown::MixesOrNone(_)).then(|| place.of_kind());
             let fit = if draw.number < APART_DRAWS { Fit::Apart(of_kind) } else { Fit::Any };
             let others = (colours - 1, wording);
             let others = temptations(course, drill, &tempter, &mut draw, others, acceptable, &fit)?;
@@ -232,7 +231,6 @@ fn verdict<'c>(
     drill: &Drill,
     setting: &Setting,
     ranking: &[Tried],
-    grid: &Grid,
 ) -> Result<Verdict<'c>, Discard> {
     if let Some(caution) = setting.client.cautions().find_map(|id| course.caution(id)) {
         return Ok(Verdict::Refrain(caution));
@@ -246,9 +244,9 @@ fn verdict<'c>(
         return Err(Discard::Arguable);
     }
     let client = setting.client;
-    let scene =
-        Scene::new(&course.shelf, &client.skin, client.site, &lightened(&setting.existing), setting.months);
-    let ranking = ranked(setting, &scene, grid);
+    let existing = lightened(&setting.existing);
+    let scene = Scene::new(&course.shelf, &client.skin, client.site, &existing, setting.months);
+    let ranking = ranked(&course.shelf, setting, &drill.limits, (&existing, &scene));
     let afterwards = ranking[0].error;
     if afterwards <= setting.goal.tolerance {
         Ok(Verdict::Lighten { afterwards, ranking })

@@ -4,14 +4,14 @@
 //! thinking would mix.
 
 use super::draw::Setting;
-use crate::Cores;
+use super::kept::{View, healed};
 use crate::colour::{JUST_VISIBLE, Lab, difference};
 use crate::course::Limits;
 use crate::course::Rule;
-use crate::healing::{HEALED_MONTHS, Placement, Scene, Work};
-use crate::pigment::{Modifier, Paint, Shelf};
-use crate::search::{Tried, healed_colours};
-use crate::skin::{Redness, Site, Skin, Undertone};
+use crate::healing::{HEALED_MONTHS, Scene, Work};
+use crate::pigment::{Mix, Modifier, Paint, Shelf};
+use crate::search::Tried;
+use crate::skin::{Redness, Skin, Undertone};
 use std::cell::OnceCell;
 
 /// Most mixes that one way of thinking is taken to come to.
@@ -140,12 +140,9 @@ impl<'a, 'c> Tempter<'a, 'c> {
 
     /// The mixes nearest the goal if the skin, the old work or the time were these.
     fn best_in(&self, skin: &Skin, existing: &[Work], months: f64) -> Vec<usize> {
-        let site: Site = self.setting.client.site;
-        let placement: &Placement = &self.setting.placement;
-        let scene = Scene::new(self.shelf, skin, site, existing, months);
-        let trial = scene.trial(placement);
-        let paints: Vec<&Paint> = self.ranked.iter().map(|tried| &tried.paint).collect();
-        let healed = healed_colours(&trial, &paints, self.setting.light, Cores::One);
+        let mixes: Vec<(&Mix, &Paint)> = self.ranked.iter().map(|tried| (&tried.mix, &tried.paint)).collect();
+        let view = View { skin, existing, months };
+        let healed = healed(self.shelf, self.setting, (self.limits, &mixes), &view, None);
         let errors: Vec<f64> = healed.into_iter().map(|lab| self.setting.error(lab)).collect();
         // Somebody who thinks so takes whatever reaches the goal for right.
         self.within(self.setting.goal.tolerance, |i| errors[i])

@@ -145,24 +145,49 @@ impl<'a, const N: usize> Scene<'a, N> {
 impl<const N: usize> Trial<'_, '_, N> {
     /// Reflectance with this paint placed here. A coverage or load of 0 gives exactly what is there without it.
     pub fn with(&self, paint: &Paint) -> Spectrum {
+        self.with_load(paint, self.placement.load)
+    }
+
+    /// The same with another load: it lies where it would.
+    pub fn with_load(&self, paint: &Paint, load: f64) -> Spectrum {
+        let scene = self.scene;
+        let placement = Placement { load, ..self.placement };
+        let work = Work { paint: paint.clone(), placement, months: scene.months };
+        self.seen(&deposits_of(scene.shelf, &work, scene.canvas.epidermis_mm, &scene.wear))
+    }
+
+    /// The same at each of these coverages instead of the place's own.
+    pub fn at_coverages<const C: usize>(&self, paint: &Paint, coverages: &[f64; C]) -> [Spectrum; C] {
         let scene = self.scene;
         let work = Work { paint: paint.clone(), placement: self.placement, months: scene.months };
-        self.seen(&deposits_of(scene.shelf, &work, scene.canvas.epidermis_mm, &scene.wear))
+        let new = deposits_of(scene.shelf, &work, scene.canvas.epidermis_mm, &scene.wear);
+        if new.is_empty() {
+            return [self.beside(&[], 0.0); C];
+        }
+        let covered = self.covered(&new);
+        coverages.map(|coverage| self.beside(&covered, coverage))
     }
 
     /// Reflectance with these deposits.
     pub(super) fn seen(&self, new: &[Deposit]) -> Spectrum {
-        let scene = self.scene;
         let coverage = if new.is_empty() { 0.0 } else { self.placement.coverage };
-        let mut covered = Vec::new();
-        if coverage > 0.0 {
-            let mut strata = Strata::with(&scene.canvas, &scene.deposits, new, &self.kept);
-            let works = scene.regions.iter().zip(&self.around);
-            let sights: Vec<_> = works.map(|((_, own), around)| strata.with_new(own, around)).collect();
-            covered = strata.solve(&scene.canvas, |group| self.kept.known(group), &sights, None);
-        }
-        let mut parts = Vec::with_capacity(2 * scene.regions.len());
-        for (place, (share, _)) in scene.regions.iter().enumerate() {
+        let covered = if coverage > 0.0 { self.covered(new) } else { Vec::new() };
+        self.beside(&covered, coverage)
+    }
+
+    /// Reflectance of each region where these deposits are.
+    fn covered(&self, new: &[Deposit]) -> Vec<Spectrum> {
+        let scene = self.scene;
+        let mut strata = Strata::with(&scene.canvas, &scene.deposits, new, &self.kept);
+        let works = scene.regions.iter().zip(&self.around);
+        let sights: Vec<_> = works.map(|((_, own), around)| strata.with_new(own, around)).collect();
+        strata.solve(&scene.canvas, |group| self.kept.known(group), &sights, None)
+    }
+
+    /// Reflectance of regions that are covered like this, to this share.
+    fn beside(&self, covered: &[Spectrum], coverage: f64) -> Spectrum {
+        let mut parts = Vec::with_capacity(2 * self.scene.regions.len());
+        for (place, (share, _)) in self.scene.regions.iter().enumerate() {
             parts.push((share * (1.0 - coverage), self.existing[place]));
             parts.extend(covered.get(place).map(|covered| (share * coverage, *covered)));
         }

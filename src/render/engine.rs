@@ -5,33 +5,27 @@
 
 use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD;
-use flate2::Compression;
-use flate2::write::GzEncoder;
 use serde::Serialize;
-use std::io::Write as _;
 use std::sync::LazyLock;
 
 /// The bench's engine, built by `site/engine/rebuild`.
-const ENGINE: &[u8] = include_bytes!("../../site/engine/engine.wasm");
+const ENGINE: &[u8] = include_bytes!("../../site/engine/engine.wasm.gz");
 /// What practice runs on, built by the same.
-const PRACTICE: &[u8] = include_bytes!("../../site/engine/practice.wasm");
+const PRACTICE: &[u8] = include_bytes!("../../site/engine/practice.wasm.gz");
 
 /// A script that leaves the engine, compressed and in base64, in `healedhueEngine`.
 pub(super) fn engine_script() -> &'static [u8] {
-    static SCRIPT: LazyLock<Vec<u8>> = LazyLock::new(|| packed(ENGINE));
+    static SCRIPT: LazyLock<Vec<u8>> = LazyLock::new(|| in_script(ENGINE));
     &SCRIPT
 }
 
 /// The same for what makes, proves and marks exercises.
 pub(super) fn practice_script() -> &'static [u8] {
-    static SCRIPT: LazyLock<Vec<u8>> = LazyLock::new(|| packed(PRACTICE));
+    static SCRIPT: LazyLock<Vec<u8>> = LazyLock::new(|| in_script(PRACTICE));
     &SCRIPT
 }
 
-fn packed(module: &[u8]) -> Vec<u8> {
-    let mut gzip = GzEncoder::new(Vec::new(), Compression::best());
-    // Writing into memory cannot fail; a script without an engine makes the page say that there is none.
-    let packed = gzip.write_all(module).and_then(|()| gzip.finish()).unwrap_or_default();
+fn in_script(packed: &[u8]) -> Vec<u8> {
     format!("\"use strict\";\nglobalThis.healedhueEngine = \"{}\";\n", STANDARD.encode(packed)).into_bytes()
 }
 

@@ -17,7 +17,7 @@ pub use found::{Found, Miss, NearTie};
 pub(crate) use grid::with_additions;
 pub use grid::{BOTTLES, DROPS, Grid, MOST_MIXES, Palette};
 pub use nearest::Nearest;
-pub use rank::{Tried, healed_colours, rank};
+pub use rank::{Tried, healed_colours, rank, rank_known};
 
 use crate::Cores;
 use crate::colour::{BLUE_YELLOW, GREEN_RED, LIGHTNESS, Lab, Light};

@@ -38,7 +38,12 @@ pub fn rank<const N: usize>(
     cores: Cores,
 ) -> Vec<Tried> {
     let paints: Vec<&Paint> = grid.mixes().iter().map(|(_, paint)| paint).collect();
-    ranked(grid, healed_colours(trial, &paints, light, cores).into_iter().enumerate(), goal)
+    rank_known(grid, healed_colours(trial, &paints, light, cores), goal)
+}
+
+/// The same of a grid whose mixes are known to heal to these colours, in their order.
+pub fn rank_known(grid: &Grid, healed: Vec<Lab>, goal: Lab) -> Vec<Tried> {
+    ranked(grid, healed.into_iter().enumerate(), goal)
 }
 
 /// The same of mixes by their places in the grid, when the colours that they heal to are known.

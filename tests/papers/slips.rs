@@ -111,15 +111,18 @@ fn who_has_not_handed_in_is_named() {
         output(command.current_dir(sitting.folder.path()).args(["--course", env!("CARGO_MANIFEST_DIR")]))
     };
     let told = mark(&[0, 1], &["--keys", "sitting"]);
-    assert!(told.ends_with("\nNo slip marked\n  Perrin Ash; Aldra Moor\n2 marked, 0 refused\n"), "{told}");
+    assert!(
+        told.ends_with("\nNothing handed in by\n  Perrin Ash; Aldra Moor\n2 marked, 0 refused\n"),
+        "{told}"
+    );
     let json = mark(&[0, 1], &["--keys", "sitting", "--json"]);
     let json: Value = serde_json::from_str(&json).unwrap();
     assert_eq!(json["missing"], serde_json::json!(["q3", "q4"]));
     mark(&[2], &["--keys", "sitting", "--book", "book.sqlite"]);
     let told = mark(&[0, 1], &["--register", "people.csv", "--book", "book.sqlite"]);
-    assert!(told.contains("No slip marked\n  Aldra Moor\n"), "{told}");
-    assert!(!mark(&[0, 3], &["--keys", "sitting", "--book", "book.sqlite"]).contains("No slip marked"));
-    assert!(!mark(&[0, 1], &[]).contains("No slip marked"), "without a register nobody is known");
+    assert!(told.contains("Nothing handed in by\n  Aldra Moor\n"), "{told}");
+    assert!(!mark(&[0, 3], &["--keys", "sitting", "--book", "book.sqlite"]).contains("Nothing handed in by"));
+    assert!(!mark(&[0, 1], &[]).contains("Nothing handed in by"), "without a register nobody is known");
 }
 
 #[test]

@@ -199,6 +199,9 @@ pub(super) fn flags(classical: &Classical, options: &[OptionRow], rasch: &ItemMe
     flags
 }
 
+/// By how much the choosers of a wrong option must do better elsewhere than the key's (representative): less says nothing.
+pub const BETTER_LEAST: f64 = 0.02;
+
 /// Share of right answers by choosing blindly among the options shown; `None` where there is not one key.
 fn guessing(classical: &Classical, options: &[OptionRow]) -> Option<f64> {
     let shown: usize = options.iter().map(|option| option.offered).sum();
@@ -214,7 +217,7 @@ fn option_flags(options: &[OptionRow]) -> Vec<Flag> {
     for option in options.iter().filter(|option| !option.key) {
         if let (Some(mean_rest), Some(key_rest)) = (option.mean_rest, key_rest)
             && option.chosen >= FEWEST_CHOOSERS
-            && mean_rest > key_rest
+            && mean_rest >= key_rest + BETTER_LEAST
         {
             flags.push(Flag::DrawsBetter { option: option.label.clone(), mean_rest, key_rest });
         }

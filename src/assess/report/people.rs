@@ -6,7 +6,7 @@ use super::items::SheetMeasure;
 use super::misconceptions::{Beliefs, MisconceptionEntry, Reread, of_person};
 use super::papers::{SectionCredit, percent_of, section_credits, title_of};
 use super::words;
-use crate::assess::cohort::{self, Interval, SkillAnswer, SkillMean};
+use crate::assess::cohort::{self, SkillAnswer, SkillMean};
 use crate::assess::standard::{Decision, decide};
 use crate::course::Course;
 use rayon::prelude::*;
@@ -153,8 +153,14 @@ fn weakest_first(one: &SkillMean, other: &SkillMean) -> std::cmp::Ordering {
         .then_with(|| one.skill.cmp(&other.skill))
 }
 
-fn standing(interval: Interval, cohort: f64) -> Standing {
-    if interval.high < cohort {
+/// Answers from which on somebody is compared with the group (representative): one wrong answer alone says nothing of a person.
+const FEWEST_COMPARED: usize = 4;
+
+fn standing(mean: &SkillMean, cohort: f64) -> Standing {
+    let interval = mean.interval;
+    if mean.answers < FEWEST_COMPARED {
+        Standing::Level
+    } else if interval.high < cohort {
         Standing::Below
     } else if interval.low > cohort {
         Standing::Above
@@ -175,7 +181,7 @@ pub(super) fn skills(checked: &Checked, course: &Course) -> Vec<SkillEntry> {
         let (all, below) = people.entry(&mean.skill).or_default();
         *all += 1;
         let cohort = means.get(mean.skill.as_str()).copied().unwrap_or_default();
-        *below += usize::from(standing(mean.interval, cohort) == Standing::Below);
+        *below += usize::from(standing(mean, cohort) == Standing::Below);
     }
     let mut skills: Vec<SkillEntry> = table
         .cohort
@@ -246,7 +252,7 @@ impl Making<'_, '_> {
             .into_iter()
             .map(|mean| {
                 let &(name, cohort) = self.skills.get(mean.skill.as_str()).unwrap_or(&("", 0.0));
-                let standing = (!self.alone).then(|| standing(mean.interval, cohort));
+                let standing = (!self.alone).then(|| standing(&mean, cohort));
                 PersonSkill { name: name.to_owned(), mean, cohort, standing }
             })
             .collect();

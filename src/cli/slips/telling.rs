@@ -47,7 +47,7 @@ pub(in crate::cli) fn tell_refused(path: &Path, why: &str, json: bool) -> Refuse
 /// Names those of whom no slip was marked.
 pub(in crate::cli) fn no_slip_of<'n>(painter: Painter, names: impl Iterator<Item = &'n str>) -> String {
     let names = names.collect::<Vec<_>>().join("; ");
-    painter.strong("No slip marked") + "\n" + &wrapped(&visible(&names), 2) + "\n"
+    painter.strong("Nothing handed in by") + "\n" + &wrapped(&visible(&names), 2) + "\n"
 }
 
 /// Names what was passed over, a line each; of very many the first, and how many more there are.
