@@ -224,6 +224,18 @@ exercise-remedy-refer = Weiterverweisen: { $caution }. { $say } Wer zu fragen is
 exercise-remedy-refrain-needless = Nichts in den Angaben zur Gesundheit verlangt das. Es schadet nicht, aber die Person geht ohne die Hilfe, die möglich wäre.
 exercise-remedy-unsafe = Nicht sicher, wozu es auch abheilen würde: { $caution }. { $say } Wer zu fragen ist: { $who }.
 
+## Was bewiesen wurde
+
+exercise-proof-seen = Das Rechenwerk hat jede Antwort berechnet. Die nächste falsche liegt ΔE00 { $margin } entfernt; was wirklich zu sehen ist, bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge der richtigen am nächsten.
+exercise-proof-best = Von { $searched } durchprobierten Mischungen kommt keine dem Ziel näher als ΔE00 { $error }. Die beste bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge vor den falschen Antworten.
+exercise-proof-margin = Von { $searched } durchprobierten Mischungen kommt keine dem Ziel näher als ΔE00 { $error }. Die nächste falsche Antwort ist um { $margin } schlechter. Die beste bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge vor den falschen Antworten.
+exercise-proof-lighten = Über der Arbeit, wie sie ist, kommt von { $searched } durchprobierten Mischungen keine dem Ziel näher als ΔE00 { $before }; über der aufgehellten kommt ihm die beste bis auf { $error } nahe. Erst aufzuhellen bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge richtig.
+exercise-proof-next = { $over ->
+    [lightened] Danach kommen über der aufgehellten Arbeit (ΔE00): { $next }.
+   *[same] Danach kommen (ΔE00): { $next }.
+ }
+exercise-proof-next-one = { $label } ({ $error })
+
 ## Haut lesen
 
 exercise-skin-ask = Dies ist die bloße Haut von { $client }. Welche Deutung von Unterton und Rötung passt am besten dazu?
@@ -503,11 +515,6 @@ question-skin-now = { $site ->
  }: { $name }
 question-as-now = { $name }, so wie es jetzt ist
 question-rule = { $colourant }, { $place }: { $rule }
-question-proof-next = Danach kommen (ΔE00): { $next }.
-question-proof-next-one = { $label } ({ $error })
-question-proof-seen = Das Rechenwerk hat jede Antwort berechnet. Die nächste falsche liegt ΔE00 { $margin } entfernt; was wirklich zu sehen ist, bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge der richtigen am nächsten.
-question-proof-best = Von { $searched } durchprobierten Mischungen kommt keine dem Ziel näher als ΔE00 { $error }. Die beste bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge vor den falschen Antworten.
-question-proof-margin = Von { $searched } durchprobierten Mischungen kommt keine dem Ziel näher als ΔE00 { $error }. Die nächste falsche Antwort ist um { $margin } schlechter. Die beste bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge vor den falschen Antworten.
 
 ## Texte des Kurses
 
@@ -1352,9 +1359,7 @@ practice-belief-more = Mehr zu diesem Irrtum
 practice-reread = Zum Nachlesen: { $lesson }
 practice-worth = Alle Antworten, und warum
 practice-credit = Wertung { $share }
-practice-proof-colours = Wie das bewiesen wurde: Das Rechenwerk hat jede Möglichkeit berechnet. Die nächste falsche liegt ΔE00 { $margin } entfernt; was wirklich zu sehen ist, bleibt der richtigen am nächsten, in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Beladung.
-practice-proof-mixes = Wie das bewiesen wurde: Von { $searched } geprüften Mischungen kommt keine dem Ziel näher als ΔE00 { $error }. Die beste bleibt die beste in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Beladung.
-practice-proof-mixes-margin = Wie das bewiesen wurde: Von { $searched } geprüften Mischungen kommt keine dem Ziel näher als ΔE00 { $error }. Die nächste falsche Möglichkeit ist um { $margin } schlechter. Die beste bleibt die beste in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Beladung.
+practice-proved = Wie das bewiesen wurde: { $proof }
 practice-source = Quelle: { $source }. Aufgabe { $drill } { $number }.
 practice-now-little = { $name }: jetzt ein wenig bekannt, { $share } (vor dieser Antwort { $before }).
 practice-now-part = { $name }: jetzt zum Teil bekannt, { $share } (vor dieser Antwort { $before }).

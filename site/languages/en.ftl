@@ -210,6 +210,18 @@ exercise-remedy-refer = Refer: { LOWER($caution) }. { $say } Who to ask: { $who 
 exercise-remedy-refrain-needless = Nothing in the answers on health calls for it. No harm is done, but the client goes away without help that could be given.
 exercise-remedy-unsafe = Unsafe, whatever it would heal to: { LOWER($caution) }. { $say } Who to ask: { $who }.
 
+## What was proved
+
+exercise-proof-seen = The engine computed every option. The nearest wrong one is ΔE00 { $margin } away; what is really seen stays nearest to the right one in { $held } of { $worlds } trials with skin, depth and load varied.
+exercise-proof-best = Of { $searched } mixes tried, none comes nearer to the goal than ΔE00 { $error }. The best stays ahead of the wrong answers in { $held } of { $worlds } trials with skin, depth and load varied.
+exercise-proof-margin = Of { $searched } mixes tried, none comes nearer to the goal than ΔE00 { $error }. The nearest wrong option is worse by { $margin }. The best stays ahead of the wrong answers in { $held } of { $worlds } trials with skin, depth and load varied.
+exercise-proof-lighten = Of { $searched } mixes tried over the work as it is, none comes nearer to the goal than ΔE00 { $before }; over the lightened work the best comes within { $error }. To lighten first stays right in { $held } of { $worlds } trials with skin, depth and load varied.
+exercise-proof-next = { $over ->
+    [lightened] Next best over the lightened work (ΔE00): { $next }.
+   *[same] Next best (ΔE00): { $next }.
+ }
+exercise-proof-next-one = { $label } ({ $error })
+
 ## Reading skin
 
 exercise-skin-ask = This is { $client }’s bare skin. Which reading of undertone and redness fits it best?
@@ -489,11 +501,6 @@ question-skin-now = { $name }’s { $site ->
  } now
 question-as-now = { $name }, as it is now
 question-rule = { $colourant } in { $place }: { $rule }
-question-proof-next = Next best (ΔE00): { $next }.
-question-proof-next-one = { $label } ({ $error })
-question-proof-seen = The engine computed every option. The nearest wrong one is ΔE00 { $margin } away; what is really seen stays nearest to the right one in { $held } of { $worlds } trials with skin, depth and load varied.
-question-proof-best = Of { $searched } mixes tried, none comes nearer to the goal than ΔE00 { $error }. The best stays ahead of the wrong answers in { $held } of { $worlds } trials with skin, depth and load varied.
-question-proof-margin = Of { $searched } mixes tried, none comes nearer to the goal than ΔE00 { $error }. The nearest wrong option is worse by { $margin }. The best stays ahead of the wrong answers in { $held } of { $worlds } trials with skin, depth and load varied.
 
 ## Texts of the course
 
@@ -1338,9 +1345,7 @@ practice-belief-more = More about this misconception
 practice-reread = To reread: { $lesson }
 practice-worth = All answers, and why
 practice-credit = credit { $share }
-practice-proof-colours = How this was proved: the engine computed every option. The nearest wrong one is ΔE00 { $margin } away; what is really seen stays nearest to the right one in { $held } of { $worlds } trials with skin, depth and load varied.
-practice-proof-mixes = How this was proved: of { $searched } mixes tried, none comes nearer to the goal than ΔE00 { $error }. The best stays ahead of the wrong answers in { $held } of { $worlds } trials with skin, depth and load varied.
-practice-proof-mixes-margin = How this was proved: of { $searched } mixes tried, none comes nearer to the goal than ΔE00 { $error }. The nearest wrong option is worse by { $margin }. The best stays ahead of the wrong answers in { $held } of { $worlds } trials with skin, depth and load varied.
+practice-proved = How this was proved: { $proof }
 practice-source = Source: { $source }. Exercise { $drill } { $number }.
 practice-now-little = { $name }: now known a little, { $share } (before this answer { $before }).
 practice-now-part = { $name }: now known in part, { $share } (before this answer { $before }).

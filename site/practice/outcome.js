@@ -62,14 +62,6 @@ function beliefOf({ id, belief, truth }) {
   return made("dl", "belief", part(message("practice-belief"), made("q", "", belief)), part(message("practice-truth"), `${truth} `, link));
 }
 
-const COLOUR_FAMILIES = ["foresight", "hindsight", "light", "skin"];
-
-function proofInWords(family, { searched, best_error, margin, held, worlds }) {
-  if (COLOUR_FAMILIES.includes(family)) return message("practice-proof-colours", { margin: fixed(margin ?? 0, 1), held, worlds });
-  const values = { searched, error: fixed(best_error, 1), held, worlds };
-  return margin === null ? message("practice-proof-mixes", values) : message("practice-proof-mixes-margin", { ...values, margin: fixed(margin, 1) });
-}
-
 // Steps have their number; options the letter that the question gave them; mixes and numbers neither.
 function markOf(kind, place) {
   if (kind === "order") return [made("b", "", String(place + 1)), " "];
@@ -84,7 +76,7 @@ function worthOf(view, told) {
     list.append(made("li", "", head, made("p", "", why)));
   });
   const rest = [];
-  if (told.proof) rest.push(made("p", "small", proofInWords(view.family, told.proof)));
+  if (told.proof) rest.push(made("p", "small", message("practice-proved", { proof: told.proof })));
   rest.push(made("p", "small", message("practice-source", { source: told.source, drill: view.drill, number: view.number })));
   return made("details", "", made("summary", "", message("practice-worth")), list, ...rest);
 }

@@ -103,6 +103,7 @@ impl<'c> Contest<'c> {
         Proof {
             searched: self.ranking.len(),
             best_error,
+            as_it_is: None,
             margin: Some(marking::least_excess(tempting, best_error)),
             worlds: self.worlds,
             held: self.held,

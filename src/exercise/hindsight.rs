@@ -191,6 +191,7 @@ pub(super) fn attempt(
     let proof = Proof {
         searched: causes.len(),
         best_error: 0.0,
+        as_it_is: None,
         margin: Some(prediction.margin()),
         worlds,
         held,

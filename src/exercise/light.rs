@@ -61,6 +61,7 @@ pub(super) fn attempt<'c>(
     let proof = Proof {
         searched: prediction.options.len(),
         best_error: 0.0,
+        as_it_is: None,
         margin: Some(prediction.margin()),
         worlds,
         held,

@@ -28,6 +28,7 @@ mod pools;
 mod prediction;
 #[cfg(feature = "program")]
 mod proofs;
+mod proved;
 mod refused;
 mod remedy;
 mod rules;
@@ -234,8 +235,10 @@ pub struct Mark {
 pub struct Proof {
     /// Mixes searched.
     pub searched: usize,
-    /// ΔE00 between the key's healed colour and the goal.
+    /// ΔE00 between the key's healed colour and the goal; over the lightened work where it is to be lightened first.
     pub best_error: f64,
+    /// Where old work is to be lightened first: ΔE00 from the goal that the best mix comes to over the work as it is.
+    pub as_it_is: Option<f64>,
     /// ΔE00 by which the nearest wrong colour is worse; `None` where no colour is right.
     pub margin: Option<f64>,
     /// Worlds tried.

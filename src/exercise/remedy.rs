@@ -204,6 +204,7 @@ pub(super) fn attempt(
     let proof = trials.map(|(worlds, held)| Proof {
         searched: ranking.len(),
         best_error: judge.best_error,
+        as_it_is: matches!(verdict, Verdict::Lighten { .. }).then_some(best_error),
         margin: Some(marking::least_excess(&options, judge.best_error)),
         worlds,
         held,

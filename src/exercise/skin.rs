@@ -103,6 +103,7 @@ fn reading(
     let proof = Proof {
         searched: Undertone::ALL.len() * Redness::ALL.len(),
         best_error: 0.0,
+        as_it_is: None,
         margin: Some(prediction.margin()),
         worlds,
         held,

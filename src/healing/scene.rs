@@ -150,22 +150,25 @@ impl<const N: usize> Trial<'_, '_, N> {
 
     /// The same with another load: it lies where it would.
     pub fn with_load(&self, paint: &Paint, load: f64) -> Spectrum {
-        let scene = self.scene;
-        let placement = Placement { load, ..self.placement };
-        let work = Work { paint: paint.clone(), placement, months: scene.months };
-        self.seen(&deposits_of(scene.shelf, &work, scene.canvas.epidermis_mm, &scene.wear))
+        self.seen(&self.deposits(paint, load))
     }
 
     /// The same at each of these coverages instead of the place's own.
     pub fn at_coverages<const C: usize>(&self, paint: &Paint, coverages: &[f64; C]) -> [Spectrum; C] {
-        let scene = self.scene;
-        let work = Work { paint: paint.clone(), placement: self.placement, months: scene.months };
-        let new = deposits_of(scene.shelf, &work, scene.canvas.epidermis_mm, &scene.wear);
+        let new = self.deposits(paint, self.placement.load);
         if new.is_empty() {
             return [self.beside(&[], 0.0); C];
         }
         let covered = self.covered(&new);
         coverages.map(|coverage| self.beside(&covered, coverage))
+    }
+
+    /// What this paint leaves in the skin at a load.
+    fn deposits(&self, paint: &Paint, load: f64) -> Vec<Deposit> {
+        let scene = self.scene;
+        let placement = Placement { load, ..self.placement };
+        let work = Work { paint: paint.clone(), placement, months: scene.months };
+        deposits_of(scene.shelf, &work, scene.canvas.epidermis_mm, &scene.wear)
     }
 
     /// Reflectance with these deposits.

@@ -29,7 +29,16 @@ impl Reading {
 impl Tone {
     /// The tone's word in a language.
     pub fn said(self, language: &Language) -> String {
-        let id = match self {
+        language.say(self.message(), &[])
+    }
+
+    /// How claims and programs know it, such as `blue-grey`.
+    pub fn id(self) -> &'static str {
+        self.message().trim_start_matches("reading-tone-")
+    }
+
+    fn message(self) -> &'static str {
+        match self {
             Tone::Skin => "reading-tone-skin",
             Tone::BlackBlue => "reading-tone-black-blue",
             Tone::BlueGrey => "reading-tone-blue-grey",
@@ -56,8 +65,7 @@ impl Tone {
             Tone::GreyishBrown => "reading-tone-greyish-brown",
             Tone::YellowishBrown => "reading-tone-yellowish-brown",
             Tone::Beige => "reading-tone-beige",
-        };
-        language.say(id, &[])
+        }
     }
 }
 

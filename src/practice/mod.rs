@@ -21,7 +21,7 @@ pub use question::{
     BottleOffered, CaseView, FormView, GoalView, OldWorkView, OptionView, QuestionView, SwatchView,
 };
 pub use standing::{BeliefView, LessonCount, Overview, Planned, SkillChangeView, SkillView, SummaryView};
-pub use told::{Answered, LaterView, LessonView, MisconceptionView, ProofView, SkillNow, Told, WorthView};
+pub use told::{Answered, LaterView, LessonView, MisconceptionView, SkillNow, Told, WorthView};
 
 use crate::assess::knowledge::{Parameters, Progress, Seconds, Unused};
 use crate::assess::session::{Session, minutes_of};

@@ -35,8 +35,8 @@ pub struct Told<'a> {
     /// What every answer there was to choose from is worth, in the order shown; of drops and numbers, the best and those that
     /// misconceptions lead to; of an order, the steps in their right order.
     pub worth: Vec<WorthView>,
-    /// What was proved.
-    pub proof: Option<ProofView>,
+    /// What was proved, in words.
+    pub proof: Option<String>,
     /// Where the answer comes from.
     pub source: String,
     /// How well the skill is known now.
@@ -110,17 +110,6 @@ pub struct WorthView {
     pub why: String,
 }
 
-/// The figures of a proof.
-#[derive(Debug, Clone, Serialize)]
-#[allow(missing_docs)] // See `crate::exercise::Proof`.
-pub struct ProofView {
-    pub searched: usize,
-    pub best_error: f64,
-    pub margin: Option<f64>,
-    pub worlds: u32,
-    pub held: u32,
-}
-
 /// A skill after an answer.
 #[derive(Debug, Clone, Serialize)]
 pub struct SkillNow<'a> {
@@ -170,13 +159,7 @@ impl<'a> Told<'a> {
             }),
             lesson: lesson.map(|(_, lesson)| LessonView { id: &lesson.id, title: &lesson.page.title }),
             worth: worth(&course.language, &exercise.form),
-            proof: exercise.proof.as_ref().map(|proof| ProofView {
-                searched: proof.searched,
-                best_error: proof.best_error,
-                margin: proof.margin,
-                worlds: proof.worlds,
-                held: proof.held,
-            }),
+            proof: exercise.proof.as_ref().map(|proof| proof.said(&course.language, exercise.family)),
             source: exercise.source.clone(),
             skill: SkillNow {
                 id: &exercise.skill,

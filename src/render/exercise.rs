@@ -10,7 +10,7 @@ use super::plan::{self, href_to, text_path};
 use super::swatch::Swatch;
 use crate::colour::Light;
 use crate::course::{Client, Course, Family};
-use crate::exercise::{Action, Case, Choice, Exercise, Form, Proof};
+use crate::exercise::{Action, Case, Choice, Exercise, Form};
 use crate::healing::{Appearance, Placement, Reading, Scene};
 use crate::language::Language;
 use crate::say;
@@ -218,7 +218,7 @@ impl ExerciseView {
             proof: exercise
                 .proof
                 .as_ref()
-                .map(|proof| proof_in_words(&course.language, exercise.family, proof)),
+                .map(|proof| proof.said(&course.language, exercise.family)),
             source: exercise.source.clone(),
             bench: None,
         }
@@ -419,56 +419,5 @@ pub(super) fn option_view(
         misconception,
         reread,
         rules,
-    }
-}
-
-/// Runners-up that are told of a proof.
-const TOLD: usize = 2;
-
-/// What was proved, and what came next.
-fn proof_in_words(language: &Language, family: Family, proof: &Proof) -> String {
-    let next: Vec<String> = proof
-        .runners_up
-        .iter()
-        .take(TOLD)
-        .map(|next| {
-            let error = language.fixed(next.error, 1);
-            say!(language, "question-proof-next-one", label = &next.label, error = error)
-        })
-        .collect();
-    let proved = proved_in_words(language, family, proof);
-    if next.is_empty() {
-        return proved;
-    }
-    let next = say!(language, "question-proof-next", next = next.join("; "));
-    format!("{proved} {next}")
-}
-
-fn proved_in_words(language: &Language, family: Family, proof: &Proof) -> String {
-    let (held, worlds) = (proof.held, proof.worlds);
-    let margin = proof.margin.map(|margin| language.fixed(margin, 1));
-    if matches!(family, Family::Foresight | Family::Hindsight | Family::Light | Family::Skin) {
-        let margin = margin.unwrap_or_default();
-        return say!(language, "question-proof-seen", margin = margin, held = held, worlds = worlds);
-    }
-    let (searched, error) = (proof.searched, language.fixed(proof.best_error, 1));
-    match margin {
-        Some(margin) => say!(
-            language,
-            "question-proof-margin",
-            searched = searched,
-            error = error,
-            margin = margin,
-            held = held,
-            worlds = worlds
-        ),
-        None => say!(
-            language,
-            "question-proof-best",
-            searched = searched,
-            error = error,
-            held = held,
-            worlds = worlds
-        ),
     }
 }

@@ -3,7 +3,7 @@
 use super::fixture::Fixture;
 use healedhue::colour::{Light, difference};
 use healedhue::course::{Block, Course, Foreseen, Show, Technique, foresee_on};
-use healedhue::healing::{HEALED_MONTHS, Placement, retention};
+use healedhue::healing::{HEALED_MONTHS, Placement, Tone, retention};
 use healedhue::pigment::Mix;
 use healedhue::skin::ita_degrees;
 use insta::assert_snapshot;
@@ -209,9 +209,37 @@ fn claims_of_swatches_are_held_to() {
         "bare(\"ruvam\").L > 3",
         "bear(\"ruvan\").L > 3",
         "bare(\"ruvan\").L >",
+        "healed(\"ruvan\", \"umberly 6\").tone == \"neutral brown\"",
+        "\"gray\" != healed(\"ruvan\", \"umberly 6\").tone",
+        "healed(\"ruvan\", \"umberly 6\").tone in [\"neutral\", \"mauve\"]",
+        "healed(\"ruvan\", \"umberly 6\").words == \"dark\"",
     ];
     let all: Vec<String> = wrong.iter().map(|claim| with(claim)).collect();
     assert_snapshot!("wrong_claims", all.join("\n"));
+}
+
+/// What is read is said in the course's language; what is claimed holds in every one.
+#[test]
+fn claims_of_tones_hold_in_every_language() {
+    let call = "healed(\"ruvan\", \"umberly 6\").tone";
+    let seen = seen(&course_with(""), &[("umberly", 6)], HEALED_MONTHS, Light::D65, false).reading.tone;
+    for language in ["en", "de"] {
+        let fixture = |claim: &str| {
+            Fixture::minimal()
+                .replace("book.toml", "language = \"en-GB\"", &format!("language = \"{language}\""))
+                .replace(
+                    "lessons/first-steps/choosing.md",
+                    "caption: Two swatches\n",
+                    &format!("caption: Two swatches\nholds:\n  - {claim}\n"),
+                )
+        };
+        for (tone, word) in Tone::ALL {
+            let holds = fixture(&format!("'{call} == \"{}\"'", tone.id())).told_briefly();
+            assert_eq!(holds.is_empty(), tone == seen, "{word} in {language}: {holds}");
+            let other = fixture(&format!("'{call} != \"{}\"'", tone.id())).told_briefly();
+            assert_eq!(other.is_empty(), tone != seen, "{word} in {language}: {other}");
+        }
+    }
 }
 
 #[test]

@@ -5,7 +5,7 @@
 use crate::colour::{Lab, Light, difference};
 use crate::course::{Client, Goal, Show, Technique, bounds, foresee_on};
 use crate::figure::fixed;
-use crate::healing::{COVERAGE, DEPTH, HEALED_MONTHS, LOAD, MONTHS, Placement, THICKNESS, retention};
+use crate::healing::{COVERAGE, DEPTH, HEALED_MONTHS, LOAD, MONTHS, Placement, Reading, THICKNESS, retention};
 use crate::language::Language;
 use crate::pigment::{Colourant, Mix, Shelf};
 use crate::quantity::Quantity;
@@ -31,8 +31,19 @@ const PLACEMENT: [Quantity; 4] = [DEPTH, THICKNESS, LOAD, COVERAGE];
 /// Most decimals a number is shown with: a tenth is already finer than any eye.
 const MOST_DIGITS: u32 = 3;
 
+/// What an expression is for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Purpose {
+    /// To be read: tones and readings are words of the course's language.
+    Text,
+    /// To be compared: a tone is its id, the same in every language.
+    Claim,
+}
+
 /// What a call may refer to.
 pub(super) struct Known {
+    /// What the answer is for.
+    pub purpose: Purpose,
     /// What is said, is said in it.
     pub language: Language,
     /// Bottles and colourants.
@@ -83,10 +94,18 @@ impl From<CallProblem> for Error {
 #[derive(Debug)]
 struct Colour {
     lab: Lab,
-    /// Beside the client's skin, in words, and its tone; nothing where there is none.
-    reading: Option<(String, String)>,
+    /// What it is beside the client's skin; nothing where there is none.
+    reading: Option<Told>,
     /// ΔE00 within which it counts as reached; nothing unless it is a goal.
     tolerance: Option<f64>,
+}
+
+/// What work is beside the client's skin.
+#[derive(Debug)]
+struct Told {
+    /// Depth and tone in words; nothing in a claim, which would hold in one language only.
+    words: Option<String>,
+    tone: String,
 }
 
 impl Object for Colour {
@@ -99,8 +118,13 @@ impl Object for Colour {
             ("chroma", _) => Value::from(self.lab.chroma()),
             ("hue", _) => Value::from(self.lab.hue_degrees()),
             ("ita", _) => Value::from(ita_degrees(self.lab)),
-            ("words", Some((words, _))) => Value::from(words.as_str()),
-            ("tone", Some((_, tone))) => Value::from(tone.as_str()),
+            ("words", Some(Told { words: Some(words), .. })) => Value::from(words.as_str()),
+            ("words", Some(_)) => Value::from(Error::from(CallProblem::wrong(
+                "a claim compares no words: they are other ones in another language",
+                "compare `.tone`, such as `healed(\"tovi\").tone == \"warm\"`",
+                ".words",
+            ))),
+            ("tone", Some(told)) => Value::from(told.tone.as_str()),
             ("tolerance", _) if self.tolerance.is_some() => Value::from(self.tolerance),
             ("tolerance", _) => Value::from(Error::from(CallProblem::wrong(
                 format!("only a goal has {}", quoted(key)),
@@ -278,8 +302,15 @@ fn show(
 fn colour(client: &Client, known: &Known, show: &Show, with_work: bool) -> Result<Value, Error> {
     let seen = foresee_on(&known.shelf, client, show);
     Ok(Value::from_object(if with_work {
-        let said = (seen.reading.said(&known.language), seen.reading.tone.said(&known.language));
-        Colour { lab: seen.seen.lab, reading: Some(said), tolerance: None }
+        let Reading { tone, .. } = seen.reading;
+        let told = match known.purpose {
+            Purpose::Text => Told {
+                words: Some(seen.reading.said(&known.language)),
+                tone: tone.said(&known.language),
+            },
+            Purpose::Claim => Told { words: None, tone: tone.id().to_owned() },
+        };
+        Colour { lab: seen.seen.lab, reading: Some(told), tolerance: None }
     } else {
         Colour { lab: seen.bare.lab, reading: None, tolerance: None }
     }))

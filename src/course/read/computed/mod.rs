@@ -3,11 +3,12 @@
 //! Entry points: [`Computed::new`], once for a course; [`Computed::calls_of`], once for a page; [`Computed::holds`] for a claim in
 //! a block `foresee`. Steps: find the calls in the text (`spans`), evaluate each as an expression of minijinja with the engine's
 //! functions and nothing else (`engine`), write the answer as numbers are written everywhere. Numbers about a client or a bottle
-//! that are no call are warned of (`bare`).
+//! that are no call are warned of (`bare`). A claim may compare tones by their ids (`tones`).
 
 mod bare;
 mod engine;
 mod spans;
+mod tones;
 
 use super::Reader;
 use super::suggest::{listed, nearest, quoted};
@@ -15,7 +16,7 @@ use crate::course::shared::Shared;
 use crate::course::source::{At, Place, Source};
 use crate::figure::fixed;
 use crate::language::Language;
-use engine::{CallProblem, FUNCTIONS, Known, add_functions, is_colour};
+use engine::{CallProblem, FUNCTIONS, Known, Purpose, add_functions, is_colour};
 use minijinja::value::{Value, ValueKind};
 use minijinja::{Environment, Error, ErrorKind, UndefinedBehavior};
 use std::ops::Range;
@@ -27,7 +28,10 @@ const LONGEST: usize = 400;
 /// What the calls of a course may ask.
 #[derive(Debug)]
 pub(crate) struct Computed {
-    environment: Environment<'static>,
+    /// What text asks.
+    calls: Environment<'static>,
+    /// What claims ask.
+    claims: Environment<'static>,
     /// Numbers are written in it.
     language: Language,
     /// Names of clients and bottles.
@@ -50,16 +54,26 @@ impl Computed {
         let names = clients.iter().map(|client| client.name.clone());
         let bottles = shelf.bottles.iter().map(|bottle| bottle.name.clone());
         let names = names.chain(bottles).filter(|name| !name.is_empty()).collect();
-        let mut environment = Environment::empty();
-        environment.set_undefined_behavior(UndefinedBehavior::Strict);
-        let known = Known {
-            language: language.clone(),
-            shelf: shelf.clone(),
-            clients: clients.clone(),
-            goals: goals.clone(),
+        let answering = |purpose: Purpose| {
+            let mut environment = Environment::empty();
+            environment.set_undefined_behavior(UndefinedBehavior::Strict);
+            let known = Known {
+                purpose,
+                language: language.clone(),
+                shelf: shelf.clone(),
+                clients: clients.clone(),
+                goals: goals.clone(),
+            };
+            add_functions(&mut environment, &Arc::new(known));
+            environment
         };
-        add_functions(&mut environment, &Arc::new(known));
-        Computed { environment, language: language.clone(), names, shelf_is_broken: *shelf_is_broken }
+        Computed {
+            calls: answering(Purpose::Text),
+            claims: answering(Purpose::Claim),
+            language: language.clone(),
+            names,
+            shelf_is_broken: *shelf_is_broken,
+        }
     }
 
     /// Answers every call of a page, and warns of numbers that should have been calls.
@@ -107,7 +121,11 @@ impl Computed {
 
     /// Checks that a claim holds; one that does not is an error.
     pub fn holds(&self, claim: &At<String>, reader: &mut Reader) {
-        let Some(value) = self.value_of(&claim.value, &claim.place, reader) else { return };
+        if let Some(problem) = tones::wrong(&claim.value, &self.language) {
+            self.report(&problem.into(), &claim.value, &claim.place, reader);
+            return;
+        }
+        let Some(value) = self.value_of(&self.claims, &claim.value, &claim.place, reader) else { return };
         if value.kind() != ValueKind::Bool {
             reader
                 .error(&claim.place, format!("{} is no claim", quoted(&claim.value)))
@@ -121,11 +139,17 @@ impl Computed {
 
     /// The value of a call written at `place`.
     fn value(&self, place: &Place, reader: &mut Reader) -> Option<Value> {
-        self.value_of(&place.source.text[place.span.clone()], place, reader)
+        self.value_of(&self.calls, &place.source.text[place.span.clone()], place, reader)
     }
 
     /// The value of an expression. Places of its words are looked for from the beginning of `place` on.
-    fn value_of(&self, said: &str, place: &Place, reader: &mut Reader) -> Option<Value> {
+    fn value_of(
+        &self,
+        environment: &Environment<'_>,
+        said: &str,
+        place: &Place,
+        reader: &mut Reader,
+    ) -> Option<Value> {
         if said.is_empty() {
             reader.error(place, "a call that asks nothing").help(format!("ask {}", listed(FUNCTIONS)));
             return None;
@@ -134,7 +158,7 @@ impl Computed {
             reader.error(place, format!("a call of {} bytes; at most {LONGEST} are read", said.len()));
             return None;
         }
-        let evaluated = self.environment.compile_expression(said).and_then(|compiled| {
+        let evaluated = environment.compile_expression(said).and_then(|compiled| {
             let unknown = compiled
                 .undeclared_variables(false)
                 .into_iter()
