@@ -184,3 +184,19 @@ fn a_message_is_filled_in_and_a_missing_one_is_named() {
     assert_eq!(Language::of("de-AT").decimal(2.25, 1), "2,2");
     assert_eq!(Language::of("fr").decimal(2.25, 1), "2.2", "English where the language is not spoken");
 }
+
+/// German has one word for each of these things, and not now this one, now that one.
+#[test]
+fn german_has_one_word_for_one_thing() {
+    let (_, german) = SPOKEN.iter().find(|(tag, _)| *tag == "de").expect("German");
+    for (thing, word, others) in [
+        ("placement", "Pigmentierung", &["Lage", "Platzierung", "Gesetzt"][..]),
+        ("load", "Pigmentmenge", &["Beladung", "Auftrag", "Ladung"]),
+        ("modifier", "Korrektor", &["Modifikator", "Modifizierer"]),
+    ] {
+        let words: Vec<&str> = german.split(|c: char| !c.is_alphanumeric()).collect();
+        assert!(words.iter().any(|said| said.starts_with(word)), "{thing}: {word}");
+        let other = words.iter().find(|said| others.iter().any(|other| said.starts_with(other)));
+        assert_eq!(other, None, "{thing} is {word}");
+    }
+}

@@ -28,10 +28,20 @@ function bottleOf(id) {
   return COURSE.shelf.bottles.find((bottle) => bottle.id === id);
 }
 
+// Whether a bottle is meant for a site: one that names none is meant for every site.
+function isMeantFor(bottle, site) {
+  return bottle.sites.length === 0 || bottle.sites.includes(site);
+}
+
+// A mix to begin with at a site; null where the course has no bottle for it.
+function firstMix(site) {
+  const bottle = COURSE.shelf.bottles.find((known) => !known.modifier && isMeantFor(known, site) && !COURSE.restricted.includes(known.id));
+  return bottle ? { [bottle.id]: 4 } : null;
+}
+
 // The case a page without an address begins with.
 function freshCase() {
   const first = COURSE.clients.find((client) => client.existing.length === 0 && client.site === "brow") ?? COURSE.clients[0];
-  const plain = COURSE.shelf.bottles.find((bottle) => !bottle.modifier && !COURSE.restricted.includes(bottle.id));
   const blank = {
     client: "",
     phototype: "III", undertone: "neutral", redness: "calm", scar: false, site: "brow",
@@ -39,7 +49,7 @@ function freshCase() {
     existing: [],
     technique: "both",
     placement: { ...techniqueOf("both").placement },
-    mix: plain ? { [plain.id]: 4 } : {},
+    mix: firstMix("brow") ?? {},
     goal: COURSE.goals[0]?.id ?? "",
     ownGoal: { lab: [45, 8, 12], tolerance: 4 },
     // Months until the same mix is placed again; 0 for never.
@@ -57,7 +67,14 @@ function withClient(state, id) {
   if (!client) return { ...state, client: "" };
   const { phototype, undertone, redness, scar, site, goal } = client;
   const existing = client.existing.map(({ work }) => structuredClone(work));
-  return { ...state, client: id, phototype, undertone, redness, scar, site, goal, existing, melanin: null, blood: null, background: null };
+  return { ...withSite(state, site), client: id, phototype, undertone, redness, scar, goal, existing };
+}
+
+// The same case at another site, with the skin its words give; a mix that is not meant for it gives way to one that is.
+function withSite(state, site) {
+  const meant = Object.entries(state.mix).every(([id, count]) => count === 0 || isMeantFor(bottleOf(id), site));
+  const mix = meant ? state.mix : firstMix(site) ?? state.mix;
+  return { ...state, site, mix, melanin: null, blood: null, background: null };
 }
 
 function goalOf(state) {

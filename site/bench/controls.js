@@ -40,6 +40,7 @@ class Controls {
     this.changed = changed;
     this.form = byId("controls");
     this.rows = [...document.querySelectorAll(".drop-row")];
+    this.lists = [...document.querySelectorAll(".drop-line")];
     this.form.addEventListener("submit", (event) => event.preventDefault());
     this.bindSkin();
     this.bindPlacement();
@@ -89,7 +90,7 @@ class Controls {
     for (const name of ["phototype", "undertone", "redness"]) {
       this.on(name, (value) => Object.assign(this.state, { [name]: value, melanin: null, blood: null, background: null }));
     }
-    this.on("site", (value) => Object.assign(this.state, { site: value, melanin: null, blood: null, background: null }));
+    this.on("site", (value) => (this.state = withSite(this.state, value)));
     for (const name of SKIN_NUMBERS) this.on(name, (position) => (this.state[name] = valueOf(name, Number(position))));
     byId("scar").addEventListener("change", ({ target }) => this.set(() => (this.state.scar = target.checked)));
     byId("skin_back").addEventListener("click", () => this.set(() => Object.assign(this.state, { melanin: null, blood: null, background: null })));
@@ -188,12 +189,34 @@ class Controls {
       row.querySelector('[data-step="1"]').setAttribute("aria-disabled", String(count >= MOST_DROPS));
     }
     say(byId("mix_now"), hasMix(state) ? capitalised(mixInWords(state.mix)) : message("bench-mix-nothing"));
+    this.showSite();
     this.showClient();
     this.showOld();
     const own = !state.goal;
     byId("own_goal").hidden = !own;
     const { lab, tolerance } = goalOf(state);
     [["goal_l", lab[0]], ["goal_a", lab[1]], ["goal_b", lab[2]], ["goal_tolerance", tolerance]].forEach(([id, value]) => (byId(id).value = value));
+  }
+
+  // Bottles that are meant for the site come first, in each list and of the lists; the others say what they are meant for.
+  showSite() {
+    const { site } = this.state;
+    if (this.siteShown === site) return;
+    const meant = (row) => isMeantFor(bottleOf(row.dataset.bottle), site);
+    const meantFirst = (all, isMeant) => [...all.filter(isMeant), ...all.filter((one) => !isMeant(one))];
+    const lists = this.lists.map((list) => ({ list, rows: this.rows.filter((row) => list.contains(row)) }));
+    for (const { list, rows } of lists) {
+      list.querySelector("ul").append(...meantFirst(rows, meant));
+      for (const row of rows) row.querySelector(".drop-site")?.toggleAttribute("hidden", meant(row));
+    }
+    const inOrder = meantFirst(lists, ({ rows }) => rows.some(meant)).map(({ list }) => list);
+    this.lists[0]?.parentNode.append(...inOrder);
+    // The page stands as it was made until another site is chosen.
+    if (this.siteShown || site !== "brow") {
+      for (const list of inOrder) list.open = false;
+      this.openFilled();
+    }
+    this.siteShown = site;
   }
 
   showClient() {

@@ -118,7 +118,7 @@ class Bench {
     const place = LIGHTS.indexOf(state.light);
     const row = byId("times");
     const bare = message("screen-bare", { site: state.site });
-    this.swatch("bare", row, bare, message("bench-mark-skin")).paint({ ...this.shown(survey.bare[place], true), name: bare });
+    this.swatch("bare", row, bare, message("bench-mark-skin", { site: state.site })).paint({ ...this.shown(survey.bare[place], true), name: bare });
     const now = this.swatch("today", row, message("bench-as-it-is"), message("bench-mark-now"));
     now.figure.hidden = survey.today.length === 0;
     if (survey.today.length > 0) now.paint(this.shown(survey.today[place]));
@@ -161,7 +161,7 @@ class Bench {
     const { state, survey } = this;
     const place = LIGHTS.indexOf(state.light);
     const mark = (name, seen, shape, judged = false) => ({ name, lab: seen.lab, fill: paintOf(seen), shape, judged, star: !isShown(seen) });
-    const marks = [mark(message("bench-mark-skin"), survey.bare[place], "square")];
+    const marks = [mark(message("bench-mark-skin", { site: state.site }), survey.bare[place], "square")];
     if (survey.today.length > 0) marks.push(mark(message("bench-mark-now"), survey.today[place], "lozenge"));
     const trail = survey.moments.map((moment) => moment.seen[place].lab);
     survey.moments.forEach((moment) => marks.push(mark(markOfTime(moment.months), moment.seen[place], "round", moment.months === state.months)));

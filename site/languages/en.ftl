@@ -1138,7 +1138,7 @@ bench-in-which-light = In which light
 bench-four-lights = Under four lights
 bench-all-times = Every time under every light
 bench-planes = Where the colours lie
-bench-marks-skin = <strong>skin</strong>, <strong>now</strong>: bare skin, and skin with old work as it comes in
+bench-marks-skin = <strong>skin</strong> or <strong>lip</strong>, <strong>now</strong>: bare, and with old work as it comes in
 bench-marks-work = <strong>day</strong>, <strong>6 w</strong>, <strong>1 y</strong>, <strong>2 y</strong>, <strong>3 y</strong>: the work, joined in order of time; the ringed one is the time judged
 bench-marks-goal = <strong>goal</strong>, dashed line: as near to the goal as its tolerance, among colours of its lightness (left) and of its hue (right)
 bench-marks-likely = <strong>90%</strong>, full line: where nine of ten outcomes lie at the time judged
@@ -1147,12 +1147,15 @@ bench-sure = How sure it is
 bench-best = What would be best
 bench-most-bottles = Bottles in a mix, at most
 bench-most-drops = Drops in all, at most
-bench-best-about = Every mix within these limits, of bottles that hold nothing restricted, is looked at in this skin and compared with the goal at the time and in the light judged. Those that can come near it are computed in full, the others only closely enough to tell that they do not.
+bench-best-about = Every mix within these limits, of bottles that are meant for the site and hold nothing restricted, is looked at in this skin and compared with the goal at the time and in the light judged. Those that can come near it are computed in full, the others only closely enough to tell that they do not.
 bench-best-touch-up = The touch-up is made with the mix on the bench; other mixes are tried in the first placement.
 bench-best-mixes = The best mixes
 
 # What the page says as it runs.
-bench-mark-skin = skin
+bench-mark-skin = { $site ->
+    [lip] lip
+   *[other] skin
+ }
 bench-mark-now = now
 bench-mark-goal = goal
 bench-mark-likely = 90%

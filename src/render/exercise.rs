@@ -215,10 +215,7 @@ impl ExerciseView {
             reread,
             key: key_in_short(course, exercise),
             best,
-            proof: exercise
-                .proof
-                .as_ref()
-                .map(|proof| proof.said(&course.language, exercise.family)),
+            proof: exercise.proof.as_ref().map(|proof| proof.said(&course.language, exercise.family)),
             source: exercise.source.clone(),
             bench: None,
         }

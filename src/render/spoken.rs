@@ -5,7 +5,7 @@ use crate::colour::Light;
 use crate::course::Client;
 use crate::healing::HEALED_MONTHS;
 use crate::language::Language;
-use crate::pigment::{Basis, ColourantClass};
+use crate::pigment::{Basis, Bottle, ColourantClass};
 use crate::say;
 use crate::skin::{ItaClass, Redness, Site, Undertone};
 
@@ -100,6 +100,12 @@ impl Language {
     /// A site of work.
     pub(super) fn site(&self, site: Site) -> String {
         say!(self, &format!("term-site-{}", site.word()))
+    }
+
+    /// What a bottle is meant for, unless that is every site.
+    pub(super) fn meant_for(&self, bottle: &Bottle) -> Option<String> {
+        let sites: Vec<String> = bottle.sites.iter().map(|site| self.site(*site)).collect();
+        (!sites.is_empty()).then(|| say!(self, "bottles-sites", sites = self.all_of(&sites)))
     }
 
     /// A class of typology angles.

@@ -261,3 +261,41 @@ fn a_client_of_the_gallery_is_on_the_bench() {
     assert!(tab.value("document.querySelectorAll('#old_list fieldset').length").as_u64() > Some(0));
     tab.expect_quiet(&SERVED);
 }
+
+/// Bottles that are meant for the site come first and begin the mix; the others say what they are meant for.
+#[test]
+fn bottles_for_the_site_come_first() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    tab.open(&format!("{}bench.html", *SERVED));
+    started(&mut tab);
+    let rows = "[...document.querySelectorAll('.drop-row')].map((row) => row.dataset.bottle)";
+    let as_made = tab.value(rows);
+    let choose = |tab: &mut Tab, control: &str, value: &str| {
+        tab.value(&format!(
+            "{{ const control = document.querySelector('#{control}'); control.value = {value:?}; control.dispatchEvent(new Event('input')); }}"
+        ));
+    };
+    let in_order = "[...document.querySelectorAll('.drops')].every((list) => {
+        const meant = [...list.children].map((row) => isMeantFor(bottleOf(row.dataset.bottle), document.querySelector('#site').value));
+        const told = [...list.children].map((row) => !(row.querySelector('.drop-site')?.hidden ?? true));
+        return meant.lastIndexOf(true) < (meant.indexOf(false) < 0 ? meant.length : meant.indexOf(false))
+            && meant.every((fits, at) => fits !== told[at]);
+    })";
+    let mix_fits = "Object.keys(JSON.parse(document.querySelector('#request').textContent).mix)
+        .every((id) => isMeantFor(bottleOf(id), document.querySelector('#site').value))";
+    assert!(tab.holds(in_order) && tab.holds(mix_fits));
+    let lip = tab.text("healedhueCourse.clients.find((client) => client.site === 'lip').id");
+    choose(&mut tab, "client", &lip);
+    tab.wait_until(RESTED);
+    assert_eq!(tab.text("document.querySelector('#site').value"), "lip");
+    assert!(tab.holds(in_order), "{}", tab.value(rows));
+    assert!(tab.holds(mix_fits) && tab.holds("document.querySelector('.drop-line').open"));
+    assert_ne!(tab.value(rows), as_made);
+    assert!(tab.text("document.querySelector('#times .swatch').textContent").contains("lip"));
+    choose(&mut tab, "site", "brow");
+    tab.wait_until(RESTED);
+    assert!(tab.holds(in_order) && tab.holds(mix_fits));
+    assert_eq!(tab.value(rows), as_made);
+    tab.expect_quiet(&SERVED);
+}

@@ -210,7 +210,7 @@ fn claims_of_swatches_are_held_to() {
         "bear(\"ruvan\").L > 3",
         "bare(\"ruvan\").L >",
         "healed(\"ruvan\", \"umberly 6\").tone == \"neutral brown\"",
-        "\"gray\" != healed(\"ruvan\", \"umberly 6\").tone",
+        "'\"gray\" != healed(\"ruvan\", \"umberly 6\").tone'",
         "healed(\"ruvan\", \"umberly 6\").tone in [\"neutral\", \"mauve\"]",
         "healed(\"ruvan\", \"umberly 6\").words == \"dark\"",
     ];

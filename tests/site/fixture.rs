@@ -331,6 +331,7 @@ fn exercise(say: &dyn Fn(&str) -> String) -> Exercise {
         proof: Some(Proof {
             searched: 7,
             best_error: 1.5,
+            as_it_is: None,
             margin: Some(7.75),
             worlds: 200,
             held: 199,

@@ -58,7 +58,7 @@ pub(super) struct BottleView {
     about: String,
     /// What it does, for a modifier.
     modifier: Option<String>,
-    /// "brow and eyelid"; nothing for a bottle that is meant for every site.
+    /// What it is meant for, unless that is every site.
     sites: Option<String>,
     swatch: Swatch,
     contents: Vec<ContentView>,
@@ -235,10 +235,7 @@ impl Pages<'_> {
             modifier: bottle
                 .modifier
                 .map(|modifier| say!(language, &format!("bottles-modifier-{}", modifier.word()))),
-            sites: (!bottle.sites.is_empty()).then(|| {
-                let sites: Vec<String> = bottle.sites.iter().map(|site| language.site(*site)).collect();
-                language.all_of(&sites)
-            }),
+            sites: language.meant_for(bottle),
             swatch: Swatch::bottle(language, &bottle.name, colour),
             contents: contents.collect(),
             contents_in_short: recipe

@@ -5,7 +5,9 @@
 use crate::colour::{Lab, Light, difference};
 use crate::course::{Client, Goal, Show, Technique, bounds, foresee_on};
 use crate::figure::fixed;
-use crate::healing::{COVERAGE, DEPTH, HEALED_MONTHS, LOAD, MONTHS, Placement, Reading, THICKNESS, retention};
+use crate::healing::{
+    COVERAGE, DEPTH, HEALED_MONTHS, LOAD, MONTHS, Placement, Reading, THICKNESS, retention,
+};
 use crate::language::Language;
 use crate::pigment::{Colourant, Mix, Shelf};
 use crate::quantity::Quantity;
@@ -304,10 +306,9 @@ fn colour(client: &Client, known: &Known, show: &Show, with_work: bool) -> Resul
     Ok(Value::from_object(if with_work {
         let Reading { tone, .. } = seen.reading;
         let told = match known.purpose {
-            Purpose::Text => Told {
-                words: Some(seen.reading.said(&known.language)),
-                tone: tone.said(&known.language),
-            },
+            Purpose::Text => {
+                Told { words: Some(seen.reading.said(&known.language)), tone: tone.said(&known.language) }
+            }
             Purpose::Claim => Told { words: None, tone: tone.id().to_owned() },
         };
         Colour { lab: seen.seen.lab, reading: Some(told), tolerance: None }

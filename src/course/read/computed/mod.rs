@@ -121,11 +121,11 @@ impl Computed {
 
     /// Checks that a claim holds; one that does not is an error.
     pub fn holds(&self, claim: &At<String>, reader: &mut Reader) {
+        let Some(value) = self.value_of(&self.claims, &claim.value, &claim.place, reader) else { return };
         if let Some(problem) = tones::wrong(&claim.value, &self.language) {
             self.report(&problem.into(), &claim.value, &claim.place, reader);
             return;
         }
-        let Some(value) = self.value_of(&self.claims, &claim.value, &claim.place, reader) else { return };
         if value.kind() != ValueKind::Bool {
             reader
                 .error(&claim.place, format!("{} is no claim", quoted(&claim.value)))

@@ -35,7 +35,8 @@ fn compared(claim: &str) -> Vec<&str> {
                 let text = &claim[from..from + length];
                 from += length + 1;
                 let (before, after) = (claim[..at].trim_end(), claim[from..].trim_start());
-                let beside = ["==", "!="].iter().any(|sign| before.ends_with(sign) || after.starts_with(sign));
+                let beside =
+                    ["==", "!="].iter().any(|sign| before.ends_with(sign) || after.starts_with(sign));
                 if beside || lists > 0 {
                     found.push(text);
                 }

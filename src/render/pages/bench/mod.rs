@@ -89,6 +89,8 @@ struct BottleRow {
     id: String,
     name: String,
     about: String,
+    /// What it is meant for, unless that is every site.
+    sites: Option<String>,
     /// The colour in the bottle.
     swatch: Swatch,
 }
@@ -226,6 +228,7 @@ impl Pages<'_> {
             id: bottle.id.clone(),
             name: bottle.name.clone(),
             about: bottle.about.clone(),
+            sites: self.course.language.meant_for(bottle),
             swatch: Swatch::bottle(&self.course.language, &bottle.name, colour),
         }
     }
