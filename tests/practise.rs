@@ -1,6 +1,8 @@
 //! Practice in the terminal, as somebody who practises meets it.
 
 use assert_cmd::Command;
+use healedhue::colour::Light;
+use healedhue::skin::Site;
 use predicates::str::{contains, is_empty};
 use std::fs;
 use std::io::{BufRead, BufReader, Read, Write};
@@ -350,7 +352,7 @@ fn nobody_else_may_read_a_record() {
 }
 
 /// What is seen of a text with colours.
-fn without_colours(text: &str) -> String {
+pub fn without_colours(text: &str) -> String {
     let mut seen = String::new();
     let mut rest = text;
     while let Some(at) = rest.find('\x1b') {
@@ -408,6 +410,113 @@ fn drops_orders_and_numbers_are_asked_and_answered_by_keyboard() {
     asked("red-skin-and-warmth", "Your answer (drops by letter, such as a5 d1, q to end):");
     asked("order-and-waiting", "Your answer (a to e in their order, q to end):");
     asked("reading-skin", "Your answer (a number in °, q to end):");
+}
+
+/// All on one line, with one space between words.
+fn flat(text: &str) -> String {
+    text.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// Whoever gives another form of answer is asked for what the prompt names, with its letters.
+#[test]
+fn who_is_asked_again_is_asked_in_the_words_of_the_prompt() {
+    // What is no answer to most forms, then something for each; what answers most questions comes last.
+    let input = "nowhere 5\nz\n6\na b\na6\na b c d e\na b c d\na b c d e f\na b c\n41\na\n".repeat(60);
+    let english = ["Your answer (", ", q to end): ", "Please answer with ", ", or q: "];
+    let german = ["Ihre Antwort (", ", q zum Beenden): ", "Bitte antworten Sie so: ", ", oder q ("];
+    let mut reasons = Vec::new();
+    for (from, seed, [opens, closes, again, because]) in [
+        (["--lesson", "red-skin-and-warmth"], "9", english),
+        (["--lesson", "order-and-waiting"], "9", english),
+        (["--lesson", "reading-skin"], "9", english),
+        (["--course", "tests/site/german"], "4", german),
+    ] {
+        let mut command = healedhue();
+        command.args(["practise", "--no-progress", "--now", NOW, "--count", "16", "--seed", seed]).args(from);
+        let told = flat(&text(&mut command, &input));
+        let before = reasons.len();
+        for asked in told.split(opens).skip(1) {
+            let (how, rest) = asked.split_once(closes).expect("a prompt ends");
+            let Some(rest) = rest.strip_prefix(again) else { continue };
+            let why = rest.strip_prefix(how).and_then(|rest| rest.strip_prefix(because));
+            let why = why.unwrap_or_else(|| panic!("{how}: {rest}"));
+            // Numbers are the one form without letters.
+            assert!(how.contains('°') || !why.contains('`'), "{why}");
+            let mut words = why.split(|c: char| !c.is_alphanumeric());
+            assert!(!words.any(|word| ["A", "B", "C", "D", "E", "Z"].contains(&word)), "{why}");
+            reasons.push(why.to_owned());
+        }
+        assert!(reasons.len() > before + 5, "{from:?}: {told}");
+    }
+    for reason in [
+        "one letter alone is asked for",
+        "letters alone are asked for, such as ",
+        "of each bottle its letter and whole drops",
+        "there is no z here, only a to ",
+        "there is no bottle “nowhere” here, only a to ",
+        "each of a to e stands once",
+        "nur ein einzelner Buchstabe",
+        "z gibt es hier nicht, nur a bis ",
+        "eine Flasche „nowhere“ gibt es hier nicht, nur a bis ",
+    ] {
+        assert!(reasons.iter().any(|known| known.starts_with(reason)), "{reason}: {reasons:#?}");
+    }
+}
+
+/// The person, the place and the wish are told in words too, as on the pages, and so is what an answer came to.
+#[test]
+fn a_case_is_told_in_words() {
+    let course = crate::demo::course();
+    let (mut cases, mut goals, mut came_to) = (0, 0, 0);
+    for (lesson, seed) in [("red-skin-and-warmth", "9"), ("lips-as-a-filter", "3"), ("lips-as-a-filter", "4")]
+    {
+        let mut command = healedhue();
+        command.args(["practise", "--no-progress", "--now", NOW, "--count", "12"]);
+        let told = flat(&text(command.args(["--lesson", lesson, "--seed", seed]), &any_answer(80)));
+        for client in &course.clients {
+            let head = format!(" {}, {}: phototype ", client.name, client.age);
+            let is_lip = client.site == Site::Lip;
+            for case in told.split(&head).skip(1) {
+                let case = case.split("Your answer (").next().unwrap_or_default();
+                assert!(case.contains(&flat(&client.about)), "{}: {case}", client.id);
+                for old in client.existing.iter().filter(|_| case.contains(" as it is now L* ")) {
+                    assert!(case.contains(" Old work: ") && case.contains(&flat(&old.note)), "{case}");
+                }
+                assert!(!is_lip || case.contains(" lip without work L* "), "{}: {case}", client.id);
+                if let Some((_, goal)) = case.split_once(" goal L* ") {
+                    let beside = if is_lip { "; in this lip: " } else { "; on this skin: " };
+                    assert!(goal.contains(beside), "{goal}");
+                    goals += 1;
+                }
+                cases += 1;
+            }
+        }
+        for after in told.split(" yours L* ").skip(1) {
+            let words: String = after.chars().take(100).collect();
+            assert!(words.contains(" than the ") || words.contains(" as light as the "), "{words}");
+            came_to += 1;
+        }
+    }
+    assert!(cases > 9 && goals > 3 && came_to > 5, "{cases}, {goals}, {came_to}");
+}
+
+/// What lies beside a lip is the face, not more lip.
+#[test]
+fn lips_are_drawn_in_the_skin_around_them() {
+    let mut command = healedhue();
+    command.args(["practise", "--no-progress", "--now", NOW, "--count", "12", "--colour", "always"]);
+    let told = text(command.args(["--lesson", "lips-as-a-filter", "--seed", "3"]), &any_answer(80));
+    let mut seen = 0;
+    for client in crate::demo::course().clients.iter().filter(|client| client.site == Site::Lip) {
+        let face = client.around(Light::D65).expect("a lip has an edge").srgb;
+        let face = format!("\x1b[48;2;{};{};{}m   ", face.r, face.g, face.b);
+        for case in told.split(&format!("  {}, {}: ", client.name, client.age)).skip(1) {
+            let bare = case.lines().find(|line| line.contains("lip without work")).expect("the lip is shown");
+            assert_eq!(bare.matches(&face).count(), 2, "{bare:?}");
+            seen += 1;
+        }
+    }
+    assert!(seen > 3, "{told}");
 }
 
 /// Whoever does not know a bottle asks for it, and the question still waits.

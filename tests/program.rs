@@ -635,6 +635,107 @@ fn papers_marks_and_assignments_fit_forty_and_eighty_columns() {
     assert!(again > 6, "{again}");
 }
 
+/// Work in a lip, over older work, with a search.
+const LIP: &str = r#"{"skin": {"phototype": "II"}, "site": "lip", "worlds": 0, "existing": [{"colourants": {"PBk7": 0.1}, "months": 60}],
+    "search": {"goal": [60, 9, 12], "bottles": 2, "drops": 3}}"#;
+
+/// Rows are a table where there is room for every one of them; otherwise their words stand below. No word is lost, and no line ends in spaces.
+#[test]
+fn foresee_fits_every_terminal() {
+    let brow = r#"{"skin": {"phototype": "V", "redness": "ruddy"}, "worlds": 16, "months": 7,
+        "mix": {"netherquill": 2, "kelderwick": 4}}"#;
+    for request in [brow, LIP] {
+        let told = |columns: Option<usize>, colour: &str| {
+            let mut command = healedhue();
+            command.args(["foresee", "-", "--colour", colour]).write_stdin(request);
+            command.envs(columns.map(|columns| ("COLUMNS", columns.to_string())));
+            let output = command.assert().success().get_output().stdout.clone();
+            crate::practise::without_colours(&String::from_utf8(output).expect("UTF-8"))
+        };
+        let whole = told(None, "never");
+        assert!(whole.lines().all(|line| line.trim_end() == line), "{whole}");
+        let words = |text: &str| text.split_whitespace().map(str::to_owned).collect::<Vec<_>>();
+        for columns in [40, 60, 80, 120] {
+            for colour in ["never", "always"] {
+                let fitted = told(Some(columns), colour);
+                for line in fitted.lines() {
+                    assert!(line.chars().count() <= columns, "{columns}: {line:?}");
+                    assert!(colour == "always" || line.trim_end() == line, "{columns}: {line:?}");
+                }
+                assert_eq!(words(&fitted), words(&whole), "{columns}, {colour}");
+            }
+        }
+        // Into a pipe each row is whole.
+        assert!(
+            whole.lines().any(|line| line.starts_with("  after six weeks") && line.contains(", ")),
+            "{whole}"
+        );
+    }
+}
+
+/// No label calls a lip skin, and what lies beside it is the face.
+#[test]
+fn foresee_shows_a_lip_in_the_skin_around_it() {
+    let folder = tempfile::tempdir().expect("a temporary folder");
+    let path = folder.path().join("lip.svg");
+    let run = |options: &[&str]| {
+        let output = healedhue().args(["foresee", "-"]).args(options).write_stdin(LIP).assert().success();
+        String::from_utf8(output.get_output().stdout.clone()).expect("UTF-8")
+    };
+    for options in [&[][..], &["--timeline"], &["--lights"]] {
+        let plain = run(options);
+        assert!(plain.contains("bare lip") && !plain.contains("skin"), "{plain}");
+    }
+    let request = healedhue::foresee::Request::from_json(LIP).expect("a request");
+    let task = request.resolve(&crate::demo::course().shelf).expect("a task");
+    let around =
+        healedhue::healing::Appearance::of(task.around().expect("a lip has an edge"), task.light).srgb;
+    let face = format!("\x1b[48;2;{};{};{}m", around.r, around.g, around.b);
+    let coloured = run(&["--colour", "always"]);
+    for line in coloured.lines().filter(|line| line.contains("\x1b[48;2;")) {
+        assert_eq!(line.matches(&format!("{face}   ")).count(), 2, "{line:?}");
+    }
+    assert!(coloured.matches(&face).count() > 10, "{coloured:?}");
+    for options in [["--timeline", "--colour", "always"], ["--lights", "--colour", "always"]] {
+        assert!(run(&options).contains(&face), "{options:?}");
+    }
+    // The request names no mix: without new work the picture shows what is left of the old one.
+    run(&["--timeline", "--svg", path.to_str().expect("UTF-8")]);
+    let svg = std::fs::read_to_string(&path).expect("the picture is there");
+    assert!(svg.contains("dashed: bare lip") && !svg.contains("dashed: skin"));
+    assert!(svg.contains(&format!("fill=\"{}\"", around.hex())) && svg.contains("<path transform="));
+    assert!(!svg.contains("rx=\"14\""), "a lip is no round patch");
+}
+
+/// Whoever reads at a terminal has messages broken between words; a program finds each on one line.
+#[test]
+fn diagnostics_are_broken_where_somebody_reads_them() {
+    let told = |columns: Option<&str>, options: &[&str]| {
+        let mut command = healedhue();
+        command.args(["check", "--no-cache", "--course", "tests/loading/minimal"]).args(options);
+        command.envs(columns.map(|columns| ("COLUMNS", columns)));
+        String::from_utf8(command.assert().code(1).get_output().stdout.clone()).expect("UTF-8")
+    };
+    let problems: Vec<serde_json::Value> = serde_json::from_str(&told(None, &["--json"])).expect("JSON");
+    let (whole, fitted) = (told(None, &[]), told(Some("40"), &[]));
+    let flat = fitted.split_whitespace().collect::<Vec<_>>().join(" ");
+    let mut errors = 0;
+    for problem in problems.iter().filter(|problem| problem["severity"] == "error") {
+        let message = format!("error: {}", problem["message"].as_str().expect("a message"));
+        assert!(whole.lines().any(|line| line == message), "{whole}");
+        assert!(flat.contains(&message), "{fitted}");
+        if let Some(help) = problem["help"].as_str() {
+            assert!(whole.lines().any(|line| line.ends_with(&format!("= help: {help}"))), "{whole}");
+            assert!(flat.contains(&format!("= help: {help}")), "{fitted}");
+        }
+        errors += 1;
+    }
+    assert!(errors > 0);
+    for line in fitted.lines().filter(|line| !line.contains("-->")) {
+        assert!(line.chars().count() <= 40 || line.split_whitespace().count() < 2, "{line:?}");
+    }
+}
+
 /// A table where there is room for it, words where there is none.
 #[test]
 fn check_fits_forty_and_eighty_columns() {

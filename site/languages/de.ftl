@@ -2001,9 +2001,17 @@ terminal-person = { $name }, { $age }; Haar: { $hair }.
 terminal-person-skin = { $name }, { $age }: Fototyp { $phototype }, Unterton { $undertone }, Rötung { $redness }; Haar: { $hair }.
 terminal-wish = „{ $wish }“
 terminal-health = Gesundheit: { $note }
-terminal-bare = Haut ohne Arbeit
+terminal-bare = { $site ->
+    [lip] Lippe ohne Arbeit
+   *[other] Haut ohne Arbeit
+ }
+terminal-old-work = Alte Arbeit: { $told }
 terminal-now = wie es jetzt ist
 terminal-goal = Ziel
+terminal-goal-words = { $depth }; { $site ->
+    [lip] in dieser Lippe
+   *[other] auf dieser Haut
+ }: { $tone }
 terminal-within = { $b }, innerhalb von ΔE00 { $tolerance }
 terminal-beyond = (außerhalb von sRGB)
 terminal-placed = Pigmentierung: { $depth } mm tief, { $thickness } mm dick, Pigmentmenge { $load }, { $coverage } % der Fläche gedeckt.
@@ -2025,3 +2033,9 @@ terminal-how-several = alle von { $letters }, die zutreffen
 terminal-how-order = { $letters } in ihrer Reihenfolge
 terminal-how-drops = Tropfen je Buchstabe, etwa { $example }
 terminal-how-number = eine Zahl in { $unit }
+terminal-one-letter = nur ein einzelner Buchstabe ist gefragt
+terminal-letters-alone = nur Buchstaben sind gefragt, etwa { $example }
+terminal-whole-drops = je Flasche sind ihr Buchstabe und ganze Tropfen gefragt
+terminal-no-letter = { $letter } gibt es hier nicht, nur { $letters }
+terminal-each-once = in einer Reihenfolge steht jeder Buchstabe einmal: { $letters }
+terminal-no-bottle-here = eine Flasche „{ $bottle }“ gibt es hier nicht, nur { $letters }

@@ -1987,9 +1987,17 @@ terminal-person = { $name }, { $age }; hair: { $hair }.
 terminal-person-skin = { $name }, { $age }: phototype { $phototype }, undertone { $undertone }, { $redness } skin; hair: { $hair }.
 terminal-wish = “{ $wish }”
 terminal-health = Health: { $note }
-terminal-bare = skin without work
+terminal-bare = { $site ->
+    [lip] lip without work
+   *[other] skin without work
+ }
+terminal-old-work = Old work: { $told }
 terminal-now = as it is now
 terminal-goal = goal
+terminal-goal-words = { $depth }; { $site ->
+    [lip] in this lip
+   *[other] on this skin
+ }: { $tone }
 terminal-within = { $b }, within ΔE00 { $tolerance }
 terminal-beyond = (beyond sRGB)
 terminal-placed = Placed { $depth } mm deep, { $thickness } mm thick, load { $load }, coverage { $coverage }%.
@@ -2011,3 +2019,9 @@ terminal-how-several = every one of { $letters } that holds
 terminal-how-order = { $letters } in their order
 terminal-how-drops = drops by letter, such as { $example }
 terminal-how-number = a number in { $unit }
+terminal-one-letter = one letter alone is asked for
+terminal-letters-alone = letters alone are asked for, such as { $example }
+terminal-whole-drops = of each bottle its letter and whole drops are asked for
+terminal-no-letter = there is no { $letter } here, only { $letters }
+terminal-each-once = each of { $letters } stands once in an order
+terminal-no-bottle-here = there is no bottle “{ $bottle }” here, only { $letters }

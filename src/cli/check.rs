@@ -3,12 +3,12 @@
 use super::CourseFolder;
 use super::build::{seconds, slowest};
 use super::cache::{Cache, CacheFolder};
-use super::problem::{GIVE_MORE, Problem, unsatisfied};
+use super::problem::{GIVE_MORE, Problem, told, unsatisfied};
 use super::progress::{pool_or_why, prove};
 use super::terminal::{Painter, fitted, hung, width};
 use crate::assess::IdleDrill;
 use crate::course::coverage::Coverage;
-use crate::course::{Course, Diagnostic, Drill, Severity, Stands, load, report};
+use crate::course::{Course, Diagnostic, Drill, Severity, Stands, load};
 use crate::exercise::{Exercise, Pools};
 use std::io::{IsTerminal, Write};
 
@@ -64,7 +64,8 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
         written.map_err(std::io::Error::from)?;
         writeln!(out)?;
     } else {
-        write!(out, "{}", report(&diagnostics, Painter::for_stderr().has_colour()))?;
+        let coloured = is_terminal && Painter::for_stderr().has_colour();
+        write!(out, "{}", told(&diagnostics, coloured, is_terminal))?;
         if let Some((course, (pools, timing))) = &proved {
             write!(out, "{}", table(course, pools))?;
             let took = format!("proved in {}; {}", seconds(timing.wall), slowest(timing));

@@ -4,11 +4,11 @@ use super::CourseFolder;
 use super::input::read_text;
 use super::problem::{Problem, write_whole};
 use super::ranking::ranking;
-use super::strip;
-use super::terminal::{Painter, When, lab_in_words, wrapped};
+use super::strip::{self, around};
+use super::terminal::{Painter, Row, When, lab_in_pieces, wrapped};
 use crate::course::load;
 use crate::foresee::{Answer, Moment, Request, Task, UnderLight};
-use crate::healing::{Appearance, HEALED_MONTHS, Reading, Spread};
+use crate::healing::{Appearance, HEALED_MONTHS, Reading, Spread, Tone};
 use crate::pigment::Shelf;
 use crate::skin::{ItaClass, Site, ita_degrees};
 use std::io::Write;
@@ -62,12 +62,13 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
             write_whole(path, &crate::render::timeline_svg(shelf, &task, &moments), true)?;
         }
         show(arguments, &moments, || {
-            strip::timeline(&heading(shelf, &task, painter), &moments, painter) + &closing(shelf, &task)
+            strip::timeline(&heading(shelf, &task, painter), &task, &moments, painter)
+                + &closing(shelf, &task)
         })
     } else if arguments.lights {
         let lights = UnderLight::all(shelf, &task);
         show(arguments, &lights, || {
-            strip::lights(&heading(shelf, &task, painter), &lights, painter) + &closing(shelf, &task)
+            strip::lights(&heading(shelf, &task, painter), &task, &lights, painter) + &closing(shelf, &task)
         })
     } else {
         show(arguments, &Answer::of(shelf, &task), || {
@@ -117,23 +118,27 @@ fn closing(shelf: &Shelf, task: &Task) -> String {
 
 fn picture(shelf: &Shelf, task: &Task, painter: Painter) -> String {
     let (bare, now) = task.today(shelf);
-    let angle = ita_degrees(bare.lab);
-    let mut text = format!("{} under {}\n", painter.strong(task.site.word()), task.light.name());
-    let mut line = |label: &str, skin: &Appearance, seen: &Appearance, words: &str| {
-        text += &format!(
-            "  {label:18} {}{}  {words}\n",
-            painter.swatch(skin.srgb, seen.srgb),
-            lab_in_words(seen)
-        );
+    let around = around(task, task.light);
+    let row = |label: &str, skin: &Appearance, seen: &Appearance, words: String| Row {
+        label: label.to_owned(),
+        beside: around.unwrap_or(skin.srgb),
+        seen: seen.srgb,
+        said: lab_in_pieces(seen),
+        words,
     };
+    let read = |skin: &Appearance, seen: &Appearance| Reading::of(seen.lab, skin.lab, task.site).words;
     // The typology angle is about skin: of a lip it would say something else.
-    let type_of_skin = match task.site {
-        Site::Lip | Site::Areola => String::new(),
-        Site::Brow | Site::Eyelid | Site::Scalp => format!("ITA {angle:.0}°, {}", ItaClass::of(angle).word()),
+    let (label, words) = match task.site {
+        Site::Lip => ("bare lip", Tone::by_itself(bare.lab).word().to_owned()),
+        Site::Areola => ("bare skin there", Tone::by_itself(bare.lab).word().to_owned()),
+        Site::Brow | Site::Eyelid | Site::Scalp => {
+            let angle = ita_degrees(bare.lab);
+            ("bare skin", format!("ITA {angle:.0}°, {}", ItaClass::of(angle).word()))
+        }
     };
-    line("bare skin", &bare, &bare, &type_of_skin);
+    let mut rows = vec![row(label, &bare, &bare, words)];
     if !task.existing.is_empty() {
-        line("as it is now", &bare, &now, &Reading::of(now.lab, bare.lab, task.site).words);
+        rows.push(row("as it is now", &bare, &now, read(&bare, &now)));
     }
     if !task.paint.is_empty() {
         let own = format!("after {} months", task.months);
@@ -144,23 +149,24 @@ fn picture(shelf: &Shelf, task: &Task, painter: Painter) -> String {
         }
         for (months, label) in times {
             let (skin, seen) = task.at(shelf, months);
-            line(label, &skin, &seen, &Reading::of(seen.lab, skin.lab, task.site).words);
+            rows.push(row(label, &skin, &seen, read(&skin, &seen)));
         }
-        text += &format!("  mix: {}\n", shelf.mix_in_words(&task.mix));
+    }
+    let mut text = format!("{} under {}\n", painter.strong(task.site.word()), task.light.name());
+    text += &painter.rows(&rows);
+    if !task.paint.is_empty() {
+        text += &(wrapped(&format!("mix: {}", shelf.mix_in_words(&task.mix)), 2) + "\n");
     }
     let expected = task.at(shelf, task.months).1.lab;
     if let Some(outcome) = task.outcome(shelf, expected) {
         let when = TIMES.iter().find(|(months, _)| *months == task.months);
         let when =
             when.map_or_else(|| format!("after {} months", task.months), |(_, when)| (*when).to_owned());
-        text += &wrapped(&format!("{when}: {}", outcome.words), 2);
-        text.push('\n');
+        text += &(wrapped(&format!("{when}: {}", outcome.words), 2) + "\n");
         if task.spread.melanin > Spread::SEEN.melanin {
-            text += "  (skin told by words alone; its measured colour, `lab`, would narrow this)\n";
+            let why = "(skin told by words alone; its measured colour, `lab`, would narrow this)";
+            text += &(wrapped(why, 2) + "\n");
         }
     }
-    for warning in task.warnings(shelf) {
-        text += &format!("  warning: {warning}\n");
-    }
-    text + "  For teaching, never a promise of a result on a person.\n"
+    text + &closing(shelf, task)
 }

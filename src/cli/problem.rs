@@ -1,7 +1,7 @@
 //! Why a command did not succeed.
 
 use super::lines::{cause, counted, named};
-use super::terminal::{Painter, fitted};
+use super::terminal::{Painter, fitted, hung_within, is_fitted, width};
 use crate::assess::visible;
 use crate::course::{Diagnostic, Severity, Stands, report};
 use crate::exercise::GenerateError;
@@ -63,7 +63,8 @@ impl Problem {
         let mut err = std::io::stderr().lock();
         let _ = match self {
             Problem::Course(diagnostics) => {
-                write!(err, "{}", report(diagnostics, Painter::for_stderr().has_colour()))
+                let coloured = Painter::for_stderr().has_colour();
+                write!(err, "{}", told(diagnostics, coloured, err.is_terminal()))
             }
             Problem::Print(error) if error.kind() == std::io::ErrorKind::BrokenPipe => Ok(()),
             Problem::Reported => Ok(()),
@@ -73,6 +74,28 @@ impl Problem {
                 .try_for_each(|line| writeln!(err, "{}", fitted(&visible(line), err.is_terminal()))),
         };
     }
+}
+
+/// Diagnostics as their reader needs them: where lines are broken at all ([`is_fitted`]), messages and suggestions are; excerpts and places
+/// stay whole.
+pub(super) fn told(diagnostics: &[Diagnostic], coloured: bool, is_terminal: bool) -> String {
+    if !is_fitted(is_terminal) {
+        return report(diagnostics, coloured);
+    }
+    let fit = |diagnostic: &Diagnostic| {
+        let mut fitting = diagnostic.clone();
+        let before = match diagnostic.severity {
+            Severity::Error => "error: ",
+            Severity::Warning => "warning: ",
+        };
+        fitting.message = hung_within(&diagnostic.message, 0, width() - before.len());
+        // It stands below the number of the line.
+        let before = diagnostic.line.to_string().len() + " = help: ".len();
+        let room = width().saturating_sub(before);
+        fitting.help = diagnostic.help.as_deref().map(|help| hung_within(help, 0, room));
+        fitting
+    };
+    report(&diagnostics.iter().map(fit).collect::<Vec<_>>(), coloured)
 }
 
 /// Drills that cannot be satisfied, as problems at the places where they stand.

@@ -1,6 +1,7 @@
 //! What a search found, for the terminal.
 
-use super::terminal::{Painter, axes, lab_in_words, wrapped};
+use super::strip::around;
+use super::terminal::{Painter, Row, axes, flowed, lab_in_pieces, wrapped};
 use crate::foresee::{SearchAnswer, Task};
 use crate::healing::Appearance;
 use crate::pigment::Shelf;
@@ -14,33 +15,30 @@ pub(super) fn ranking(shelf: &Shelf, task: &Task, found: &Found, painter: Painte
     let scene = task.scene(shelf, task.months, &task.upkeep);
     let trial = scene.trial(&task.placement);
     let bare = Appearance::of(scene.bare(), task.light);
-    let line = |label: &str, tried: &Tried| {
+    let beside = around(task, task.light).unwrap_or(bare.srgb);
+    let row = |label: &str, tried: &Tried| {
         let seen = Appearance::of(trial.with(&tried.paint), task.light);
-        format!(
-            "  {label:18} {}{}  ΔE00 {:.1}, {}\n",
-            painter.swatch(bare.srgb, seen.srgb),
-            lab_in_words(&seen),
-            tried.error,
-            shelf.mix_in_words(&tried.mix)
-        )
+        Row {
+            label: label.to_owned(),
+            beside,
+            seen: seen.srgb,
+            said: lab_in_pieces(&seen),
+            words: format!("ΔE00 {:.1}, {}", tried.error, shelf.mix_in_words(&tried.mix)),
+        }
     };
     let goal = found.goal;
-    let mut text = format!(
-        "{} {} within ΔE00 {}\n",
-        painter.strong("searched for"),
-        axes(goal.lab).join("  "),
-        goal.tolerance
-    );
-    text += &line("best", found.best());
+    let [l, a, b] = axes(goal.lab);
+    let heading = "searched for";
+    let searched = [format!("{heading} {l}"), a, format!("{b} within ΔE00 {}", goal.tolerance)];
+    let mut text = flowed(&searched, 0).replacen(heading, &painter.strong(heading), 1) + "\n";
     let ties = found.near_ties();
-    for tie in ties.iter().take(SHOWN) {
-        text += &line("as near to the eye", tie.tried);
-    }
+    let shown = ties.iter().take(SHOWN).map(|tie| row("as near to the eye", tie.tried));
+    let rows: Vec<Row> = std::iter::once(row("best", found.best())).chain(shown).collect();
+    text += &painter.rows(&rows);
     if ties.len() > SHOWN {
-        text += &format!(
-            "  and {} more that an eye cannot rank below the best (--json has all)\n",
-            ties.len() - SHOWN
-        );
+        let more = ties.len() - SHOWN;
+        let more = format!("and {more} more that an eye cannot rank below the best (--json has all)");
+        text += &(wrapped(&more, 2) + "\n");
     }
-    text + &wrapped(&format!("{}.", SearchAnswer::of(shelf, found).words), 2) + "\n"
+    text + &wrapped(&format!("{}.", SearchAnswer::of(shelf, found, task.site).words), 2) + "\n"
 }

@@ -13,6 +13,19 @@ pub(super) struct Painter {
 
 /// Columns of a swatch.
 const SWATCH: usize = 14;
+/// Columns of a label before it.
+const LABEL: usize = 18;
+
+/// A colour in a table: what it is, what lies beside it, and what is said of it.
+pub(super) struct Row {
+    pub label: String,
+    /// What is drawn on both sides of it.
+    pub beside: Srgb,
+    pub seen: Srgb,
+    /// Numbers.
+    pub said: Vec<String>,
+    pub words: String,
+}
 
 /// When to use colour.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
@@ -53,10 +66,11 @@ impl Painter {
         self.colour
     }
 
-    /// A swatch: work with the client's skin on both sides of it. Empty where there is no colour.
-    pub fn swatch(self, skin: Srgb, work: Srgb) -> String {
-        let (skin, work) = ([skin.r, skin.g, skin.b], [work.r, work.g, work.b]);
-        let swatch = self.band(&[(skin, 3), (work, SWATCH - 6), (skin, 3)]);
+    /// A swatch: work with the client's skin on both sides of it; of a place that has an edge, the skin around it. Empty where there is no
+    /// colour.
+    pub fn swatch(self, beside: Srgb, work: Srgb) -> String {
+        let (beside, work) = (bytes(beside), bytes(work));
+        let swatch = self.band(&[(beside, 3), (work, SWATCH - 6), (beside, 3)]);
         if swatch.is_empty() { swatch } else { swatch + "  " }
     }
 
@@ -73,10 +87,9 @@ impl Painter {
 
     /// A label, a swatch where there is colour, and what is said of it: in one line where the terminal is wide enough, otherwise below
     /// one another.
-    pub fn labelled(self, label: &str, skin: Srgb, work: Srgb, said: &[String], words: &str) -> String {
-        const LABEL: usize = 18;
-        let swatch = self.swatch(skin, work);
-        let swatch_columns = if swatch.is_empty() { 0 } else { SWATCH + 2 };
+    pub fn labelled(self, label: &str, beside: Srgb, work: Srgb, said: &[String], words: &str) -> String {
+        let swatch = self.swatch(beside, work);
+        let swatch_columns = self.swatch_columns();
         let said_columns = said.join("  ").chars().count();
         let wide = 2 + label.chars().count().max(LABEL) + 1 + swatch_columns + said_columns <= width();
         let (mut text, indent) = if wide {
@@ -94,18 +107,42 @@ impl Painter {
         text
     }
 
+    /// A table: a line a row where there is room for every one of them; otherwise each row as [`Painter::labelled`] has it.
+    pub fn rows(self, rows: &[Row]) -> String {
+        let columns = |row: &Row| {
+            let words = if row.words.is_empty() { 0 } else { 2 + row.words.chars().count() };
+            let said = row.said.join("  ").chars().count();
+            2 + row.label.chars().count().max(LABEL) + 1 + self.swatch_columns() + said + words
+        };
+        let room = room();
+        let is_table = rows.iter().all(|row| columns(row) <= room);
+        let told = rows.iter().map(|Row { label, beside, seen, said, words }| {
+            if !is_table {
+                return self.labelled(label, *beside, *seen, said, words);
+            }
+            let gap = if words.is_empty() { "" } else { "  " };
+            format!("  {label:LABEL$} {}{}{gap}{words}\n", self.swatch(*beside, *seen), said.join("  "))
+        });
+        told.collect()
+    }
+
+    /// Columns of a swatch with the gap after it.
+    fn swatch_columns(self) -> usize {
+        if self.colour { SWATCH + 2 } else { 0 }
+    }
+
     /// Bold text where there is colour.
     pub fn strong(self, text: &str) -> String {
         if self.colour { format!("\x1b[1m{text}\x1b[0m") } else { text.to_owned() }
     }
 }
 
-/// L*a*b* in words, with a mark where a screen cannot show it.
-pub(super) fn lab_in_words(appearance: &Appearance) -> String {
-    lab_in_pieces(appearance).join("  ")
+/// Red, green and blue.
+pub(super) fn bytes(colour: Srgb) -> [u8; 3] {
+    [colour.r, colour.g, colour.b]
 }
 
-/// The same in pieces that belong together.
+/// L*a*b* in words, in pieces that belong together, with a mark where a screen cannot show it.
 pub(super) fn lab_in_pieces(appearance: &Appearance) -> Vec<String> {
     let gamut = if appearance.srgb.in_gamut { "" } else { " (beyond sRGB)" };
     let [l, a, b] = axes(appearance.lab);
@@ -119,11 +156,19 @@ pub(super) fn axes(Lab { l, a, b }: Lab) -> [String; 3] {
 
 /// Columns of the terminal; those of the environment's COLUMNS where there is no terminal, and 80 where nobody says.
 pub(super) fn width() -> usize {
-    let columns = match terminal_size::terminal_size() {
+    columns().map_or(80, |columns| columns.clamp(20, 100))
+}
+
+/// Columns that a line of a table may have: all of the terminal's; any number where its reader needs it whole ([`fitted`]).
+fn room() -> usize {
+    if is_fitted(std::io::stdout().is_terminal()) { columns().unwrap_or(80) } else { usize::MAX }
+}
+
+fn columns() -> Option<usize> {
+    match terminal_size::terminal_size() {
         Some((terminal_size::Width(columns), _)) => Some(usize::from(columns)),
         None => columns_asked_for(),
-    };
-    columns.map_or(80, |columns| columns.clamp(20, 100))
+    }
 }
 
 /// The width that the environment's COLUMNS asks for.
@@ -149,7 +194,7 @@ pub(super) fn wrapped(text: &str, indent: usize) -> String {
 /// A text as its reader needs it: for somebody at a terminal each line too long for it is [`hung`], two spaces deeper than it began; for a program that looks
 /// for lines they stay whole, unless COLUMNS asks for a width.
 pub(super) fn fitted(text: &str, is_terminal: bool) -> String {
-    if !is_terminal && columns_asked_for().is_none() {
+    if !is_fitted(is_terminal) {
         return text.to_owned();
     }
     let fit = |line: &str| match line.chars().count() > width() {
@@ -159,13 +204,23 @@ pub(super) fn fitted(text: &str, is_terminal: bool) -> String {
     text.split('\n').map(fit).collect::<Vec<_>>().join("\n")
 }
 
+/// Whether lines are broken at a width at all.
+pub(super) fn is_fitted(is_terminal: bool) -> bool {
+    is_terminal || columns_asked_for().is_some()
+}
+
 /// A line broken between words at the terminal's width; what follows the first line stands after `indent` spaces. No word is cut, so that a path can be copied.
 pub(super) fn hung(line: &str, indent: usize) -> String {
+    hung_within(line, indent, width())
+}
+
+/// The same within so many columns.
+pub(super) fn hung_within(line: &str, indent: usize, columns: usize) -> String {
     let mut text = " ".repeat(indent_of(line));
     let mut column = text.len();
     for (place, word) in line.split_whitespace().enumerate() {
         let length = word.chars().count();
-        if place > 0 && column + 1 + length > width() {
+        if place > 0 && column + 1 + length > columns {
             text += &format!("\n{:indent$}", "");
             column = indent;
         } else if place > 0 {

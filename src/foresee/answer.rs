@@ -50,7 +50,7 @@ impl Answer {
             reading: Reading::of(seen.lab, bare.lab, task.site),
             warnings: task.warnings(shelf),
             outcome: task.outcome(shelf, seen.lab),
-            search: found.as_ref().map(|found| SearchAnswer::of(shelf, found)),
+            search: found.as_ref().map(|found| SearchAnswer::of(shelf, found, task.site)),
         }
     }
 }

@@ -148,8 +148,8 @@ impl Task {
 }
 
 impl SearchAnswer {
-    /// What was found, for JSON.
-    pub fn of(shelf: &Shelf, found: &Found) -> Self {
+    /// What was found for work at a site, for JSON.
+    pub fn of(shelf: &Shelf, found: &Found, site: Site) -> Self {
         let tried = TriedAnswer::of;
         let goal = found.goal.lab;
         SearchAnswer {
@@ -164,7 +164,7 @@ impl SearchAnswer {
             gap: found.gap(),
             miss: found.miss(),
             untouched_delta_e_2000: found.untouched_error(),
-            words: words(shelf, found),
+            words: words(shelf, found, site),
         }
     }
 }
@@ -185,7 +185,7 @@ fn drops_of(mix: &Mix) -> BTreeMap<String, u32> {
     mix.drops().map(|(bottle, drops)| (bottle.to_owned(), drops)).collect()
 }
 
-fn words(shelf: &Shelf, found: &Found) -> String {
+fn words(shelf: &Shelf, found: &Found, site: Site) -> String {
     let best = found.best();
     let name = shelf.mix_in_words(&best.mix);
     let reach = match found.miss() {
@@ -209,7 +209,8 @@ fn words(shelf: &Shelf, found: &Found) -> String {
         )
     });
     let untouched = if found.untouched_error() <= best.error {
-        format!("; without any new work the skin is nearer to it (ΔE00 {:.1})", found.untouched_error())
+        let place = if site == Site::Lip { "lip" } else { "skin" };
+        format!("; without any new work the {place} is nearer to it (ΔE00 {:.1})", found.untouched_error())
     } else {
         String::new()
     };

@@ -37,6 +37,7 @@ pub use assignment::AssignedFolder;
 pub use error::RenderError;
 pub use output::MARKER;
 pub use paper::{PaperFiles, PaperPages, PapersFolder};
+pub(crate) use plain::bare_in_words;
 pub use report::{FilesFolder, ReportFolder, SiteLink};
 pub use timeline::timeline_svg;
 

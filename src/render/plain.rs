@@ -41,7 +41,7 @@ pub(super) fn colour_in_words(language: &Language, lab: Lab) -> String {
 }
 
 /// A place without work in words: how light the skin is, or the colour's own word where the place has an edge.
-pub(super) fn bare_in_words(language: &Language, site: Site, lab: Lab) -> String {
+pub(crate) fn bare_in_words(language: &Language, site: Site, lab: Lab) -> String {
     if site.has_edge() { Tone::by_itself(lab).said(language) } else { skin_in_words(language, lab) }
 }
 

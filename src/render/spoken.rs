@@ -50,7 +50,7 @@ impl Language {
     }
 
     /// Old work with its age: "3 years old. A dark grey brow."
-    pub(super) fn old_work(&self, months: f64, note: &str) -> String {
+    pub(crate) fn old_work(&self, months: f64, note: &str) -> String {
         match Span::of(months) {
             Span::Day => say!(self, "age-on-the-day", note = note),
             Span::Healed => say!(self, "age-healed", note = note),

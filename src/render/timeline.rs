@@ -1,13 +1,17 @@
 //! The course of a placement over time as a picture: patches of skin with the work on them in a row, words and numbers below each, and
-//! L*, a* and b* as curves beneath the same columns.
+//! L*, a* and b* as curves beneath the same columns. A lip or an areola lies in the skin around it, as on the pages.
 //!
 //! Entry point: [`timeline_svg`]. The picture stands alone: no script, no style sheet, black on white so that it prints; shapes and
 //! dashes tell the curves apart, never colour alone.
 
+use super::drawing::{Manner, SURROUND, shapes};
 use super::figures::fixed;
 use super::templates::write_escaped;
+use crate::colour::Srgb;
 use crate::foresee::{Event, Moment, Task};
+use crate::healing::Appearance;
 use crate::pigment::Shelf;
+use crate::skin::Site;
 
 /// Width of a moment's column.
 const COLUMN: f64 = 98.0;
@@ -24,8 +28,8 @@ const LETTERS: usize = 14;
 const BOLD_LETTERS: usize = 11;
 /// Height of one panel of curves.
 const PANEL: f64 = 116.0;
-/// Neutral grey around patches, of L* 58: the same as on the pages.
-const SURROUND: &str = "#8b8b8b";
+/// Scale of the pages' shapes in a patch.
+const SHAPE: f64 = 0.46;
 
 /// The picture of a course over time as an SVG document.
 pub fn timeline_svg(shelf: &Shelf, task: &Task, moments: &[Moment]) -> String {
@@ -45,14 +49,15 @@ pub fn timeline_svg(shelf: &Shelf, task: &Task, moments: &[Moment]) -> String {
     svg += &format!("<rect width=\"{width}\" height=\"{height}\" fill=\"#ffffff\"/>\n");
     text(&mut svg, (MARGIN, 34.0), r#"font-size="20" font-weight="600""#, &title);
     text(&mut svg, (MARGIN, 58.0), r##"fill="#444444""##, &subtitle(task));
+    let around = task.around().map(|around| Appearance::of(around, task.light).srgb);
     for (i, moment) in moments.iter().enumerate() {
-        patch(&mut svg, centre(i), moment);
+        patch(&mut svg, centre(i), moment, (task.site, around));
         let top = PATCHES + PATCH + 18.0;
         lines_below(&mut svg, (centre(i), top), r#"font-weight="600""#, &whens[i]);
         lines_below(&mut svg, (centre(i), top + LINE * when_lines as f64 + 4.0), "", &words[i]);
     }
     for (axis, name) in ["L*", "a*", "b*"].into_iter().enumerate() {
-        panel(&mut svg, (panels + axis as f64 * (PANEL + 14.0), width), (axis, name), moments);
+        panel(&mut svg, (panels + axis as f64 * (PANEL + 14.0), width), (axis, name), (task.site, moments));
     }
     let foot = "Steps of time are not to scale. For teaching, never a promise of a result on a person; screens and printers shift \
                 colours.";
@@ -124,8 +129,8 @@ fn broken(words: &str, letters: usize) -> Vec<String> {
     lines
 }
 
-/// One moment: grey, skin on it, work on that.
-fn patch(svg: &mut String, middle: f64, moment: &Moment) {
+/// One moment: grey, skin on it, work on that; work fills a place that has an edge, which has its own shape in the skin around it.
+fn patch(svg: &mut String, middle: f64, moment: &Moment, (site, around): (Site, Option<Srgb>)) {
     let hex = |[r, g, b]: [u8; 3]| format!("#{r:02x}{g:02x}{b:02x}");
     let rect = |inset: (f64, f64), fill: &str, round: f64| {
         format!(
@@ -137,13 +142,29 @@ fn patch(svg: &mut String, middle: f64, moment: &Moment) {
         )
     };
     *svg += &rect((0.0, 0.0), SURROUND, 0.0);
-    *svg += &rect((6.0, 6.0), &hex(moment.bare_skin_srgb), 0.0);
-    *svg += &rect((13.0, 24.0), &hex(moment.srgb), 14.0);
+    let (work, skin) = (hex(moment.srgb), around.map_or_else(|| hex(moment.bare_skin_srgb), Srgb::hex));
+    *svg += &rect((6.0, 6.0), &skin, 0.0);
+    if around.is_none() {
+        *svg += &rect((13.0, 24.0), &work, 14.0);
+    } else {
+        // The middle of both shapes comes to the middle of the patch.
+        let (x, y) = (middle - SHAPE * 120.0, PATCHES + PATCH / 2.0 - SHAPE * 74.0);
+        for shape in shapes(site, Manner::Powder) {
+            *svg += &format!(
+                r#"<path transform="translate({x:.2} {y:.2}) scale({SHAPE})" d="{shape}" fill="{work}"/>"#
+            );
+        }
+    }
     svg.push('\n');
 }
 
-/// One curve over the columns, with that of the bare skin, and its value at every moment.
-fn panel(svg: &mut String, (top, width): (f64, f64), (axis, name): (usize, &str), moments: &[Moment]) {
+/// One curve over the columns, with that of the place without work, and its value at every moment.
+fn panel(
+    svg: &mut String,
+    (top, width): (f64, f64),
+    (axis, name): (usize, &str),
+    (site, moments): (Site, &[Moment]),
+) {
     let values: Vec<f64> = moments.iter().map(|moment| moment.lab[axis]).collect();
     let skins: Vec<f64> = moments.iter().map(|moment| moment.bare_skin_lab[axis]).collect();
     let all = || values.iter().chain(&skins).copied();
@@ -183,7 +204,12 @@ fn panel(svg: &mut String, (top, width): (f64, f64), (axis, name): (usize, &str)
     text(svg, (10.0, top + 40.0), r##"font-size="10.5" fill="#444444""##, meaning);
     if let Some(skin) = skins.first() {
         let beside = (y(*skin) + 4.0).max(top + 54.0);
-        text(svg, (10.0, beside), r##"font-size="10.5" fill="#444444""##, "dashed: skin");
+        let dashed = match site {
+            Site::Brow | Site::Eyelid | Site::Scalp => "dashed: skin",
+            Site::Lip => "dashed: bare lip",
+            Site::Areola => "dashed: bare areola",
+        };
+        text(svg, (10.0, beside), r##"font-size="10.5" fill="#444444""##, dashed);
     }
     for (i, (value, skin)) in values.iter().zip(&skins).enumerate() {
         let at = y(*value);

@@ -26,7 +26,7 @@ use keyboard::{Heard, Keyboard};
 use record::Record;
 use std::io::Write;
 use std::path::PathBuf;
-use telling::{Telling, how_to_answer};
+use telling::{Telling, how_to_answer, once_more};
 
 /// Type your answer and press Enter; q ends the session, and so does Ctrl-C. Each exercise is one of the skill you need most: what you know is estimated from
 /// your answers, and fades with the days. Your progress is kept after every answer in a file of your own.
@@ -276,7 +276,7 @@ impl Sitting<'_> {
     ) -> Result<Asked, Problem> {
         let language = &self.telling.course.language;
         let how = how_to_answer(language, &exercise.form);
-        let prompt = wrapped(&say!(language, "terminal-prompt", how = &how), 0);
+        let prompt = wrapped(&say!(language, "terminal-prompt", how = how), 0);
         loop {
             write!(out, "{prompt} ")?;
             out.flush()?;
@@ -307,12 +307,8 @@ impl Sitting<'_> {
             match marked {
                 Ok(chosen) => return self.tell(out, exercise, &chosen).map(|()| Asked::Answered),
                 Err(error) => {
-                    let why = error.said(language);
-                    writeln!(
-                        out,
-                        "{}",
-                        wrapped(&say!(language, "terminal-again", how = &how, why = why), 0)
-                    )?;
+                    let again = once_more(language, &exercise.form, &error);
+                    writeln!(out, "{}", wrapped(&again, 0))?;
                 }
             }
         }

@@ -1,11 +1,15 @@
 //! What a session says: a question with its case, what follows from an answer.
 
 use super::super::terminal::{Painter, wrapped};
-use crate::colour::{Lab, Srgb};
+use crate::colour::{Lab, Light, Srgb};
 use crate::course::{Client, Course};
-use crate::exercise::{Answer, Case, Choice, Exercise, Form, bottles_named, outcome};
-use crate::healing::Appearance;
+use crate::exercise::{
+    Answer, AnswerError, AskedFor, Case, CaseGoal, Choice, Exercise, Form, LimitsError, bottles_named,
+    outcome,
+};
+use crate::healing::{Appearance, Reading};
 use crate::language::Language;
+use crate::render::bare_in_words;
 use crate::say;
 
 /// Says things about a course's exercises.
@@ -18,9 +22,7 @@ impl Telling<'_> {
     /// A question with its case.
     pub fn question(&self, exercise: &Exercise) -> String {
         let mut text = String::new();
-        if let Some(case) = &exercise.case
-            && let Some(client) = self.course.client(&case.client)
-        {
+        if let Some((case, client)) = self.on(exercise) {
             text += &self.case(case, client);
         }
         text += &(wrapped(&exercise.ask, 0) + "\n");
@@ -56,6 +58,12 @@ impl Telling<'_> {
         told.collect()
     }
 
+    /// The case of an exercise with its client.
+    fn on<'e>(&self, exercise: &'e Exercise) -> Option<(&'e Case, &Client)> {
+        let case = exercise.case.as_ref()?;
+        Some((case, self.course.client(&case.client)?))
+    }
+
     fn case(&self, case: &Case, client: &Client) -> String {
         let language = &self.course.language;
         let (name, age) = (&client.name, client.age);
@@ -76,9 +84,16 @@ impl Telling<'_> {
         } else {
             say!(language, "terminal-person", name = name, age = age, hair = &client.hair)
         };
+        // Most descriptions name what is asked for where the skin is not told.
+        let about = case.skin_is_told.then(|| client.about.clone());
         let wish = case.is_wished_for().then(|| say!(language, "terminal-wish", wish = &client.wish));
-        let who = [who].into_iter().chain(wish).collect::<Vec<_>>().join(" ");
+        let who = [who].into_iter().chain(about).chain(wish).collect::<Vec<_>>().join(" ");
         let mut text = wrapped(&who, 2) + "\n";
+        // Of old work that is made up, the client's own tells nothing.
+        for old in client.existing.iter().filter(|_| case.is_wished_for()) {
+            let told = language.old_work(old.work.months, &old.note);
+            text += &(wrapped(&say!(language, "terminal-old-work", told = told), 2) + "\n");
+        }
         for note in &client.health {
             text += &(wrapped(&say!(language, "terminal-health", note = &note.note), 2) + "\n");
         }
@@ -87,22 +102,20 @@ impl Telling<'_> {
             text += &(wrapped(&say!(language, "terminal-health", note = none), 2) + "\n");
         }
         let label = case.skin_label(language, client);
-        let label = label.unwrap_or_else(|| say!(language, "terminal-bare"));
-        text += &self.swatch(&label, &case.bare, &case.bare, "");
+        let label = label.unwrap_or_else(|| say!(language, "terminal-bare", site = client.site.word()));
+        let beside = beside(case, client, case.light);
+        let words = bare_in_words(language, client.site, case.bare.lab);
+        text += &self.swatch(&label, beside, &case.bare, &words);
         if case.now.reflectance != case.bare.reflectance {
             let label = say!(language, "terminal-now");
-            text += &self.swatch(&label, &case.bare, &case.now, &case.now_reading.words);
+            text += &self.swatch(&label, beside, &case.now, &case.now_reading.words);
         }
         for exhibit in &case.exhibits {
-            text += &self.swatch(&exhibit.label, &case.bare, &exhibit.seen, &exhibit.reading.words);
+            let beside = self::beside(case, client, exhibit.light);
+            text += &self.swatch(&exhibit.label, beside, &exhibit.seen, &exhibit.reading.words);
         }
         if let Some(goal) = &case.goal {
-            let [l, a, b] = axes(language, goal.lab);
-            let within =
-                say!(language, "terminal-within", b = b, tolerance = format!("{:.0}", goal.tolerance));
-            let colour = Srgb::from_lab(goal.lab);
-            let label = say!(language, "terminal-goal");
-            text += &self.painter.labelled(&label, case.bare.srgb, colour, &[l, a, within], "");
+            text += &self.goal(goal, case, client);
         }
         if let Some(placed) = &case.placed {
             let place = placed.placement;
@@ -120,16 +133,34 @@ impl Telling<'_> {
         text
     }
 
+    /// A wished colour. Its name, which the question says, may be of another tone than what it is beside this skin.
+    fn goal(&self, goal: &CaseGoal, case: &Case, client: &Client) -> String {
+        let language = &self.course.language;
+        let [l, a, b] = axes(language, goal.lab);
+        let within = say!(language, "terminal-within", b = b, tolerance = format!("{:.0}", goal.tolerance));
+        let reading = Reading::of(goal.lab, case.bare.lab, client.site);
+        let words = say!(
+            language,
+            "terminal-goal-words",
+            depth = reading.depth_said(language),
+            site = client.site.word(),
+            tone = reading.tone.said(language)
+        );
+        let (beside, colour) = (beside(case, client, case.light), Srgb::from_lab(goal.lab));
+        self.painter.labelled(&say!(language, "terminal-goal"), beside, colour, &[l, a, within], &words)
+    }
+
     /// What there is to choose from.
     fn offered(&self, exercise: &Exercise) -> String {
         match &exercise.form {
             Form::One(one) => {
-                let pictured = exercise.case.as_ref().filter(|_| one.pictured);
+                let pictured = self.on(exercise).filter(|_| one.pictured);
+                let beside = pictured.map(|(case, client)| beside(case, client, case.light));
                 let mut text = String::new();
                 for (place, option) in one.options.iter().enumerate() {
                     text += &lettered(place, &option.label);
-                    if let Some((case, seen)) = pictured.zip(option.healed.as_ref()) {
-                        text += &self.picture(case, seen);
+                    if let Some((beside, seen)) = beside.zip(option.healed.as_ref()) {
+                        text += &self.picture(beside, seen);
                     }
                 }
                 text
@@ -145,9 +176,9 @@ impl Telling<'_> {
                 let how = say!(
                     self.course.language,
                     "terminal-drops-limits",
-                    bottles = letters(&self.course.language, 0, limits.bottles.len()),
+                    bottles = letters(&self.course.language, limits.bottles.len()),
                     drops = limits.drops,
-                    modifiers = limits.modifier_drops
+                    modifiers = limits.most_modifier_drops()
                 );
                 listed(names) + &wrapped(&how, 2) + "\n"
             }
@@ -156,18 +187,18 @@ impl Telling<'_> {
     }
 
     /// A colour whose words and numbers stand above it.
-    fn picture(&self, case: &Case, seen: &Appearance) -> String {
-        let swatch = self.painter.swatch(case.bare.srgb, seen.srgb);
+    fn picture(&self, beside: Srgb, seen: &Appearance) -> String {
+        let swatch = self.painter.swatch(beside, seen.srgb);
         if swatch.is_empty() { String::new() } else { format!("     {}\n", swatch.trim_end()) }
     }
 
-    fn swatch(&self, label: &str, skin: &Appearance, seen: &Appearance, words: &str) -> String {
+    fn swatch(&self, label: &str, beside: Srgb, seen: &Appearance, words: &str) -> String {
         let language = &self.course.language;
         let mut pieces = axes(language, seen.lab);
         if !seen.srgb.in_gamut {
             pieces[2] += &format!(" {}", say!(language, "terminal-beyond"));
         }
-        self.painter.labelled(label, skin.srgb, seen.srgb, &pieces, words)
+        self.painter.labelled(label, beside, seen.srgb, &pieces, words)
     }
 
     /// What follows from an answer, which was marked as `chosen`.
@@ -190,12 +221,16 @@ impl Telling<'_> {
         let mut text = head + "\n";
         text += &(wrapped(&mark.consequence, 2) + "\n");
         let best = outcome(self.course, exercise, &exercise.form.key()).ok();
-        if let Some(case) = &exercise.case {
-            if let Some(healed) = &chosen.healed {
-                text += &self.swatch(&say!(language, "terminal-yours"), &case.bare, healed, "");
-            }
-            if let Some(healed) = best.as_ref().filter(|_| !full).and_then(|best| best.healed.as_ref()) {
-                text += &self.swatch(&say!(language, "terminal-best"), &case.bare, healed, "");
+        if let Some((case, client)) = self.on(exercise) {
+            let beside = beside(case, client, case.light);
+            let came_to = |label: &str, choice: &Choice| {
+                let words = choice.reading.as_ref().map_or("", |reading| &reading.words);
+                let seen = choice.healed.as_ref();
+                seen.map_or_else(String::new, |seen| self.swatch(label, beside, seen, words))
+            };
+            text += &came_to(&say!(language, "terminal-yours"), chosen);
+            if let Some(best) = best.as_ref().filter(|_| !full) {
+                text += &came_to(&say!(language, "terminal-best"), best);
             }
         }
         if let Some(best) = best.as_ref().filter(|_| !full && !matches!(exercise.form, Form::Number(_))) {
@@ -235,7 +270,7 @@ impl Telling<'_> {
 
 /// How to answer, for the prompt: "a to d", "letters, such as a c".
 pub(super) fn how_to_answer(language: &Language, form: &Form) -> String {
-    let letters = |count| letters(language, 0, count);
+    let letters = |count| letters(language, count);
     match form {
         Form::One(one) => letters(one.options.len()),
         Form::Several(several) => {
@@ -256,10 +291,55 @@ pub(super) fn how_to_answer(language: &Language, form: &Form) -> String {
     }
 }
 
-/// "a to d".
-fn letters(language: &Language, from: usize, count: usize) -> String {
-    let (from, to) = (letter(from), letter(from + count.saturating_sub(1)));
-    say!(language, "terminal-letters", from = from.to_string(), to = to.to_string())
+/// Asks again, in the form that the prompt names and with its letters.
+pub(super) fn once_more(language: &Language, form: &Form, error: &AnswerError) -> String {
+    let spaced = |places: &[usize]| {
+        places.iter().map(|&place| letter(place).to_string()).collect::<Vec<_>>().join(" ")
+    };
+    let count = match form {
+        Form::One(one) => one.options.len(),
+        Form::Several(several) => several.options.len(),
+        Form::Order(order) => order.steps.len(),
+        Form::Drops(drops) => drops.bottles().len(),
+        Form::Number(_) => 0,
+    };
+    let why = match error {
+        AnswerError::Form(AskedFor::One) => say!(language, "terminal-one-letter"),
+        AnswerError::Form(AskedFor::Several) => {
+            let example = if count > 2 { spaced(&[0, 2]) } else { spaced(&[0]) };
+            say!(language, "terminal-letters-alone", example = example)
+        }
+        AnswerError::Form(AskedFor::Order) => {
+            // The other way round, so that it is an order and no advice.
+            let example = spaced(&(0..count).rev().collect::<Vec<_>>());
+            say!(language, "terminal-letters-alone", example = example)
+        }
+        AnswerError::Form(AskedFor::Drops) => say!(language, "terminal-whole-drops"),
+        AnswerError::NoOption { place, .. } => {
+            let (place, letters) = (letter(*place).to_string(), letters(language, count));
+            say!(language, "terminal-no-letter", letter = place, letters = letters)
+        }
+        AnswerError::NotAnOrder(_) => {
+            say!(language, "terminal-each-once", letters = letters(language, count))
+        }
+        AnswerError::Limits(LimitsError::NoBottle { bottle, .. }) => {
+            let letters = letters(language, count);
+            say!(language, "terminal-no-bottle-here", bottle = bottle, letters = letters)
+        }
+        other => other.said(language),
+    };
+    say!(language, "terminal-again", how = how_to_answer(language, form), why = why)
+}
+
+/// What a colour is drawn on: the place without work, or the skin around it where it has an edge.
+fn beside(case: &Case, client: &Client, light: Light) -> Srgb {
+    client.around(light).map_or(case.bare.srgb, |around| around.srgb)
+}
+
+/// "a to d"; "a" where there is one.
+fn letters(language: &Language, count: usize) -> String {
+    let (first, last) = (letter(0).to_string(), letter(count.saturating_sub(1)).to_string());
+    if first == last { first } else { say!(language, "terminal-letters", from = first, to = last) }
 }
 
 /// L*, a* and b*, each by its name.
