@@ -1826,6 +1826,7 @@ report-read-item-about = Eine Übung mit allen ihren Aufgaben oder eine Frage de
 ## Berichte: die Seite einer lernenden Person
 
 report-next = Was als Nächstes zu üben ist
+report-next-by = Was als Nächstes zu üben ist, bis { $date }
 report-practice = Übung
 report-paper = Prüfung
 report-sheet-of = { $blueprint }: { $result }
@@ -1836,6 +1837,7 @@ report-decided = { $decision } (Bestehensgrenze { $mark } %)
 report-decided-with-error = { $decision } (Bestehensgrenze { $mark } %, Standardfehler { $error })
 report-reread = Nachlesen: { $lessons }
 report-then = Dann: { $command }
+report-then-there = Dann: <a href="{ $practice }">diese Fertigkeit üben</a>, auf der Seite „Üben“ des Kurses.
 report-think-over = Des Nachdenkens wert
 report-chosen-the-one = Gewählt in der einen Frage, die ihn anbot; blindes Raten würde ihn in { $guessing } wählen.
 report-chosen-in = Gewählt in { $chosen } der { $offered } Fragen, die ihn anboten; blindes Raten würde ihn in { $guessing } wählen.
@@ -1925,6 +1927,18 @@ report-why-above = { $answers ->
 report-next-no-answer = Es gibt noch keine Antwort, aus der sich lernen ließe.
 report-next-one-right = Die eine Antwort war ganz richtig. Das ist zu wenig, um etwas zu raten.
 report-next-all-right = Alle { $answers } Antworten waren ganz richtig: Nichts hier verlangt Übung. Was nicht gebraucht wird, wird vergessen; eine kurze Sitzung dann und wann erhält es.
+
+## Berichte: was der Befehl ausgibt
+
+report-told-pages = { $count ->
+    [one] 1 Seite, { $size } MB in { $folder }; gelesen in { $read } s, gezählt in { $counted } s, geschrieben in { $wrote } s
+   *[other] { $count } Seiten, { $size } MB in { $folder }; gelesen in { $read } s, gezählt in { $counted } s, geschrieben in { $wrote } s
+ }
+report-told-open = Öffnen Sie { $page } in einem Browser
+report-told-assignments = { $count ->
+    [one] 1 Zuweisung in { $folder }; verteilen Sie sie mit `healedhue assign ORDNER`
+   *[other] { $count } Zuweisungen in { $folder }; verteilen Sie sie mit `healedhue assign ORDNER`
+ }
 
 ## Berichte: warum eine Zahl fehlt, und warum ein Item noch einmal anzusehen ist
 

@@ -1812,6 +1812,7 @@ report-read-item-about = A drill with all its exercises, or one question of the 
 ## Reports: the page of an apprentice
 
 report-next = What to practise next
+report-next-by = What to practise next, by { $date }
 report-practice = Practice
 report-paper = Paper
 report-sheet-of = { $blueprint }: { $result }
@@ -1822,6 +1823,7 @@ report-decided = { $decision } (pass mark { $mark }%)
 report-decided-with-error = { $decision } (pass mark { $mark }%, standard error { $error })
 report-reread = Reread: { $lessons }
 report-then = Then: { $command }
+report-then-there = Then: <a href="{ $practice }">practise it</a> on the page “Practice” of the course.
 report-think-over = Worth thinking over
 report-chosen-the-one = Chosen in the one question that offered it; blind guessing would choose it in { $guessing }.
 report-chosen-in = Chosen in { $chosen } of the { $offered } questions that offered it; blind guessing would choose it in { $guessing }.
@@ -1911,6 +1913,18 @@ report-why-above = { $answers ->
 report-next-no-answer = There is no answer to learn from yet.
 report-next-one-right = The one answer was right to the full. That is too little to advise anything.
 report-next-all-right = All { $answers } answers were right to the full: nothing here asks for practice. What is not used is forgotten; a short session now and then keeps it.
+
+## Reports: what the command prints
+
+report-told-pages = { $count ->
+    [one] 1 page, { $size } MB in { $folder }; read { $read } s, counted { $counted } s, wrote { $wrote } s
+   *[other] { $count } pages, { $size } MB in { $folder }; read { $read } s, counted { $counted } s, wrote { $wrote } s
+ }
+report-told-open = open { $page } in a browser
+report-told-assignments = { $count ->
+    [one] 1 assignment in { $folder }; hand it out with `healedhue assign FOLDER`
+   *[other] { $count } assignments in { $folder }; hand them out with `healedhue assign FOLDER`
+ }
 
 ## Reports: why there is no figure, and why to look at an item again
 

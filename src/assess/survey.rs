@@ -79,7 +79,9 @@ pub fn survey(pool: &PaperPool, first: u64, count: u64) -> Result<Survey, Assemb
             .sections
             .iter()
             .zip(&sections)
-            .map(|(section, own)| (section.title.clone(), section.weight, section.questions, spread(own)))
+            .map(|(section, own)| {
+                (pool.blueprint.title_of(section), section.weight, section.questions, spread(own))
+            })
             .collect(),
         shared: spread(&shared),
         cases: pool

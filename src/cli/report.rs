@@ -1,14 +1,15 @@
 //! `healedhue report`: the report of a cohort as pages, and as tables.
 //!
-//! Steps: read the marked sheets ([`cohort`], the one place where they come from), make the report, write the pages and the tables.
+//! Steps: read the marked sheets ([`cohort`], the one place where they come from), make the report, write the pages and the tables. What is printed
+//! is in the course's language, as the report's own sentences are; errors and notes are not.
 
 mod next;
 mod tables;
 
 use super::CourseFolder;
-use super::build::{read_quietly, seconds};
+use super::build::read_quietly;
 use super::input::read_input;
-use super::lines::{counted, named, note, print};
+use super::lines::{named, note, print};
 use super::problem::Problem;
 use super::whole;
 use crate::assess::report::{Cohort, Report, report};
@@ -17,9 +18,10 @@ use crate::course::{Course, Date};
 use crate::handed::text_of;
 use crate::json;
 use crate::render::{FilesFolder, ReportFolder, SiteLink};
+use crate::say;
 use std::io::{BufWriter, Write};
 use std::path::{Path, PathBuf};
-use std::time::Instant;
+use std::time::{Duration, Instant};
 
 /// Skills, misconceptions, statistics of drills and questions, and a page for each apprentice. docs/reports.md says what every figure
 /// means, and shows the JSON of --marks.
@@ -53,7 +55,7 @@ pub(super) struct Arguments {
     /// When they are due, as 2026-03-14.
     #[arg(long, value_name = "DATE", requires = "assign", value_parser = date)]
     due: Option<Date>,
-    /// Where the study site lies, seen from the report, or its address: lessons are linked then.
+    /// Where the study site lies, seen from the report, or its address: lessons and practice are linked then.
     #[arg(long, value_name = "LINK")]
     site: Option<String>,
     /// Print the report as JSON and write no pages.
@@ -101,22 +103,21 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     for sentence in report.summary.iter().chain(&report.notes) {
         print(visible(sentence))?;
     }
-    print(format_args!(
-        "{}, {:.1} MB in {}; read {}, counted {}, wrote {}",
-        counted(written.pages, "page", "pages"),
-        written.bytes as f64 / 1e6,
-        named(&arguments.out),
-        seconds(took_to_read),
-        seconds(took_to_count),
-        seconds(start.elapsed())
+    let language = &course.language;
+    let seconds = |took: Duration| language.decimal(took.as_secs_f64(), 2);
+    print(say!(
+        language,
+        "report-told-pages",
+        count = written.pages,
+        size = language.decimal(written.bytes as f64 / 1e6, 1),
+        folder = named(&arguments.out),
+        read = seconds(took_to_read),
+        counted = seconds(took_to_count),
+        wrote = seconds(start.elapsed())
     ))?;
-    print(format_args!("open {} in a browser", named(&arguments.out.join("index.html"))))?;
+    print(say!(language, "report-told-open", page = named(&arguments.out.join("index.html"))))?;
     if let Some(folder) = &arguments.assign {
-        print(format_args!(
-            "{} in {}; hand them out with `healedhue assign FOLDER`",
-            counted(assigned, "assignment", "assignments"),
-            named(folder)
-        ))?;
+        print(say!(language, "report-told-assignments", count = assigned, folder = named(folder)))?;
     }
     Ok(())
 }

@@ -137,6 +137,20 @@ impl Blueprint {
         (marks.len() > 1).then(|| libm::sqrt(squares / (count - 1.0) / count))
     }
 
+    /// The section with this id.
+    pub fn section(&self, id: &str) -> Option<&Section> {
+        self.sections.iter().find(|section| section.id == id)
+    }
+
+    /// What a section is called where it stands apart from its paper: sections of several cases may have one title, so that of the case comes first,
+    /// "First client: At the door".
+    pub fn title_of(&self, section: &Section) -> String {
+        match section.case.and_then(|case| self.cases.get(case)) {
+            Some(case) => format!("{}: {}", case.title, section.title),
+            None => section.title.clone(),
+        }
+    }
+
     /// Questions in the whole paper.
     pub fn questions(&self) -> u32 {
         self.sections.iter().map(|section| section.questions).sum()

@@ -3,7 +3,10 @@
 use super::plan::{self, href};
 use crate::course::Course;
 use crate::say;
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
 use serde::Serialize;
+use sha2::{Digest, Sha256};
 
 /// The part of the site a page belongs to, as the navigation names it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -44,6 +47,11 @@ const POLICY: &str = "default-src 'none'; style-src 'self'; script-src 'self'; i
 /// The same for a page that runs the engine: it may compile WebAssembly, and start workers out of its own memory, since a page
 /// from a disk may not start one from a file.
 const ENGINE_POLICY: &str = "default-src 'none'; style-src 'self'; script-src 'self' 'wasm-unsafe-eval'; worker-src blob:; img-src 'self' data:; base-uri 'none'; form-action 'none'";
+
+/// The digest by which the policy of a page that stands alone allows the one style or script that is written into it: of SHA-256, in base64.
+pub(super) fn policy_digest(written: impl AsRef<[u8]>) -> String {
+    STANDARD.encode(Sha256::digest(written))
+}
 
 /// A link with its text.
 #[derive(Debug, Clone, Serialize)]

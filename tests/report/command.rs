@@ -53,8 +53,42 @@ fn the_same_sheets_give_the_same_bytes_and_replace_each_other() {
     assert_eq!(once.1.keys().filter(|name| name.ends_with(".csv")).count(), 8);
     let page = String::from_utf8_lossy(&once.0["people/id-a00003.html"]).into_owned();
     assert!(page.contains("href=\"../../public/lessons/"), "lessons are linked");
+    assert!(page.contains("href=\"../../public/practice.html#skill="), "practice is linked");
+    assert!(!page.contains("healedhue practise"), "who has the site needs no command");
     let index = String::from_utf8_lossy(&once.0["index.html"]).into_owned();
     assert!(index.contains("href=\"../public/lessons/"));
+}
+
+/// All that is printed and written is in the course's language, not the report's sentences alone.
+#[test]
+fn a_german_report_is_german_to_its_last_line() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = |name: &str| folder.path().join(name);
+    let cohort = r#"{
+        "questions": [{"id": "haut-fuer-licht", "skill": "vorhersehen", "options": [
+            {"say": "Ein Filter", "right": true}, {"say": "Ein Fenster", "misconception": "fensterglas"}, {"say": "Ein Spiegel"}]}],
+        "sheets": [{"person": "venn", "name": "Ilsa Venn", "paper": {"blueprint": "anfang"},
+            "answers": [{"question": "haut-fuer-licht", "credit": 0, "chosen": 1}]}]
+    }"#;
+    let mut command = healedhue();
+    command.args(["report", "--marks", "-", "--course", "tests/site/german", "--due", "2026-06-01"]);
+    command.arg("--out").arg(path("report")).arg("--assign").arg(path("next"));
+    let output = command.write_stdin(cohort).assert().success().get_output().stdout.clone();
+    let told = String::from_utf8(output).expect("UTF-8");
+    let pages =
+        told.lines().find(|line| line.starts_with("2 Seiten, 0,")).unwrap_or_else(|| panic!("{told}"));
+    // A folder's name may hold anything.
+    let times = pages.split_once("; gelesen in ").unwrap_or_else(|| panic!("{pages}")).1;
+    assert!(times.contains(" s, geschrieben in ") && !times.contains('.'), "{pages}");
+    assert!(told.contains("Öffnen Sie ") && told.contains("1 Zuweisung in "), "{told}");
+    for english in ["pages", "open ", "assignment"] {
+        assert!(!told.contains(english), "{english} in {told}");
+    }
+    let assignment = fs::read_to_string(path("next").join("next-2026-06-01-1.yaml")).expect("it is written");
+    assert!(
+        assignment.contains("\ntitle: \"Was als Nächstes zu üben ist, bis 1. Juni 2026\"\n"),
+        "{assignment}"
+    );
 }
 
 #[test]

@@ -1,5 +1,6 @@
 //! Reports at the public edge: figures that are the library's, words that people read, names that are only names, and the odd cohorts.
 
+mod alone;
 pub mod cohort;
 mod command;
 mod figures;

@@ -54,7 +54,7 @@ pub struct Place {
 pub struct SectionName {
     /// Its id.
     pub id: String,
-    /// Its title; the id where the course does not know it.
+    /// Its title, that of its case before it; the id where the course does not know it.
     pub title: String,
 }
 
@@ -86,8 +86,8 @@ pub(super) fn section_credits(sheet: &Sheet, course: &Course) -> Vec<SectionCred
 }
 
 fn section_name(course: &Course, blueprint: &str, id: &str) -> SectionName {
-    let known = course.blueprint(blueprint).and_then(|known| known.sections.iter().find(|own| own.id == id));
-    SectionName { id: id.to_owned(), title: known.map_or(id, |section| &section.title).to_owned() }
+    let known = course.blueprint(blueprint).and_then(|known| Some(known.title_of(known.section(id)?)));
+    SectionName { id: id.to_owned(), title: known.unwrap_or_else(|| id.to_owned()) }
 }
 
 /// The title of a blueprint; the id where the course does not know it, as of an assignment.

@@ -52,7 +52,7 @@ impl<'c, W: Write> Telling<'c, W> {
                 Ok(serde_json::to_writer(out, &marked)?)
             });
         }
-        let mut text = fitted(&line(marks, recorded), io::stdout().is_terminal()) + "\n";
+        let mut text = fitted(&line(self.course, marks, recorded), io::stdout().is_terminal()) + "\n";
         if self.whole {
             text += &answers(self.course, marks);
         }
@@ -96,7 +96,7 @@ impl<'c, W: Write> Telling<'c, W> {
 }
 
 /// One line: who, how much, and what it means.
-fn line(marks: &SlipMarks, recorded: Option<Recorded>) -> String {
+fn line(course: &Course, marks: &SlipMarks, recorded: Option<Recorded>) -> String {
     let who = match &marks.name {
         Some(name) => format!("{name} ({})", marks.paper.candidate),
         None => marks.paper.candidate.clone(),
@@ -110,10 +110,16 @@ fn line(marks: &SlipMarks, recorded: Option<Recorded>) -> String {
         Some(Recorded::New(attempt)) if attempt > 1 => "; a further attempt",
         _ => "",
     };
+    let blueprint = course.blueprint(&marks.paper.blueprint);
     let sections: Vec<String> = marks
         .sections
         .iter()
-        .map(|section| format!("{} {:.0}%", section.title, section.credit * 100.0))
+        .map(|section| {
+            // A key of another version of the course may have sections that this one does not have.
+            let known = blueprint.and_then(|known| Some(known.title_of(known.section(&section.id)?)));
+            let title = known.unwrap_or_else(|| section.title.clone());
+            format!("{title} {:.0}%", section.credit * 100.0)
+        })
         .collect();
     let line = format!(
         "{who}: {:.1}%, pass mark {:.1}% with a standard error of {:.1}: {verdict}{blank}{close}{book}; {}",

@@ -4,6 +4,7 @@
 
 use crate::assess::report::Report;
 use crate::course::{Course, Date, read_assignment};
+use crate::say;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Most people in one assignment.
@@ -21,6 +22,7 @@ pub(super) struct Assignments {
 pub(super) fn assignments(report: &Report, course: &Course, due: Date) -> Assignments {
     let mut groups: BTreeMap<Vec<usize>, Vec<(&str, &str)>> = BTreeMap::new();
     let mut left_out = Vec::new();
+    let title = say!(course.language, "report-next-by", date = course.language.date(due));
     let order: Vec<&str> = course.lessons().map(|(_, lesson)| lesson.id.as_str()).collect();
     for person in &report.people {
         let wanted: BTreeSet<usize> = person
@@ -30,7 +32,7 @@ pub(super) fn assignments(report: &Report, course: &Course, due: Date) -> Assign
             .filter_map(|lesson| order.iter().position(|id| *id == lesson.id))
             .collect();
         let lessons: Vec<&str> = wanted.iter().map(|&place| order[place]).collect();
-        let alone = text(&id_of(due, 0), due, &lessons, &[(&person.id, &person.name)]);
+        let alone = text(&id_of(due, 0), &title, due, &lessons, &[(&person.id, &person.name)]);
         if lessons.is_empty() {
             left_out.push(format!("{}: there is nothing to practise", person.id));
         } else if let Err(problems) = read_assignment("next.yaml", &alone, course) {
@@ -45,7 +47,7 @@ pub(super) fn assignments(report: &Report, course: &Course, due: Date) -> Assign
         let lessons: Vec<&str> = lessons.iter().map(|&place| order[place]).collect();
         for some in people.chunks(MOST_PEOPLE) {
             let id = id_of(due, files.len() + 1);
-            let text = text(&id, due, &lessons, some);
+            let text = text(&id, &title, due, &lessons, some);
             files.push((format!("{id}.yaml"), text));
         }
     }
@@ -58,11 +60,11 @@ fn id_of(due: Date, number: usize) -> String {
 }
 
 /// An assignment as YAML; texts are quoted as in JSON, which YAML reads alike.
-fn text(id: &str, due: Date, lessons: &[&str], people: &[(&str, &str)]) -> String {
+fn text(id: &str, title: &str, due: Date, lessons: &[&str], people: &[(&str, &str)]) -> String {
     let quoted = |text: &str| serde_json::to_string(text).unwrap_or_default();
     let mut text = format!(
-        "id: {id}\ntitle: What to practise next, by {}\ndue: {due}\nlessons: [{}]\npeople:\n",
-        due.in_words(),
+        "id: {id}\ntitle: {}\ndue: {due}\nlessons: [{}]\npeople:\n",
+        quoted(title),
         lessons.join(", ")
     );
     for (id, name) in people {

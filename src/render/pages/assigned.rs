@@ -4,9 +4,8 @@ use super::Pages;
 use super::bottles::BottleView;
 use super::home::LessonEntry;
 use crate::assess::assigned::{FORM, PracticeSet};
-use crate::course::{Assignment, Date, Person};
+use crate::course::{Assignment, Person};
 use crate::exercise::bottles_named;
-use crate::language::Language;
 use crate::render::RenderError;
 use crate::render::exercise::ExerciseView;
 use crate::render::figures::minutes;
@@ -122,7 +121,7 @@ impl Pages<'_> {
             title: assignment.title.clone(),
             note: assignment.note.clone(),
             person: person.name.clone(),
-            due: date_in_words(language, assignment.due),
+            due: language.date(assignment.due),
             due_date: assignment.due.to_string(),
             extent: say!(
                 language,
@@ -157,11 +156,4 @@ impl Pages<'_> {
         };
         self.page(path, "assignment.html", context)
     }
-}
-
-/// A date as people write it: "14 March 2026".
-fn date_in_words(language: &Language, date: Date) -> String {
-    let (year, month, day) = date.parts();
-    let month = language.say(&format!("assignment-month-{month}"), &[]);
-    say!(language, "assignment-date", day = day, month = month, year = year)
 }

@@ -19,8 +19,8 @@ use crate::say;
 use serde::Serialize;
 
 #[derive(Serialize)]
-struct CohortPage {
-    frame: Frame,
+struct CohortPage<'p> {
+    frame: Frame<'p>,
     title: String,
     extent: String,
     summary: Vec<String>,

@@ -2,7 +2,8 @@
 //!
 //! Entry points: [`ReportFolder::check`] before any work, [`ReportFolder::write`]. Steps: the instructor's page (`cohort`), everybody on a
 //! page of names where they are too many for it, and the apprentices' pages (`person`) on all cores, some at a time; each from its
-//! template. Plots are drawings of our own (`plot`, `report-plots.html`): they take the page's ink and its words, and stay small.
+//! template. An apprentice's page is handed out alone: it holds its style, and leads to nobody else's.
+//! Plots are drawings of our own (`plot`, `report-plots.html`): they take the page's ink and its words, and stay small.
 //! Like every output, the folder is written beside the old one and exchanged with it whole.
 //!
 //! The pages decide nothing: every figure is the report's.
@@ -17,9 +18,10 @@ mod shown;
 
 use super::output::{ASSIGNMENTS, OutputFolder, REPORT, SiteFile, TABLES};
 use super::templates::{REPORT_CSS, STYLE_CSS, Templates};
-use super::{RenderError, Written};
+use super::{RenderError, Written, plan};
 use crate::assess::report::{PersonEntry, Report};
 use crate::language::Language;
+use frame::Style;
 use rayon::prelude::*;
 use serde::Serialize;
 use std::path::Path;
@@ -28,7 +30,7 @@ use std::path::Path;
 const HOME: &str = "index.html";
 /// Everybody, where they are too many for the instructor's page.
 const EVERYBODY: &str = "everybody.html";
-/// The style sheets.
+/// The style sheets, in order.
 const STYLES: [(&str, &str); 2] = [("style.css", STYLE_CSS), ("report.css", REPORT_CSS)];
 /// People rendered at once: the most that are in memory together.
 const AT_ONCE: usize = 512;
@@ -52,8 +54,18 @@ impl SiteLink {
 
     /// The link to a lesson, from a page so many folders below the report's.
     fn lesson(&self, path: &str, below: usize) -> String {
+        self.page(&plan::text_path(path), below)
+    }
+
+    /// The link to the page of practice with a skill chosen, likewise.
+    fn practice(&self, skill: &str, below: usize) -> String {
+        format!("{}#skill={}", self.page(plan::PRACTICE, below), plan::percent_encoded(skill))
+    }
+
+    /// The link to a page of the site, likewise.
+    fn page(&self, path: &str, below: usize) -> String {
         let up = if self.0.contains("://") { String::new() } else { "../".repeat(below) };
-        format!("{up}{}/{}", self.0, super::plan::href("x", &super::plan::text_path(path)))
+        format!("{up}{}/{}", self.0, plan::href("x", path))
     }
 }
 
@@ -80,6 +92,7 @@ impl ReportFolder {
             report,
             site,
             templates: Templates::new(&language)?,
+            style: Style::new(),
             language,
             paths: person::paths(&report.people),
         };
@@ -140,6 +153,7 @@ struct Pages<'r> {
     site: Option<&'r SiteLink>,
     language: Language,
     templates: Templates,
+    style: Style,
     /// For every person the path of the page.
     paths: Vec<String>,
 }
@@ -175,7 +189,10 @@ mod tests {
         {
             assert!(SiteLink::new(bad).is_none(), "{bad}");
         }
-        let link = SiteLink::new("../public/").map(|link| link.lesson("a/b c", 1));
-        assert_eq!(link.as_deref(), Some("../../public/lessons/a/b%20c.html"));
+        let link = SiteLink::new("../public/").expect("a path");
+        assert_eq!(link.lesson("a/b c", 1), "../../public/lessons/a/b%20c.html");
+        assert_eq!(link.practice("a\"&b", 1), "../../public/practice.html#skill=a%22%26b");
+        let link = SiteLink::new("https://example.org/course/").expect("an address");
+        assert_eq!(link.practice("foresee", 1), "https://example.org/course/practice.html#skill=foresee");
     }
 }

@@ -16,8 +16,8 @@ use serde::Serialize;
 use std::collections::BTreeSet;
 
 #[derive(Serialize)]
-struct PersonPage {
-    frame: Frame,
+struct PersonPage<'p> {
+    frame: Frame<'p>,
     name: String,
     id: String,
     title: String,
@@ -45,6 +45,9 @@ struct NextView {
     name: String,
     why: String,
     lessons: Vec<LessonView>,
+    /// The page of practice with the skill chosen, where it is known where the site lies.
+    practice: Option<String>,
+    /// The command that practises it, where not.
     command: String,
 }
 
@@ -75,8 +78,8 @@ struct BeliefView {
 }
 
 #[derive(Serialize)]
-struct EverybodyPage {
-    frame: Frame,
+struct EverybodyPage<'p> {
+    frame: Frame<'p>,
     title: String,
     people: Vec<NameView>,
 }
@@ -120,7 +123,7 @@ impl Pages<'_> {
         };
         let context = PersonPage {
             // U+2068 and U+2069 isolate the name's direction, where no element can.
-            frame: self.frame(path, format!("\u{2068}{name}\u{2069}")),
+            frame: self.frame_alone(format!("\u{2068}{name}\u{2069}")),
             id: shown(&person.id),
             name,
             title,
@@ -146,6 +149,7 @@ impl Pages<'_> {
                     name: next.name.clone(),
                     why: next.why.clone(),
                     lessons: next.lessons.iter().map(|lesson| self.lesson(lesson, 1)).collect(),
+                    practice: self.site.map(|site| site.practice(&next.skill, 1)),
                     command: format!("healedhue practise --skill {}", next.skill),
                 })
                 .collect(),
