@@ -14,7 +14,10 @@ use minijinja::{AutoEscape, Environment, UndefinedBehavior};
 use serde::Serialize;
 
 /// The style sheet.
-pub(super) const STYLE_CSS: &str = include_str!("../../site/style.css");
+pub(super) const STYLE_CSS: &str =
+    concat!(include_str!("../../site/base.css"), "\n", include_str!("../../site/style.css"));
+/// The part of it that every page has, whatever stands in it.
+pub(super) const BASE_CSS: &str = include_str!("../../site/base.css");
 /// What reports need besides.
 pub(super) const REPORT_CSS: &str = include_str!("../../site/report.css");
 /// The script of the exercises.

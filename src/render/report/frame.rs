@@ -6,7 +6,7 @@
 use super::super::frame::{direction, policy_digest};
 use super::super::plan::href;
 use super::shown::cleaned;
-use super::{EVERYBODY, HOME, Pages, STYLES};
+use super::{EVERYBODY, HOME, Pages, STYLES, STYLES_ALONE};
 use serde::Serialize;
 
 /// The context of `report-frame.html`.
@@ -37,7 +37,7 @@ pub(super) struct Style {
 impl Style {
     /// The style sheets in one, as [`cleaned`] leaves them: the digest is of what comes to stand in the page.
     pub fn new() -> Self {
-        let text = cleaned(STYLES.map(|style| style.1).join("\n"));
+        let text = cleaned(STYLES_ALONE.join("\n"));
         Style { digest: policy_digest(&text), text }
     }
 }

@@ -17,7 +17,7 @@ mod said;
 mod shown;
 
 use super::output::{ASSIGNMENTS, OutputFolder, REPORT, SiteFile, TABLES};
-use super::templates::{REPORT_CSS, STYLE_CSS, Templates};
+use super::templates::{BASE_CSS, REPORT_CSS, STYLE_CSS, Templates};
 use super::{RenderError, Written, plan};
 use crate::assess::report::{PersonEntry, Report};
 use crate::language::Language;
@@ -30,8 +30,10 @@ use std::path::Path;
 const HOME: &str = "index.html";
 /// Everybody, where they are too many for the instructor's page.
 const EVERYBODY: &str = "everybody.html";
-/// The style sheets, in order.
+/// The style sheets beside the instructor's pages, in order.
 const STYLES: [(&str, &str); 2] = [("style.css", STYLE_CSS), ("report.css", REPORT_CSS)];
+/// Those that stand in a page that is handed out: ten thousand of them hold nothing that none of them shows.
+const STYLES_ALONE: [&str; 2] = [BASE_CSS, REPORT_CSS];
 /// People rendered at once: the most that are in memory together.
 const AT_ONCE: usize = 512;
 /// People on the instructor's page. A table of more is no help to anybody; they have a page of their own then.
