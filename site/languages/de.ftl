@@ -258,7 +258,10 @@ exercise-angle-radians = Das ist der Winkel im Bogenmaß; in Grad sind es 180/π
 exercise-angle-source = ITA nach der Definition von Chardon, Cretois und Hourseau (1991)
 exercise-skin-read = { $client }: die Haut, wie das Messgerät sie liest
 exercise-skin-read-beside = { $client }: die Haut neben der alten Arbeit, wie das Messgerät sie liest
-exercise-skin-beside = { $client }: die Haut neben der alten Arbeit
+exercise-skin-beside = { $client }: die { $site ->
+    [lip] Lippe
+   *[other] Haut
+ } neben der alten Arbeit
 
 ## Anderes Licht
 

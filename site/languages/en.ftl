@@ -244,7 +244,10 @@ exercise-angle-radians = That is the angle in radians; 180/π times as many degr
 exercise-angle-source = ITA as defined by Chardon, Cretois and Hourseau (1991)
 exercise-skin-read = { $client }’s skin, as the device reads it
 exercise-skin-read-beside = { $client }’s skin beside the old work, as the device reads it
-exercise-skin-beside = { $client }’s skin beside the old work
+exercise-skin-beside = { $client }’s { $site ->
+    [lip] lip
+   *[other] skin
+ } beside the old work
 
 ## Another light
 

@@ -145,7 +145,7 @@ impl Case {
             (false, false) if self.now.reflectance == self.bare.reflectance => "exercise-skin-beside",
             (false, _) => return None,
         };
-        Some(say!(language, id, client = &client.name))
+        Some(say!(language, id, client = &client.name, site = client.site.word()))
     }
 
     /// Whether the client's wish has to do with what is asked: not where the client lends nothing but the skin to old work that is made up.
