@@ -467,7 +467,7 @@ fn who_is_asked_again_is_asked_in_the_words_of_the_prompt() {
 #[test]
 fn a_case_is_told_in_words() {
     let course = crate::demo::course();
-    let (mut cases, mut goals, mut came_to) = (0, 0, 0);
+    let (mut cases, mut olds, mut goals, mut came_to) = (0, 0, 0, 0);
     for (lesson, seed) in [("red-skin-and-warmth", "9"), ("lips-as-a-filter", "3"), ("lips-as-a-filter", "4")]
     {
         let mut command = healedhue();
@@ -481,6 +481,7 @@ fn a_case_is_told_in_words() {
                 assert!(case.contains(&flat(&client.about)), "{}: {case}", client.id);
                 for old in client.existing.iter().filter(|_| case.contains(" as it is now L* ")) {
                     assert!(case.contains(" Old work: ") && case.contains(&flat(&old.note)), "{case}");
+                    olds += 1;
                 }
                 assert!(!is_lip || case.contains(" lip without work L* "), "{}: {case}", client.id);
                 if let Some((_, goal)) = case.split_once(" goal L* ") {
@@ -497,7 +498,7 @@ fn a_case_is_told_in_words() {
             came_to += 1;
         }
     }
-    assert!(cases > 9 && goals > 3 && came_to > 5, "{cases}, {goals}, {came_to}");
+    assert!(cases > 9 && olds > 1 && goals > 3 && came_to > 5, "{cases}, {olds}, {goals}, {came_to}");
 }
 
 /// What lies beside a lip is the face, not more lip.

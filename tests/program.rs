@@ -702,7 +702,7 @@ fn foresee_shows_a_lip_in_the_skin_around_it() {
     // The request names no mix: without new work the picture shows what is left of the old one.
     run(&["--timeline", "--svg", path.to_str().expect("UTF-8")]);
     let svg = std::fs::read_to_string(&path).expect("the picture is there");
-    assert!(svg.contains("dashed: bare lip") && !svg.contains("dashed: skin"));
+    assert!(svg.contains("dashed: bare") && !svg.contains("dashed: skin"));
     assert!(svg.contains(&format!("fill=\"{}\"", around.hex())) && svg.contains("<path transform="));
     assert!(!svg.contains("rx=\"14\""), "a lip is no round patch");
 }

@@ -50,6 +50,8 @@ function freshCase() {
     technique: "both",
     placement: { ...techniqueOf("both").placement },
     mix: firstMix("brow") ?? {},
+    // Mixes that gave way at another site, by site.
+    aside: {},
     goal: COURSE.goals[0]?.id ?? "",
     ownGoal: { lab: [45, 8, 12], tolerance: 4 },
     // Months until the same mix is placed again; 0 for never.
@@ -70,11 +72,13 @@ function withClient(state, id) {
   return { ...withSite(state, site), client: id, phototype, undertone, redness, scar, goal, existing };
 }
 
-// The same case at another site, with the skin its words give; a mix that is not meant for it gives way to one that is.
+// The same case at a site, with the skin its words give. At another one a mix that is not meant for it is put aside for the way back, and one that
+// is takes its place: what was put aside there, or a first one.
 function withSite(state, site) {
+  const there = { ...state, site, melanin: null, blood: null, background: null };
   const meant = Object.entries(state.mix).every(([id, count]) => count === 0 || isMeantFor(bottleOf(id), site));
-  const mix = meant ? state.mix : firstMix(site) ?? state.mix;
-  return { ...state, site, mix, melanin: null, blood: null, background: null };
+  if (site === state.site || meant) return there;
+  return { ...there, mix: state.aside[site] ?? firstMix(site) ?? state.mix, aside: { ...state.aside, [state.site]: state.mix } };
 }
 
 function goalOf(state) {

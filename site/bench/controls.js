@@ -84,16 +84,23 @@ class Controls {
 
   bindSkin() {
     this.on("client", (id) => {
-      this.state = withClient(this.state, id);
+      this.become(withClient(this.state, id));
       this.oldShown = null;
     });
     for (const name of ["phototype", "undertone", "redness"]) {
       this.on(name, (value) => Object.assign(this.state, { [name]: value, melanin: null, blood: null, background: null }));
     }
-    this.on("site", (value) => (this.state = withSite(this.state, value)));
+    this.on("site", (value) => this.become(withSite(this.state, value)));
     for (const name of SKIN_NUMBERS) this.on(name, (position) => (this.state[name] = valueOf(name, Number(position))));
     byId("scar").addEventListener("change", ({ target }) => this.set(() => (this.state.scar = target.checked)));
     byId("skin_back").addEventListener("click", () => this.set(() => Object.assign(this.state, { melanin: null, blood: null, background: null })));
+  }
+
+  // Another case; whoever does not see it is told that another mix is in the bottle.
+  become(state) {
+    const { site, mix } = state;
+    say(byId("mix_note"), mix === this.state.mix ? "" : message("bench-mix-instead", { site: message(`bench-site-${site}`), mix: mixInWords(mix) }));
+    this.state = state;
   }
 
   bindPlacement() {
@@ -213,7 +220,7 @@ class Controls {
     this.lists[0]?.parentNode.append(...inOrder);
     // The page stands as it was made until another site is chosen.
     if (this.siteShown || site !== "brow") {
-      for (const list of inOrder) list.open = false;
+      inOrder.forEach((list, place) => (list.open = place === 0));
       this.openFilled();
     }
     this.siteShown = site;

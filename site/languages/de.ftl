@@ -229,7 +229,7 @@ exercise-remedy-unsafe = Nicht sicher, wozu es auch abheilen würde: { $caution 
 exercise-proof-seen = Das Rechenwerk hat jede Antwort berechnet. Die nächste falsche liegt ΔE00 { $margin } entfernt; was wirklich zu sehen ist, bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge der richtigen am nächsten.
 exercise-proof-best = Von { $searched } durchprobierten Mischungen kommt keine dem Ziel näher als ΔE00 { $error }. Die beste bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge vor den falschen Antworten.
 exercise-proof-margin = Von { $searched } durchprobierten Mischungen kommt keine dem Ziel näher als ΔE00 { $error }. Die nächste falsche Antwort ist um { $margin } schlechter. Die beste bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge vor den falschen Antworten.
-exercise-proof-lighten = Über der Arbeit, wie sie ist, kommt von { $searched } durchprobierten Mischungen keine dem Ziel näher als ΔE00 { $before }; über der aufgehellten kommt ihm die beste bis auf { $error } nahe. Erst aufzuhellen bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge richtig.
+exercise-proof-lighten = Über der Arbeit, wie sie ist, kommt von { $searched } durchprobierten Mischungen keine dem Ziel näher als ΔE00 { $before }; über der aufgehellten kommt ihm die beste bis auf ΔE00 { $error } nahe. Erst aufzuhellen bleibt in { $held } von { $worlds } Versuchen mit veränderter Haut, Tiefe und Pigmentmenge richtig.
 exercise-proof-next = { $over ->
     [lightened] Danach kommen über der aufgehellten Arbeit (ΔE00): { $next }.
    *[same] Danach kommen (ΔE00): { $next }.
@@ -1188,6 +1188,7 @@ bench-of-epidermis = { $share } der Epidermis
 bench-of-dermis = { $share } der Dermis
 bench-times-typical = { $number }-mal so viel wie typisch
 bench-of-full-pass = { $number } eines vollen Durchgangs
+bench-mix-instead = Eine andere Mischung, weil die letzte nicht für diese Stelle gedacht ist ({ $site }): { $mix }.
 bench-mix-nothing = Noch nichts in der Mischung.
 bench-caution = Vorsicht.
 bench-caution-see = { $note } Siehe { $caution }. Die Farbe kommt danach.
@@ -1840,7 +1841,7 @@ report-decided = { $decision } (Bestehensgrenze { $mark } %)
 report-decided-with-error = { $decision } (Bestehensgrenze { $mark } %, Standardfehler { $error })
 report-reread = Nachlesen: { $lessons }
 report-then = Dann: { $command }
-report-then-there = Dann: <a href="{ $practice }">diese Fertigkeit üben</a>, auf der Seite „Üben“ des Kurses.
+report-then-there = Dann üben: <a href="{ $practice }">{ $skill }</a>
 report-think-over = Des Nachdenkens wert
 report-chosen-the-one = Gewählt in der einen Frage, die ihn anbot; blindes Raten würde ihn in { $guessing } wählen.
 report-chosen-in = Gewählt in { $chosen } der { $offered } Fragen, die ihn anboten; blindes Raten würde ihn in { $guessing } wählen.

@@ -215,7 +215,7 @@ exercise-remedy-unsafe = Unsafe, whatever it would heal to: { LOWER($caution) }.
 exercise-proof-seen = The engine computed every option. The nearest wrong one is ΔE00 { $margin } away; what is really seen stays nearest to the right one in { $held } of { $worlds } trials with skin, depth and load varied.
 exercise-proof-best = Of { $searched } mixes tried, none comes nearer to the goal than ΔE00 { $error }. The best stays ahead of the wrong answers in { $held } of { $worlds } trials with skin, depth and load varied.
 exercise-proof-margin = Of { $searched } mixes tried, none comes nearer to the goal than ΔE00 { $error }. The nearest wrong option is worse by { $margin }. The best stays ahead of the wrong answers in { $held } of { $worlds } trials with skin, depth and load varied.
-exercise-proof-lighten = Of { $searched } mixes tried over the work as it is, none comes nearer to the goal than ΔE00 { $before }; over the lightened work the best comes within { $error }. To lighten first stays right in { $held } of { $worlds } trials with skin, depth and load varied.
+exercise-proof-lighten = Of { $searched } mixes tried over the work as it is, none comes nearer to the goal than ΔE00 { $before }; over the lightened work the best comes within ΔE00 { $error }. To lighten first stays right in { $held } of { $worlds } trials with skin, depth and load varied.
 exercise-proof-next = { $over ->
     [lightened] Next best over the lightened work (ΔE00): { $next }.
    *[same] Next best (ΔE00): { $next }.
@@ -1174,6 +1174,7 @@ bench-of-epidermis = { $share } of the epidermis
 bench-of-dermis = { $share } of the dermis
 bench-times-typical = { $number } times typical
 bench-of-full-pass = { $number } of a full pass
+bench-mix-instead = Another mix, since the last one is not meant for this site ({ $site }): { $mix }.
 bench-mix-nothing = Nothing in the mix yet.
 bench-caution = Caution.
 bench-caution-see = { $note } See { $caution }. Colour comes after that.
@@ -1826,7 +1827,7 @@ report-decided = { $decision } (pass mark { $mark }%)
 report-decided-with-error = { $decision } (pass mark { $mark }%, standard error { $error })
 report-reread = Reread: { $lessons }
 report-then = Then: { $command }
-report-then-there = Then: <a href="{ $practice }">practise it</a> on the page “Practice” of the course.
+report-then-there = Then practise: <a href="{ $practice }">{ $skill }</a>
 report-think-over = Worth thinking over
 report-chosen-the-one = Chosen in the one question that offered it; blind guessing would choose it in { $guessing }.
 report-chosen-in = Chosen in { $chosen } of the { $offered } questions that offered it; blind guessing would choose it in { $guessing }.

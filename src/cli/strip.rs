@@ -115,7 +115,9 @@ fn overview(rows: &[Row], painter: Painter) -> String {
 
 /// Every row in words and numbers.
 fn list(what: &str, rows: &[Row], painter: Painter) -> String {
-    if width() >= TABLE { table(what, rows, painter) } else { paragraphs(rows, painter) }
+    let table = table(what, rows, painter);
+    let heading = table.lines().next().map_or(0, |heading| heading.trim_end().chars().count());
+    if width() >= TABLE.max(heading) { table } else { paragraphs(rows, painter) }
 }
 
 fn table(what: &str, rows: &[Row], painter: Painter) -> String {

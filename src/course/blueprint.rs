@@ -145,14 +145,42 @@ impl Blueprint {
     /// What a section is called where it stands apart from its paper: sections of several cases may have one title, so that of the case comes first,
     /// "First client: At the door".
     pub fn title_of(&self, section: &Section) -> String {
-        match section.case.and_then(|case| self.cases.get(case)) {
+        match self.case_of(section) {
             Some(case) => format!("{}: {}", case.title, section.title),
             None => section.title.clone(),
         }
+    }
+
+    /// The case that a section asks about.
+    pub fn case_of(&self, section: &Section) -> Option<&ClientCase> {
+        section.case.and_then(|case| self.cases.get(case))
     }
 
     /// Questions in the whole paper.
     pub fn questions(&self) -> u32 {
         self.sections.iter().map(|section| section.questions).sum()
     }
+}
+
+/// What is told of sections in a row, each with the title of its case, which stands before the first of its sections only: "First client: At the door
+/// 100%; Reading the skin 59%. Second client: At the door 0%".
+pub(crate) fn told_by_case<'c>(sections: impl IntoIterator<Item = (Option<&'c str>, String)>) -> String {
+    let mut told = String::new();
+    let mut before = None;
+    for (case, said) in sections {
+        let is_new = case != before;
+        match (told.is_empty(), is_new) {
+            (true, _) => {}
+            (false, true) if told.ends_with('?') => told.push(' '),
+            (false, true) => told += ". ",
+            (false, false) => told += "; ",
+        }
+        if let Some(case) = case.filter(|_| is_new) {
+            told += case;
+            told += ": ";
+        }
+        told += &said;
+        before = case;
+    }
+    told
 }

@@ -57,7 +57,7 @@ pub fn timeline_svg(shelf: &Shelf, task: &Task, moments: &[Moment]) -> String {
         lines_below(&mut svg, (centre(i), top + LINE * when_lines as f64 + 4.0), "", &words[i]);
     }
     for (axis, name) in ["L*", "a*", "b*"].into_iter().enumerate() {
-        panel(&mut svg, (panels + axis as f64 * (PANEL + 14.0), width), (axis, name), (task.site, moments));
+        panel(&mut svg, (panels + axis as f64 * (PANEL + 14.0), width), (axis, name), moments);
     }
     let foot = "Steps of time are not to scale. For teaching, never a promise of a result on a person; screens and printers shift \
                 colours.";
@@ -159,12 +159,7 @@ fn patch(svg: &mut String, middle: f64, moment: &Moment, (site, around): (Site, 
 }
 
 /// One curve over the columns, with that of the place without work, and its value at every moment.
-fn panel(
-    svg: &mut String,
-    (top, width): (f64, f64),
-    (axis, name): (usize, &str),
-    (site, moments): (Site, &[Moment]),
-) {
+fn panel(svg: &mut String, (top, width): (f64, f64), (axis, name): (usize, &str), moments: &[Moment]) {
     let values: Vec<f64> = moments.iter().map(|moment| moment.lab[axis]).collect();
     let skins: Vec<f64> = moments.iter().map(|moment| moment.bare_skin_lab[axis]).collect();
     let all = || values.iter().chain(&skins).copied();
@@ -204,12 +199,7 @@ fn panel(
     text(svg, (10.0, top + 40.0), r##"font-size="10.5" fill="#444444""##, meaning);
     if let Some(skin) = skins.first() {
         let beside = (y(*skin) + 4.0).max(top + 54.0);
-        let dashed = match site {
-            Site::Brow | Site::Eyelid | Site::Scalp => "dashed: skin",
-            Site::Lip => "dashed: bare lip",
-            Site::Areola => "dashed: bare areola",
-        };
-        text(svg, (10.0, beside), r##"font-size="10.5" fill="#444444""##, dashed);
+        text(svg, (10.0, beside), r##"font-size="10.5" fill="#444444""##, "dashed: bare");
     }
     for (i, (value, skin)) in values.iter().zip(&skins).enumerate() {
         let at = y(*value);

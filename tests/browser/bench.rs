@@ -304,3 +304,39 @@ fn bottles_for_the_site_come_first() {
     assert_eq!(tab.value(rows), as_made);
     tab.expect_quiet(&SERVED);
 }
+
+/// A mix gives way only at a site it is not meant for, which is said, and is there again on the way back.
+#[test]
+fn a_mix_that_was_made_is_not_lost() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    let client = |tab: &mut Tab, site: &str, place: u32| {
+        tab.text(&format!(
+            "healedhueCourse.clients.filter((client) => client.site === '{site}' && client.existing.length === 0)[{place}].id"
+        ))
+    };
+    let choose = |tab: &mut Tab, control: &str, value: &str| {
+        tab.value(&format!(
+            "{{ const control = document.querySelector('#{control}'); control.value = {value:?}; control.dispatchEvent(new Event('input')); }}"
+        ));
+    };
+    let mix = "document.querySelector('#mix_now').textContent";
+    let note = "document.querySelector('#mix_note').textContent";
+    tab.open(&format!("{}bench.html#client=tessaly&mix=kelderwick~5,orrindale~1", *SERVED));
+    started(&mut tab);
+    let made = tab.text(mix);
+    let brow = client(&mut tab, "brow", 1);
+    choose(&mut tab, "client", &brow);
+    assert_eq!((tab.text(mix), tab.text(note)), (made.clone(), String::new()), "the same site");
+    let lip = client(&mut tab, "lip", 0);
+    choose(&mut tab, "client", &lip);
+    assert_ne!(tab.text(mix), made);
+    let told = tab.text(note);
+    assert!(told.to_lowercase().contains(&tab.text(mix).to_lowercase()), "{told}");
+    choose(&mut tab, "client", &brow);
+    assert_eq!(tab.text(mix), made, "back at its site");
+    tab.value("document.querySelector('#mix_empty').click()");
+    choose(&mut tab, "site", "lip");
+    assert!(tab.holds("document.querySelector('.drop-line').open"), "bottles are in sight");
+    tab.expect_quiet(&SERVED);
+}

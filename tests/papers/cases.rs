@@ -142,11 +142,21 @@ fn sections_of_cases_are_told_with_their_case() {
     for (place, section) in POOL.blueprint.sections.iter().enumerate() {
         let case = &POOL.blueprint.cases[section.case.expect("every section is of a case")];
         let title = format!("{}: {}", case.title, section.title);
-        assert!(told.contains(&format!("; {title} ")), "{title} in {told}");
-        assert!(index.contains(&format!(" {}: {title}", place + 1)), "{title}");
+        let is_first = place == 0 || POOL.blueprint.sections[place - 1].case != section.case;
+        // The title of a case stands before the first of its sections only.
+        let before = if is_first { format!("{}: ", case.title) } else { "; ".to_owned() };
+        let earned = format!("{before}{} ", section.title);
+        assert!(told.contains(&earned), "{earned} in {told}");
+        assert!(own.contains(&earned), "{earned}");
+        let numbered = format!("{before}{} {}", place + 1, section.title);
+        assert!(index.contains(&numbered), "{numbered}");
         assert!(index.contains(&format!("<abbr title=\"{title}\">{}</abbr>", place + 1)), "{title}");
-        assert!(own.contains(&format!("{title} ")), "{title}");
         assert!(titles.insert(title), "told apart");
+    }
+    for case in &POOL.blueprint.cases {
+        for text in [&told, &own] {
+            assert_eq!(text.matches(&format!("{}: ", case.title)).count(), 1, "{}", case.title);
+        }
     }
     // Where there are no cases, a section has its own title.
     let without = POOL.course.blueprint(super::fixture::BLUEPRINT).expect("a blueprint");

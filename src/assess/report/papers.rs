@@ -54,7 +54,10 @@ pub struct Place {
 pub struct SectionName {
     /// Its id.
     pub id: String,
-    /// Its title, that of its case before it; the id where the course does not know it.
+    /// The title of the case it asks about, where a paper has cases.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub case: Option<String>,
+    /// Its title; the id where the course does not know it.
     pub title: String,
 }
 
@@ -86,8 +89,12 @@ pub(super) fn section_credits(sheet: &Sheet, course: &Course) -> Vec<SectionCred
 }
 
 fn section_name(course: &Course, blueprint: &str, id: &str) -> SectionName {
-    let known = course.blueprint(blueprint).and_then(|known| Some(known.title_of(known.section(id)?)));
-    SectionName { id: id.to_owned(), title: known.unwrap_or_else(|| id.to_owned()) }
+    let known = course.blueprint(blueprint).and_then(|known| Some((known, known.section(id)?)));
+    SectionName {
+        id: id.to_owned(),
+        case: known.and_then(|(known, section)| Some(known.case_of(section)?.title.clone())),
+        title: known.map_or(id, |(_, section)| &section.title).to_owned(),
+    }
 }
 
 /// The title of a blueprint; the id where the course does not know it, as of an assignment.

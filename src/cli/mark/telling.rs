@@ -4,7 +4,7 @@ use super::super::problem::Problem;
 use super::super::slips::{Marked, Refused, no_slip_of, tell_refused};
 use super::super::terminal::{Painter, When, fitted, hung, wrapped};
 use crate::assess::{Recorded, SlipMarks, visible};
-use crate::course::Course;
+use crate::course::{Course, told_by_case};
 use std::io::{self, ErrorKind, IsTerminal, Write};
 use std::path::Path;
 
@@ -111,22 +111,18 @@ fn line(course: &Course, marks: &SlipMarks, recorded: Option<Recorded>) -> Strin
         _ => "",
     };
     let blueprint = course.blueprint(&marks.paper.blueprint);
-    let sections: Vec<String> = marks
-        .sections
-        .iter()
-        .map(|section| {
-            // A key of another version of the course may have sections that this one does not have.
-            let known = blueprint.and_then(|known| Some(known.title_of(known.section(&section.id)?)));
-            let title = known.unwrap_or_else(|| section.title.clone());
-            format!("{title} {:.0}%", section.credit * 100.0)
-        })
-        .collect();
+    let sections = marks.sections.iter().map(|section| {
+        // A key of another version of the course may have sections that this one does not have.
+        let known = blueprint.and_then(|known| Some((known, known.section(&section.id)?)));
+        let case = known.and_then(|(known, section)| Some(known.case_of(section)?.title.as_str()));
+        (case, format!("{} {:.0}%", section.title, section.credit * 100.0))
+    });
     let line = format!(
         "{who}: {:.1}%, pass mark {:.1}% with a standard error of {:.1}: {verdict}{blank}{close}{book}; {}",
         marks.total,
         marks.pass_mark,
         marks.standard_error,
-        sections.join("; ")
+        told_by_case(sections)
     );
     // Names and titles are somebody else's words.
     visible(&line).into_owned()

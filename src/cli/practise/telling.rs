@@ -1,6 +1,7 @@
 //! What a session says: a question with its case, what follows from an answer.
 
 use super::super::terminal::{Painter, wrapped};
+use crate::assess::visible;
 use crate::colour::{Lab, Light, Srgb};
 use crate::course::{Client, Course};
 use crate::exercise::{
@@ -324,7 +325,7 @@ pub(super) fn once_more(language: &Language, form: &Form, error: &AnswerError) -
         }
         AnswerError::Limits(LimitsError::NoBottle { bottle, .. }) => {
             let letters = letters(language, count);
-            say!(language, "terminal-no-bottle-here", bottle = bottle, letters = letters)
+            say!(language, "terminal-no-bottle-here", bottle = visible(bottle).as_ref(), letters = letters)
         }
         other => other.said(language),
     };

@@ -14,6 +14,7 @@ use crate::assess::report::{
     MisconceptionEntry, PaperEntry, PersonEntry, SheetEntry, SkillEntry, Standing, unreliable,
 };
 use crate::assess::standard::{Certainty, Decision};
+use crate::course::told_by_case;
 use crate::language::Language;
 use crate::say;
 use serde::Serialize;
@@ -53,6 +54,8 @@ struct PaperView {
     marks: Vec<BarRow>,
     /// Titles of the sections, in the order of the columns.
     sections: Vec<String>,
+    /// The same with the columns' numbers.
+    legend: String,
     people: Vec<MarkRow>,
     /// How many sheets are left out of these.
     left_out: usize,
@@ -197,12 +200,21 @@ impl Pages<'_> {
             }
         });
         let people = self.marks_of(paper);
+        let names: Vec<(Option<String>, String)> = paper
+            .sections
+            .iter()
+            .map(|section| (section.case.as_deref().map(shown), shown(&section.title)))
+            .collect();
+        let named = |case: Option<&str>, title: &str| told_by_case([(case, title.to_owned())]);
         PaperView {
             title: shown(&paper.title),
             anchor: format!("paper_{}", at + 1),
             facts: facts(language, paper),
             marks: if paper.mean.is_some() { marks.collect() } else { Vec::new() },
-            sections: paper.sections.iter().map(|section| shown(&section.title)).collect(),
+            sections: names.iter().map(|(case, title)| named(case.as_deref(), title)).collect(),
+            legend: told_by_case(
+                names.iter().zip(1..).map(|((case, title), at)| (case.as_deref(), format!("{at} {title}"))),
+            ),
             left_out: paper.sheets - people.len(),
             people,
         }

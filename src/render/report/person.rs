@@ -10,6 +10,7 @@ use super::shown::shown;
 use super::{EVERYBODY, Pages};
 use crate::assess::report::{MisconceptionEntry, PersonEntry, PersonSkill, Reread, SheetEntry, Standing};
 use crate::assess::standard::{Certainty, Decision};
+use crate::course::told_by_case;
 use crate::language::Language;
 use crate::say;
 use serde::Serialize;
@@ -45,10 +46,10 @@ struct NextView {
     name: String,
     why: String,
     lessons: Vec<LessonView>,
-    /// The page of practice with the skill chosen, where it is known where the site lies.
+    /// The page of practice with the skill chosen, where it is known where the site lies and a lesson trains it.
     practice: Option<String>,
-    /// The command that practises it, where not.
-    command: String,
+    /// The command that practises it, where no site is known.
+    command: Option<String>,
 }
 
 /// A lesson, linked where it is known where the site lies.
@@ -149,8 +150,14 @@ impl Pages<'_> {
                     name: next.name.clone(),
                     why: next.why.clone(),
                     lessons: next.lessons.iter().map(|lesson| self.lesson(lesson, 1)).collect(),
-                    practice: self.site.map(|site| site.practice(&next.skill, 1)),
-                    command: format!("healedhue practise --skill {}", next.skill),
+                    practice: self
+                        .site
+                        .filter(|_| !next.lessons.is_empty())
+                        .map(|site| site.practice(&next.skill, 1)),
+                    command: self
+                        .site
+                        .is_none()
+                        .then(|| format!("healedhue practise --skill {}", next.skill)),
                 })
                 .collect(),
             nothing_next: person.nothing_next.clone(),
@@ -245,11 +252,13 @@ fn result(language: &Language, sheet: &SheetEntry) -> String {
 
 /// What the sections of a sheet earned.
 fn sections(language: &Language, sheet: &SheetEntry) -> String {
-    let all = sheet.sections.iter().map(|own| {
+    let cases: Vec<Option<String>> =
+        sheet.sections.iter().map(|own| own.section.case.as_deref().map(shown)).collect();
+    told_by_case(sheet.sections.iter().zip(&cases).map(|(own, case)| {
         let (title, credit) = (shown(&own.section.title), percent(language, own.credit));
-        say!(language, "report-section-earned", section = title, credit = credit)
-    });
-    all.collect::<Vec<_>>().join("; ")
+        let earned = say!(language, "report-section-earned", section = title, credit = credit);
+        (case.as_deref(), earned)
+    }))
 }
 
 fn decided(language: &Language, decision: Decision) -> String {
