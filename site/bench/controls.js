@@ -325,8 +325,8 @@ class Controls {
   // What only the engine knows: the numbers behind the words for a skin, and restrictions.
   showAnswers(survey) {
     for (const name of SKIN_NUMBERS) showSlider(name, name, ratioOf(name, survey.skin[name]), survey.skin[name]);
-    // Of a lip or an areola the angle of skin types would say something else.
-    byId("skin_angle").hidden = ["lip", "areola"].includes(this.state.site);
+    // Of a lip, an areola or a scar the angle of skin types would say something else.
+    byId("skin_angle").hidden = this.state.scar || ["lip", "areola"].includes(this.state.site);
     say(byId("skin_angle"), message("bench-angle", { degrees: fixed(survey.ita_degrees, 0) }));
     const warnings = restrictionsOf(this.state.mix);
     if (warnings.join("\n") !== this.warningsShown) {

@@ -23,7 +23,7 @@ function showRanking(state, ranking, take) {
     button.type = "button";
     button.setAttribute("aria-label", message("bench-take-mix", { mix: words }));
     button.addEventListener("click", () => take(tried.mix));
-    const row = made("tr", "", heading, made("td", "", words), made("td", "number", fixed(tried.delta_e_2000, 1)), made("td", "lab", labCell(tried.lab)), made("td", "", button));
+    const row = made("tr", "", heading, made("td", "", words), made("td", "number", fixed(tried.delta_e_2000, 1)), made("td", "lab", leftToRight(labCell(tried.lab))), made("td", "", button));
     row.dataset.error = JSON.stringify(tried.delta_e_2000);
     return row;
   });
@@ -32,6 +32,11 @@ function showRanking(state, ranking, take) {
 
 function labCell([l, a, b]) {
   return message("bench-lab-cell", { l: fixed(l, 1), a: fixed(a, 1), b: fixed(b, 1) });
+}
+
+// Numbers that keep their order below a heading, whichever way a language runs.
+function leftToRight(text) {
+  return Object.assign(made("bdi", "", text), { dir: "ltr" });
 }
 
 // What was found, without a full stop.

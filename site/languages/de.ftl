@@ -659,7 +659,7 @@ clients-description = Die erfundene Kundschaft des Kurses: Haut, Haar, Wünsche,
 clients-lead = Alle hier sind erfunden. Ähnelt ihnen jemand aus Ihrer Kundschaft: Es entscheidet der wirkliche Mensch, nicht die Ähnlichkeit.
 clients-angle = Der Fototyp betrifft die Sonne, der Typologiewinkel die Farbe
 clients-angle-about = Der Fototyp (Fitzpatrick I bis VI) hält fest, wie Haut auf Sonne reagiert. Der individuelle Typologiewinkel, ITA, wird aus L* und b* der unbehandelten Haut berechnet; je größer er ist, desto heller die Haut. Wo Menschen gemessen wurden, hängen beide nur schwach zusammen; keiner ersetzt also den anderen. Die Tabelle geht von der hellsten Haut zur tiefsten, und die Fototypen folgen dem nicht ganz. Auch das untertreibt, wie weit beide auseinandergehen: Die Haut dieser Personen wurde aus Fototyp, Unterton und Rötung geschätzt, was beide näher beieinander erscheinen lässt, als sie sind.
-clients-angle-table = Fototyp und Typologiewinkel aller Personen
+clients-angle-table = Fototyp und Typologiewinkel der Haut, wo sie nicht Lippe, Warzenhof oder Narbe ist
 clients-find = Person finden
 clients-of-phototype = Fototyp { $phototype }
 clients-part = { $title }, Seite { $part } von { $of }
@@ -1281,6 +1281,7 @@ practice-begin = Beginnen
 practice-mark = Meine Antwort bewerten
 practice-next = Nächste Aufgabe
 practice-end = Sitzung beenden
+practice-end-last = Ansehen, was die Sitzung gezeigt hat
 practice-left = Eine Sitzung, die Sie verlassen haben
 practice-left-of = { $answers ->
     [one] Sie waren bei Aufgabe { $number } von { $count } ({ $skill }). Ihre { $answers } Antwort steht in Ihrem Lernstand; Sie können dort weitermachen, wo Sie waren.

@@ -645,7 +645,7 @@ clients-description = The invented clients of the course: skin, hair, wishes, he
 clients-lead = Everybody here is invented. If a client of yours resembles one of them: the real person decides, not the resemblance.
 clients-angle = Phototype is about sun, the typology angle about colour
 clients-angle-about = The phototype (Fitzpatrick I to VI) records how skin answers to sun. The individual typology angle, ITA, is worked out from L* and b* of bare skin; the larger it is, the lighter the skin. Where people were measured, the two correlate poorly, so neither stands in for the other. The table goes from the lightest skin to the deepest, and phototypes do not quite follow. Even so it understates how far the two part: the skin of these clients was estimated from phototype, undertone and redness, which makes the two look closer than they are.
-clients-angle-table = Phototype and typology angle of every client
+clients-angle-table = Phototype and typology angle of the skin, where it is no lip, areola or scar
 clients-find = Find a client
 clients-of-phototype = Phototype { $phototype }
 clients-part = { $title }, page { $part } of { $of }
@@ -1267,6 +1267,7 @@ practice-begin = Begin
 practice-mark = Mark my answer
 practice-next = Next exercise
 practice-end = End the session
+practice-end-last = See what the session has shown
 practice-left = A session you left
 practice-left-of = { $answers ->
     [one] You left at exercise { $number } of { $count } ({ $skill }). Your { $answers } answer is in your record; you can go on where you were.

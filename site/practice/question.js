@@ -142,7 +142,7 @@ const forms = {
       };
       input.addEventListener("input", () => tell());
       const name = made("p", "", made("strong", "", bottle.name), bottle.modifier ? ` ${message("practice-modifier")}` : "");
-      const text = made("div", "drop-text", name, made("p", "small", labInWords(bottle.colour.lab)));
+      const text = made("div", "drop-text", name, made("p", "small", `${COURSE.bottles[bottle.id].words}, ${labInWords(bottle.colour.lab)}`));
       const counter = made("div", "drop-count", button("−", message("screen-drop-less", { name: bottle.name }), -1), input, button("+", message("screen-drop-more", { name: bottle.name }), 1));
       const row = made("li", "drop-row", made("div", "drop-chip", drawing.svg), text, counter);
       return { row, input, id: bottle.id };

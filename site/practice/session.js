@@ -87,6 +87,7 @@ class Sitting {
 
   async show() {
     byId("next").hidden = true;
+    this.offerEnd(false);
     byId("verdict").replaceChildren();
     byId("outcome").replaceChildren();
     const slow = setTimeout(() => say(byId("session_wait"), message("practice-making")), 200);
@@ -162,6 +163,12 @@ class Sitting {
     this.tell(told, elsewhere === undefined ? [] : [` ${message("practice-elsewhere")}`]);
   }
 
+  // After the last exercise the end is what comes next.
+  offerEnd(last) {
+    byId("end").classList.toggle("strong", last);
+    say(byId("end"), message(last ? "practice-end-last" : "practice-end"));
+  }
+
   // Shows what follows from the answer, and has the next question made.
   tell(told, notes = []) {
     const last = this.count !== null && this.number >= this.count;
@@ -169,6 +176,7 @@ class Sitting {
     this.open.close();
     byId("mark").hidden = true;
     byId("next").hidden = last;
+    this.offerEnd(last);
     byId("verdict").replaceChildren(made("strong", "", verdictOf(told)), ` ${told.consequence}`, ...notes);
     const title = showOutcome(byId("outcome"), this.view, told);
     this.offerEyes();

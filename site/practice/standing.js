@@ -74,7 +74,7 @@ function showSummary(summary) {
       const name = Object.assign(made("th", "", skill.name), { scope: "row" });
       return made("tr", "", name, ...[String(skill.answers), wholePercent(skill.credit), known(skill.before), known(skill.after)].map((text) => made("td", "", text)));
     });
-    const table = made("div", "table", made("table", "", made("thead", "", head), made("tbody", "", ...rows)));
+    const table = made("div", "table", made("table", "shown-table", made("thead", "", head), made("tbody", "", ...rows)));
     table.tabIndex = 0;
     table.setAttribute("role", "region");
     table.setAttribute("aria-label", message("practice-summary-skills"));

@@ -113,6 +113,11 @@ pub struct AnswerMarks {
     pub misconception: Option<String>,
     /// Id of the lesson to reread.
     pub lesson: String,
+    /// Where the key comes from; empty where the key was kept by an earlier version.
+    pub source: String,
+    /// What was proved of the key, in words; nothing of an answer that no colour decides.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub proof: Option<String>,
     /// How long it took, as the slip tells: whole seconds.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub seconds: Option<u32>,
@@ -174,6 +179,8 @@ pub fn mark_slip<'t>(
                 consequence: mark.consequence,
                 misconception: mark.misconception,
                 lesson: mark.lesson,
+                source: table.source().to_owned(),
+                proof: table.proof().map(str::to_owned),
                 seconds: slip.time.as_ref().and_then(|time| time.each.get(number - 1).copied()),
                 put,
                 chosen,

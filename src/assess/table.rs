@@ -10,6 +10,7 @@ use crate::exercise::{
     Action, Answer, AnswerError, Choice, DropsOf, Exercise, Form, Mark, NumberOf, OneOf, OrderOf, OrderStep,
     SeveralOf, WrongNumber, mixes, outcome,
 };
+use crate::figure::fixed;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 use std::sync::Arc;
@@ -35,6 +36,12 @@ struct Kept {
     /// Id of the question of the bank it asks.
     #[serde(skip_serializing_if = "Option::is_none", default)]
     written: Option<String>,
+    /// Where the answer comes from; tables kept by earlier versions do not say.
+    #[serde(skip_serializing_if = "String::is_empty", default)]
+    source: String,
+    /// What was proved of it, in words.
+    #[serde(skip_serializing_if = "Option::is_none", default)]
+    proof: Option<String>,
     answer: KeptForm,
 }
 
@@ -105,6 +112,8 @@ impl MarkTable {
             lesson: lesson_of(exercise).to_owned(),
             key: exercise.form.key().to_string(),
             written: exercise.written.clone(),
+            source: exercise.source.clone(),
+            proof: exercise.proof.as_ref().map(|proof| proof.said(&course.language, exercise.family)),
             answer: KeptForm::new(course, exercise),
         })
     }
@@ -117,6 +126,24 @@ impl MarkTable {
     /// The answer with full credit, as people write it.
     pub fn key(&self) -> &str {
         &self.kept.key
+    }
+
+    /// The same as short as a person needs it who marks by hand.
+    pub fn key_to_read(&self) -> String {
+        match &self.kept.answer {
+            KeptForm::Number { key, .. } => fixed(*key, 1),
+            _ => self.kept.key.clone(),
+        }
+    }
+
+    /// Where the answer comes from; empty in a table kept by an earlier version.
+    pub fn source(&self) -> &str {
+        &self.kept.source
+    }
+
+    /// What was proved of it, in words; nothing of an answer that no colour decides.
+    pub fn proof(&self) -> Option<&str> {
+        self.kept.proof.as_deref()
     }
 
     /// Id of the lesson.

@@ -75,7 +75,7 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
             let found = task.found(shelf);
             let ranked =
                 found.as_ref().map_or_else(String::new, |found| ranking(shelf, &task, found, painter));
-            ranked + &picture(shelf, &task.with_best(found.as_ref()), painter)
+            ranked + &picture(shelf, &task.with_best(found.as_ref()), request.skin.scar, painter)
         })
     }
 }
@@ -116,7 +116,7 @@ fn closing(shelf: &Shelf, task: &Task) -> String {
     text + &wrapped("For teaching, never a promise of a result on a person.", 2) + "\n"
 }
 
-fn picture(shelf: &Shelf, task: &Task, painter: Painter) -> String {
+fn picture(shelf: &Shelf, task: &Task, scar: bool, painter: Painter) -> String {
     let (bare, now) = task.today(shelf);
     let around = around(task, task.light);
     let row = |label: &str, skin: &Appearance, seen: &Appearance, words: String| Row {
@@ -127,10 +127,11 @@ fn picture(shelf: &Shelf, task: &Task, painter: Painter) -> String {
         words,
     };
     let read = |skin: &Appearance, seen: &Appearance| Reading::of(seen.lab, skin.lab, task.site).words;
-    // The typology angle is about skin: of a lip it would say something else.
+    // The typology angle is about skin: of a lip or a scar it would say something else.
     let (label, words) = match task.site {
         Site::Lip => ("bare lip", Tone::by_itself(bare.lab).word().to_owned()),
         Site::Areola => ("bare skin there", Tone::by_itself(bare.lab).word().to_owned()),
+        _ if scar => ("bare scar", Tone::by_itself(bare.lab).word().to_owned()),
         Site::Brow | Site::Eyelid | Site::Scalp => {
             let angle = ita_degrees(bare.lab);
             ("bare skin", format!("ITA {angle:.0}°, {}", ItaClass::of(angle).word()))

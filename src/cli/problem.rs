@@ -104,8 +104,7 @@ pub(super) fn impossible(errors: &[GenerateError], stands: &Stands) -> Problem {
 }
 
 /// What gives a drill exercises that can be proved.
-pub(super) const GIVE_MORE: &str =
-    "give other `clients`, `goals` or `bottles`, more `tempts`, fewer `options`, or a smaller `margin`";
+pub(super) const GIVE_MORE: &str = "give other `clients`, `goals` or `bottles`, more `tempts`, fewer `options`, a smaller `margin`, or a wider `difficulty`";
 
 /// Drills that cannot be satisfied, as a problem each at the place where it stands: the first exercise that it does not give, and how many more.
 pub(super) fn unsatisfied(errors: &[GenerateError], stands: &Stands) -> Vec<Diagnostic> {

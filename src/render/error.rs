@@ -42,9 +42,9 @@ pub enum RenderError {
     /// The folder holds an assignment already.
     #[error("{}: an earlier run wrote this folder; give --replace to write it anew, or another --out", .0.display())]
     HasAssignment(PathBuf),
-    /// An earlier site has gained a file that healedhue did not write, and that replacing it would delete.
+    /// What an earlier run wrote has gained a file that healedhue did not write, and that replacing it would delete.
     #[error(
-        "{}: this earlier site also holds `{found}`, which healedhue did not write and would have to delete; nothing was \
+        "{}: this folder of an earlier run also holds `{found}`, which healedhue did not write and would have to delete; nothing was \
          changed; move that file away",
         path.display()
     )]

@@ -8,7 +8,7 @@ use super::Written;
 use super::drawing::with_shapes;
 use super::exercise::{CaseView, ExerciseView};
 use super::figures::{colour_index, percent, short};
-use super::frame::policy_digest;
+use super::frame::{direction, policy_digest};
 use super::output::{OutputFolder, PAPERS, SiteFile};
 use super::swatch::Swatch;
 use super::templates::{PAPER_CSS, PAPER_JS, STYLE_CSS, Templates};
@@ -59,6 +59,7 @@ struct QuestionPage<'v, T> {
 #[derive(Serialize)]
 struct PaperPage<'p> {
     language: &'p str,
+    dir: &'static str,
     course: &'p str,
     title: &'p str,
     about: &'p str,
@@ -196,6 +197,7 @@ impl<'p> PaperPages<'p> {
         let identity = serde_json::to_string(&paper.id).unwrap_or_default().replace('<', "\\u003c");
         let context = PaperPage {
             language: self.pool.course.language.tag(),
+            dir: direction(self.pool.course.language.tag()),
             course: &self.pool.course.title,
             title: &blueprint.title,
             about: &blueprint.about,

@@ -1,7 +1,8 @@
 //! Kept keys: what was changed by accident is noticed, and what is missing is made again.
 
-use super::fixture::{output, run, small_course};
+use super::fixture::{POOL, output, run, small_course};
 use crate::loading::fixture::Fixture;
+use healedhue::assess::MarkTable;
 use predicates::prelude::PredicateBooleanExt;
 use predicates::str::contains;
 use std::fs;
@@ -68,6 +69,58 @@ fn a_key_that_was_changed_is_refused_and_a_missing_one_made_again() {
         .stdout(contains("0 marked, 1 refused"));
     fs::remove_file(kept.path(key)).unwrap();
     kept.mark().success().stdout(contains("pass mark 62.0%"));
+}
+
+/// Whoever marks a printed sheet by hand finds every key in one table, and whoever is asked why finds what it rests on.
+#[test]
+fn keys_are_told_to_people_and_say_what_they_rest_on() {
+    let kept = Kept::new();
+    let read = |name: &str| -> serde_json::Value {
+        serde_json::from_slice(&fs::read(kept.path(name)).unwrap()).unwrap()
+    };
+    let (key, tables) = (read("keys/people/p1.json"), read("keys/questions.json"));
+    let sections = key["sections"].as_array().unwrap().iter();
+    let asked = sections.flat_map(|section| section["questions"].as_array().unwrap());
+    let asked: Vec<&str> = asked.map(|name| name.as_str().unwrap()).collect();
+    let table = fs::read_to_string(kept.path("keys/answers.csv")).unwrap();
+    let mut rows = csv::Reader::from_reader(table.trim_start_matches('\u{feff}').as_bytes());
+    assert_eq!(rows.headers().unwrap(), vec!["id", "name", "number", "question", "key"]);
+    let rows: Vec<csv::StringRecord> = rows.records().map(Result::unwrap).collect();
+    assert_eq!(rows.len(), asked.len());
+    for ((row, name), number) in rows.iter().zip(&asked).zip(1..) {
+        assert_eq!((&row[0], &row[1], &row[2], &row[3]), ("p1", "Orrin Vell", &*number.to_string(), *name));
+        let question = &tables["questions"][*name];
+        let whole = question["key"].as_str().unwrap();
+        let is_number = question["answer"]["form"] == "number";
+        assert!(if is_number { whole.starts_with(row[4].trim_end_matches("0")) } else { whole == &row[4] });
+        assert!(!question["source"].as_str().unwrap().is_empty(), "{name}");
+    }
+    // They stand with every answer that was marked, whether its key was kept or made again.
+    let marked = |keys: bool| -> serde_json::Value {
+        let mut command = run(&["mark", "--json", "--empty"]);
+        command.arg("--course").arg(kept.course.path("")).arg(kept.path("blank-slips/p1.json"));
+        if keys {
+            command.arg("--keys").arg(kept.folder.path().join("sitting"));
+        } else {
+            command.arg("--register").arg(kept.folder.path().join("people.csv"));
+        }
+        serde_json::from_str(&output(&mut command)).unwrap()
+    };
+    let with_keys = marked(true);
+    assert_eq!(with_keys, marked(false));
+    for (answer, name) in with_keys["marked"][0]["answers"].as_array().unwrap().iter().zip(&asked) {
+        assert_eq!(answer["source"], tables["questions"][*name]["source"]);
+    }
+    // Of questions that the engine proved, also what was proved.
+    let mut proved = 0;
+    for question in &POOL.questions {
+        let (exercise, language) = (&question.exercise, &POOL.course.language);
+        let table = MarkTable::new(POOL.course, exercise);
+        let said = exercise.proof.as_ref().map(|proof| proof.said(language, exercise.family));
+        assert_eq!(table.proof(), said.as_deref());
+        proved += usize::from(said.is_some_and(|said| said.contains(" of 200 trials")));
+    }
+    assert!(proved > 10, "{proved}");
 }
 
 #[test]

@@ -128,15 +128,28 @@ pub struct AnswerMarked {
     pub lesson: Option<String>,
     #[serde(skip)]
     shown: Option<AnswerShown>,
-    /// The right answer, the question as it was put, its lesson, and what was chosen.
     #[serde(skip)]
-    put: (String, Arc<QuestionPut>, String, Option<usize>),
+    question: Question,
+}
+
+/// What the mark book keeps of a question that was answered.
+#[derive(Debug, Clone, PartialEq)]
+struct Question {
+    /// The right answer.
+    key: String,
+    /// As it was put.
+    put: Arc<QuestionPut>,
+    lesson: String,
+    source: String,
+    proof: Option<String>,
+    /// Which of its options was chosen.
+    chosen: Option<usize>,
 }
 
 impl AnswerMarked {
     /// The same as the mark of an answer on a paper.
     pub(in crate::assess) fn as_marks(&self, section: &str) -> AnswerMarks {
-        let (key, put, lesson, chosen) = &self.put;
+        let Question { key, put, lesson, source, proof, chosen } = &self.question;
         AnswerMarks {
             number: self.number,
             section: section.to_owned(),
@@ -150,6 +163,8 @@ impl AnswerMarked {
             consequence: self.consequence.clone(),
             misconception: self.misconception.clone(),
             lesson: self.lesson.as_ref().unwrap_or(lesson).clone(),
+            source: source.clone(),
+            proof: proof.clone(),
             seconds: None,
             put: Arc::clone(put),
             chosen: *chosen,
@@ -248,7 +263,14 @@ fn answer_marked(
         lesson: (mark.credit < 1.0).then_some(mark.lesson),
         consequence: mark.consequence,
         misconception: mark.misconception,
-        put: (exercise.form.key().to_string(), put, exercise.lesson.clone(), chosen),
+        question: Question {
+            key: exercise.form.key().to_string(),
+            put,
+            lesson: exercise.lesson.clone(),
+            source: exercise.source.clone(),
+            proof: exercise.proof.as_ref().map(|proof| proof.said(&course.language, exercise.family)),
+            chosen,
+        },
     })
 }
 

@@ -151,6 +151,12 @@ fn answers(course: &Course, marks: &SlipMarks) -> String {
             let belief = course.misconception(id).map_or(id, |found| &found.belief);
             text += &(wrapped(&format!("Behind it often: “{belief}”"), ANSWER) + "\n");
         }
+        // What a mark below the full one rests on.
+        if answer.credit < 1.0 && !answer.source.is_empty() {
+            let proof = answer.proof.as_deref().map_or_else(String::new, |proof| format!(" {proof}"));
+            let rests = format!("{}; source: {}.{proof}", answer.question, answer.source);
+            text += &(wrapped(&rests, ANSWER) + "\n");
+        }
     }
     text
 }

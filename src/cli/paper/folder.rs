@@ -4,7 +4,10 @@
 use super::super::input::read_input;
 use super::super::lines::{counted, named, print};
 use super::super::problem::Problem;
-use crate::assess::{Key, MarkTables, Paper, PaperPool, Person, Register, Slip, digest_of_kept};
+use crate::assess::{
+    BYTE_ORDER_MARK, Key, MarkTable, MarkTables, Paper, PaperPool, Person, Register, Slip, digest_of_kept,
+    guarded,
+};
 use crate::render::{PaperFiles, PaperPages, PapersFolder};
 use rayon::prelude::*;
 use serde::{Deserialize, Serialize};
@@ -52,6 +55,8 @@ pub(in crate::cli) const FORM: &str = "healedhue-sitting-1";
 pub(in crate::cli) const RECORD: &str = "register.json";
 /// See [`MarkTables`].
 pub(in crate::cli) const TABLES: &str = "questions.json";
+/// Everybody's key in one table, for whoever marks sheets by hand.
+const ANSWERS: &str = "answers.csv";
 
 /// Folders that `paper --register` writes into the one it is given.
 pub(in crate::cli) const WRITTEN: [&str; 4] = ["papers", "sheets", "blank-slips", "keys"];
@@ -86,6 +91,7 @@ impl Sitting {
         let pages = PaperPages::new(pool)?;
         let mut groups = self.register.people.chunks(AT_ONCE);
         let mut asked = BTreeSet::new();
+        let mut sat: Vec<Vec<usize>> = Vec::new();
         let mut digests = BTreeMap::new();
         let mut ends = false;
         let written = self.folder.write(|| -> Result<PaperFiles, Problem> {
@@ -96,7 +102,10 @@ impl Sitting {
                     .collect::<Result<_, Problem>>()?;
                 let mut files = Vec::new();
                 for (paper, own) in made {
-                    asked.extend(paper.questions.iter().map(|picked| picked.question));
+                    let questions: Vec<usize> =
+                        paper.questions.iter().map(|picked| picked.question).collect();
+                    asked.extend(questions.iter().copied());
+                    sat.push(questions);
                     files.extend(own);
                 }
                 digests.extend(files.iter().filter_map(digest_of_key));
@@ -106,8 +115,9 @@ impl Sitting {
                 return Ok(Vec::new());
             }
             let tables = MarkTables::new(pool.course, asked.iter().map(|&place| &pool.questions[place]));
+            let answers = (format!("keys/{ANSWERS}"), answers(pool, &self.register.people, &sat, &tables)?);
             let tables = (format!("keys/{TABLES}"), json(&tables)?);
-            digests.extend(digest_of_key(&tables));
+            digests.extend([&tables, &answers].into_iter().filter_map(digest_of_key));
             let record = SittingRecord {
                 form: FORM.to_owned(),
                 course: pool.course.version.clone(),
@@ -116,7 +126,7 @@ impl Sitting {
                 people: self.register.people.clone(),
                 digests: std::mem::take(&mut digests),
             };
-            Ok(vec![tables, (format!("keys/{RECORD}"), json(&record)?)])
+            Ok(vec![tables, answers, (format!("keys/{RECORD}"), json(&record)?)])
         })?;
         let out = named(&self.out);
         print(format_args!(
@@ -152,6 +162,29 @@ fn files_of(
         (format!("keys/{}", key_path(&person.id)), json(&Key::new(pool, &paper))?),
     ];
     Ok((paper, files))
+}
+
+/// The key of everybody's paper as CSV: a row a question, in the order of the register. `sat` holds each person's questions.
+fn answers(
+    pool: &PaperPool,
+    people: &[Person],
+    sat: &[Vec<usize>],
+    tables: &MarkTables,
+) -> Result<Vec<u8>, Problem> {
+    let failed = |error: csv::Error| Problem::Print(std::io::Error::other(error));
+    let mut writer = csv::Writer::from_writer(BYTE_ORDER_MARK.to_vec());
+    writer.write_record(["id", "name", "number", "question", "key"]).map_err(failed)?;
+    for (person, questions) in people.iter().zip(sat) {
+        for (number, &question) in (1..).zip(questions) {
+            let question = pool.questions[question].name();
+            let key = tables.questions.get(&question).map_or_else(String::new, MarkTable::key_to_read);
+            let number: u32 = number;
+            let row =
+                [guarded(&person.id), guarded(&person.name), number.to_string(), question, guarded(&key)];
+            writer.write_record(&row).map_err(failed)?;
+        }
+    }
+    writer.into_inner().map_err(|error| Problem::Print(std::io::Error::other(error.to_string())))
 }
 
 /// Path in the folder of keys and digest of a file that belongs there.

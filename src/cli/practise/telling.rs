@@ -248,7 +248,13 @@ impl Telling<'_> {
             let again = say!(language, "terminal-read-again", lesson = &lesson.page.title);
             text += &(wrapped(&again, 2) + "\n");
         }
-        text
+        if let Some(proof) = &exercise.proof {
+            let proof = proof.said(language, exercise.family);
+            text += &(wrapped(&say!(language, "question-proved", proof = proof), 2) + "\n");
+        }
+        let identity = format!("{} {}", exercise.drill, exercise.number);
+        let source = say!(language, "question-source", source = &exercise.source, identity = identity);
+        text + &wrapped(&source, 2) + "\n"
     }
 
     /// The best answer in words.

@@ -65,7 +65,8 @@ struct FoundBy {
 /// A client with what the pages sort by.
 struct Known<'c> {
     client: &'c Client,
-    ita: f64,
+    /// Typology angle, where the place is skin as it was born: no lip, areola or scar.
+    ita: Option<f64>,
     /// What is left of old work.
     residual: Option<Tone>,
     view: ClientView,
@@ -93,8 +94,8 @@ struct ClientView {
     /// The same without the phototype.
     skin_of_phototype: String,
     /// Individual typology angle in degrees.
-    ita: String,
-    ita_class: String,
+    /// Typology angle and its class, where there is one.
+    ita: Option<(String, String)>,
     site: String,
     hair: String,
     wish: String,
@@ -158,7 +159,7 @@ impl Pages<'_> {
             clients: found(&|known| known.client.site == site),
         });
         let mut by_angle: Vec<(f64, AngleView)> =
-            clients.iter().map(|known| (known.ita, known.view.angle())).collect();
+            clients.iter().filter_map(|known| Some((known.ita?, known.view.angle()?))).collect();
         by_angle.sort_by(|(one, _), (other, _)| other.total_cmp(one));
         let context = ClientsPage {
             frame,
@@ -243,7 +244,8 @@ impl Pages<'_> {
         let goal = self.course.goal(&client.goal)?;
         let wished = (goal.name.as_str(), goal.lab, goal.tolerance);
         swatches.push(Swatch::goal(language, wished, &now.bare, on, Light::D65));
-        let ita = ita_degrees(now.bare.lab);
+        let is_skin = !client.scar && !client.site.has_edge();
+        let ita = is_skin.then(|| ita_degrees(now.bare.lab));
         let path = plan::client_path(self.course, client);
         let view = ClientView {
             anchor: client.id.clone(),
@@ -253,8 +255,7 @@ impl Pages<'_> {
             phototype: client.phototype.word(),
             skin: language.skin(client),
             skin_of_phototype: language.skin_of_phototype(client),
-            ita: language.fixed(ita, 0),
-            ita_class: language.ita_class(ItaClass::of(ita)),
+            ita: ita.map(|ita| (language.fixed(ita, 0), language.ita_class(ItaClass::of(ita)))),
             site: language.site(client.site),
             hair: client.hair.clone(),
             wish: client.wish.clone(),
@@ -275,12 +276,8 @@ fn peopled(groups: impl Iterator<Item = FoundBy>) -> Vec<FoundBy> {
 }
 
 impl ClientView {
-    fn angle(&self) -> AngleView {
-        AngleView {
-            client: self.client.clone(),
-            phototype: self.phototype,
-            ita: self.ita.clone(),
-            ita_class: self.ita_class.clone(),
-        }
+    fn angle(&self) -> Option<AngleView> {
+        let (ita, ita_class) = self.ita.clone()?;
+        Some(AngleView { client: self.client.clone(), phototype: self.phototype, ita, ita_class })
     }
 }
