@@ -78,6 +78,54 @@ fn told(proved: &[Proved]) -> String {
     text
 }
 
+/// Upper 0.1% of chi-square with 1 to 4 degrees of freedom (NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.4).
+const CRITICAL: [f64; 4] = [10.828, 13.816, 16.266, 18.467];
+
+/// How often the key stands first, second and so on, by how many options there are.
+fn places(proved: &[Proved]) -> BTreeMap<usize, Vec<usize>> {
+    let mut places: BTreeMap<usize, Vec<usize>> = BTreeMap::new();
+    for (key, options) in proved.iter().filter_map(|one| one.stands) {
+        places.entry(options).or_insert_with(|| vec![0; options])[key] += 1;
+    }
+    places
+}
+
+/// Chi-square of these counts against equal ones.
+fn chi_square(counts: &[usize]) -> f64 {
+    let expected = counts.iter().sum::<usize>() as f64 / counts.len() as f64;
+    counts.iter().map(|count| (*count as f64 - expected).powi(2) / expected).sum()
+}
+
+/// Each number of options with its counts, the chi-square and what it may be; and whether all are as even as chance makes them.
+fn told_of_places(proved: &[Proved]) -> (String, bool) {
+    let mut text = "options: where the key stands, chi-square (what is passed once in a thousand)\n".to_owned();
+    let mut are_even = true;
+    for (options, counts) in places(proved) {
+        let (square, critical) = (chi_square(&counts), CRITICAL[options - 2]);
+        are_even &= square < critical;
+        text += &format!("{options}: {counts:?}, {square:.2} ({critical})\n");
+    }
+    (text, are_even)
+}
+
+#[test]
+fn uneven_places_are_seen() {
+    let standing = |at: usize| Proved {
+        family: Family::Bottle,
+        held: None,
+        longest: None,
+        middle: None,
+        stands: Some((at, 3)),
+    };
+    let proved = |counts: [usize; 3]| -> Vec<Proved> {
+        (0..3).flat_map(|at| (0..counts[at]).map(move |_| standing(at))).collect()
+    };
+    // 20 are expected of each: (100 + 25 + 225) / 20.
+    assert_eq!(chi_square(&[30, 25, 5]), 17.5);
+    assert!(!told_of_places(&proved([30, 25, 5])).1);
+    assert!(told_of_places(&proved([22, 20, 18])).1);
+}
+
 #[test]
 fn prop_exercises_of_every_family_prove_again_by_other_means() {
     let (proved, amiss) = prove_again(FIRST, 160);
@@ -95,6 +143,8 @@ fn prop_a_hundred_thousand_exercises_prove_again() {
     let first =
         std::env::var("HEALEDHUE_REPROOF_FROM").map_or(FIRST, |first| first.parse().expect("a number"));
     let (proved, amiss) = prove_again(first, count);
-    println!("{} proved again, {} not\n{}{}", proved.len(), amiss.len(), told(&proved), amiss.join("\n"));
+    let (places, are_even) = told_of_places(&proved);
+    println!("{} proved again, {} not\n{}{places}{}", proved.len(), amiss.len(), told(&proved), amiss.join("\n"));
     assert!(amiss.is_empty());
+    assert!(are_even, "{places}");
 }

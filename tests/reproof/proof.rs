@@ -31,6 +31,8 @@ pub struct Proved {
     /// Whether the key is the only longest text, and whether its colour is the middle one, where that can be asked.
     pub longest: Option<bool>,
     pub middle: Option<bool>,
+    /// Where the key stands, and among how many, where one of several options is right.
+    pub stands: Option<(usize, usize)>,
 }
 
 /// New worlds in which a key holds.
@@ -137,10 +139,12 @@ fn require(holds: bool, why: impl FnOnce() -> String) -> Result<(), String> {
 
 /// Proves an exercise again.
 pub fn prove(exercise: &Exercise, drill: &Drill) -> Result<Proved, String> {
-    let mut proved = Proved { family: exercise.family, held: None, longest: None, middle: None };
+    let mut proved =
+        Proved { family: exercise.family, held: None, longest: None, middle: None, stands: None };
     options_differ(exercise)?;
     if let (Form::One(one), Answer::One(key)) = (&exercise.form, exercise.form.key()) {
         let options = &one.options;
+        proved.stands = Some((key, options.len()));
         let lengths: Vec<usize> = options.iter().map(|option| option.label.chars().count()).collect();
         let longest = |at: usize| (0..lengths.len()).all(|other| other == at || lengths[other] < lengths[at]);
         proved.longest = (0..lengths.len()).any(longest).then(|| longest(key));
