@@ -7,9 +7,10 @@ use healedhue::assess::knowledge::{DAY, Knowledge, Parameters, Progress};
 use healedhue::assess::session::Session;
 use healedhue::course::{Course, Drill, Family, Lesson, Rule};
 use healedhue::exercise::{Action, Exercise, Form, Pools, generate, outcome, over_time};
-use healedhue::practice::{Practice, read_course};
+use healedhue::practice::{Practice, Told, read_course};
 use proptest::prelude::*;
 use serde_json::{Value, json};
+use std::collections::BTreeSet;
 use std::sync::LazyLock;
 
 const NOW: i64 = 1_700_000_000;
@@ -267,6 +268,62 @@ fn an_answer_is_seen_over_time_and_at_the_time_it_is_marked_by_as_it_was_marked(
         }
     }
     assert!(seen > 20, "{seen}");
+}
+
+/// A colour is seen over time where something leads to it, a cause always; bare skin and work under a lamp at their one moment.
+#[test]
+fn colours_and_causes_are_seen_over_time_where_something_leads_to_them() {
+    let (course, pools): &(Course, Pools) = &DEMO;
+    let mut met = BTreeSet::new();
+    for exercise in pools.values().flatten() {
+        let Form::One(one) = &exercise.form else { continue };
+        let lasts: fn(bool) -> bool = match exercise.family {
+            Family::Foresight => |is_key| is_key,
+            Family::Hindsight => |_| true,
+            Family::Light | Family::Skin => |_| false,
+            _ => continue,
+        };
+        for (place, option) in one.options.iter().enumerate() {
+            let later = over_time(course, exercise, option);
+            let said = format!("{} {}: {}", exercise.drill, exercise.number, option.label);
+            assert_eq!(later.len() >= 4, lasts(place == one.key), "{said}");
+            let judged: Vec<_> = later.iter().filter(|moment| moment.judged).collect();
+            assert_eq!(judged.len(), 1, "{said}");
+            assert_eq!(Some(judged[0].seen), option.healed, "{said}");
+            assert!(later.is_sorted_by(|one, other| one.months < other.months), "{said}");
+        }
+        met.insert(exercise.family.word());
+    }
+    assert_eq!(met, BTreeSet::from(["foresight", "hindsight", "light", "skin"]));
+}
+
+#[test]
+fn answers_are_told_in_words_and_a_number_with_its_tolerance() {
+    let (course, pools): &(Course, Pools) = &DEMO;
+    let (before, mut met) = (Progress::new(), BTreeSet::new());
+    for exercise in pools.values().flatten() {
+        let chosen = outcome(course, exercise, &exercise.form.key()).unwrap();
+        let told = Told::of(course, exercise, &chosen, (&before, &before), NOW);
+        let (form, said): (&str, Vec<&str>) = match &exercise.form {
+            Form::Several(several) => {
+                let right = several.options.iter().filter(|option| option.mark.credit == 1.0);
+                ("several", right.map(|option| option.label.as_str()).collect())
+            }
+            Form::Order(order) => {
+                ("order", order.key.iter().map(|&place| order.steps[place].say.as_str()).collect())
+            }
+            Form::Number(_) => ("number", vec![chosen.label.as_str()]),
+            Form::One(_) | Form::Drops(_) => ("mix or option", vec![chosen.label.as_str()]),
+        };
+        assert_eq!(told.yours.say, said, "{} {}", exercise.drill, exercise.number);
+        assert_eq!(told.tolerance.is_some(), form == "number");
+        if exercise.family == Family::Skin && form == "number" {
+            assert_eq!(told.tolerance.as_deref(), Some("1.0°"));
+            met.insert("angle");
+        }
+        met.insert(form);
+    }
+    assert!(["order", "number", "angle", "mix or option"].iter().all(|form| met.contains(form)), "{met:?}");
 }
 
 #[test]

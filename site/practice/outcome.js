@@ -1,4 +1,4 @@
-// What follows from an answer: yours and the best side by side on that skin over time, the misconception, what to reread.
+// What follows from an answer: yours and the best side by side, in words and on that skin over time, the misconception, what to reread.
 
 function verdictOf({ credit, right }) {
   if (credit === 0) return message("practice-nothing");
@@ -9,11 +9,10 @@ function showOutcome(into, view, told) {
   const parts = [made("h3", "outcome-title", message("practice-outcome"))];
   parts[0].tabIndex = -1;
   const { yours, best } = told;
-  if (view.form.kind !== "one" || !told.right) parts.push(made("p", "", message("practice-yours-said", { said: yours.say })));
-  // Of a number the verdict may have said it already.
-  const said = told.best_consequence && told.consequence.includes(told.best_consequence);
-  if (best && !said) parts.push(made("p", "", told.right ? message("practice-also-good", { said: best.say }) : `${message("practice-best-said", { said: best.say })} ${told.best_consequence ?? ""}`));
-  if (yours.seen.length > 0 || best?.seen.length > 0) parts.push(besideOf(view, yours, best));
+  parts.push(answersOf(view, told));
+  // A number is about the skin that is shown, whatever was answered.
+  if (view.form.kind === "number" && view.case) parts.push(gridOf([[bareOf(view.case)]]));
+  if (yours.seen.length > 0 || best?.seen.length > 0) parts.push(...besideOf(view, told));
   if (told.misconception) parts.push(beliefOf(told.misconception));
   for (const rule of new Set([...yours.restricted, ...(best?.restricted ?? [])])) {
     parts.push(made("p", "warning", made("strong", "", message("screen-restricted")), ` ${rule}.`));
@@ -32,27 +31,79 @@ function lessonLink({ id, title }) {
   return link;
 }
 
-// Pairs in order of time: two columns on a phone, two rows where there is room.
-function besideOf(view, yours, best) {
-  const site = view.case?.site ?? "brow";
-  const rows = [[message("practice-yours"), yours.seen], [message("practice-best"), best?.seen ?? []]].filter(([, seen]) => seen.length > 0);
-  const count = Math.max(...rows.map(([, seen]) => seen.length));
-  const grid = made("div", "beside");
-  grid.dataset.rows = rows.length;
-  grid.dataset.times = count;
-  for (let at = 0; at < count; at += 1) {
-    for (const [who, all] of rows) {
-      const seen = all[at];
-      if (!seen) continue;
-      const label = seen.months === null ? who : message("practice-at", { who, time: nameOfTime(seen.months) });
-      const notes = seen.from_goal === null ? [] : [message("screen-from-goal", { distance: fixed(seen.from_goal, 1) })];
-      const figure = swatchOf(label, seen, site, { notes });
-      figure.classList.toggle("is-judged", seen.judged && count > 1);
-      grid.append(figure);
-    }
+// Both answers in words; one entry where yours is the best.
+function answersOf({ form }, { right, yours, best, best_consequence: follows, worth, tolerance }) {
+  const list = made("dl", "sides");
+  list.dataset.form = form.kind;
+  const entry = (term, ...content) => list.append(made("div", "", made("dt", "", term), made("dd", "", ...content)));
+  const saidOf = ({ say: all }) => wordsOf(form.kind, all, worth);
+  if (form.kind === "number") {
+    entry(message("practice-yours"), made("b", "", yours.say[0]));
+    // Of a number, the right one comes first among what is worth something; the verdict has told how it comes about.
+    entry(message("practice-right-number"), made("b", "", worth[0].say), " ", made("span", "small", message("practice-within", { tolerance })));
+  } else {
+    entry(message(right && !best ? "practice-yours-best" : "practice-yours"), ...saidOf(yours));
+    if (best) entry(bestName(right), ...saidOf(best), ...(follows ? [made("p", "", follows)] : []));
   }
-  const title = made("h4", "", message("practice-over-time"));
-  return made("div", "beside-part", ...(count > 1 ? [title] : []), grid);
+  return list;
+}
+
+const bestName = (right) => message(right ? "practice-also-good" : "practice-best");
+
+// Options and statements with the letter that the question gave them, steps with their numbers.
+function wordsOf(kind, all, worth) {
+  if (kind === "order") return [made("ol", "", ...all.map((step) => made("li", "", step)))];
+  const lettered = (said) => [...markOf(kind, worth.findIndex((known) => known.say === said)), said];
+  return kind === "several" ? [made("ul", "", ...all.map((said) => made("li", "", ...lettered(said))))] : lettered(all[0]);
+}
+
+// Colours on that skin: at the same moments together. A colour that nothing leads to has one moment: the other is shown beside it there,
+// and then over time by itself.
+function besideOf(view, told) {
+  const { right, yours, best } = told;
+  const alone = right && !best;
+  const rows = [[message("practice-yours"), yours.seen], [bestName(right), best?.seen ?? []]].filter(([, seen]) => seen.length > 0);
+  const part = (title, shown) => made("div", "beside-part", made("h4", "", title), gridOf(momentsOf(view, shown)));
+  const lasting = rows.filter(([, seen]) => seen.length > 1);
+  if (lasting.length === rows.length) return [part(alone ? message("practice-over-time-of", { who: message("practice-yours-best") }) : message("practice-over-time"), rows)];
+  const judged = rows.map(([who, seen]) => [who, seen.filter((moment) => moment.judged)]);
+  const once = alone ? message("practice-one-moment-of", { who: message("practice-yours-best") }) : message("practice-one-moment");
+  return [part(once, judged), ...lasting.map((row) => part(message("practice-over-time-of", { who: row[0] }), [row]))];
+}
+
+// For each moment the swatch of each row. What is marked belongs together, however old it is.
+function momentsOf(view, rows) {
+  const moments = new Map();
+  rows.forEach(([who, all], row) => {
+    for (const seen of all) {
+      const moment = seen.judged ? "judged" : seen.months;
+      if (!moments.has(moment)) moments.set(moment, { months: 0, swatches: rows.map(() => null) });
+      const own = moments.get(moment);
+      own.months = Math.max(own.months, seen.months);
+      own.swatches[row] = seenOf(view, who, seen, all.length > 1);
+    }
+  });
+  return [...moments.values()].sort((one, other) => one.months - other.months).map(({ swatches }) => swatches);
+}
+
+function seenOf(view, who, seen, marked) {
+  const site = view.case?.site ?? "brow";
+  // Where no work is to be placed, the question is about what is there now.
+  const time = seen.judged && view.case?.months === null ? message("practice-today") : nameOfTime(seen.months);
+  const notes = seen.from_goal === null ? [] : [message("screen-from-goal", { distance: fixed(seen.from_goal, 1) })];
+  // A reading of bare skin is skin all over.
+  const skin = view.family === "skin" ? { bare_skin: seen.colour } : {};
+  const figure = swatchOf(message("practice-at", { who, time }), { ...seen, ...skin }, site, { notes, bare: view.family === "skin" });
+  figure.classList.toggle("is-judged", seen.judged && marked);
+  return figure;
+}
+
+// Moments in order of time, two columns on a phone, and rows where there is room; a gap where a row has nothing at a moment.
+function gridOf(moments) {
+  const grid = made("div", "beside", ...moments.flat().map((swatch) => swatch ?? made("span")));
+  grid.dataset.rows = moments[0].length;
+  grid.dataset.times = moments.length;
+  return grid;
 }
 
 function beliefOf({ id, belief, truth }) {

@@ -22,10 +22,7 @@ function caseOf(view) {
   for (const note of view.health.length ? view.health : [message("practice-health-nothing")]) fact(message("practice-health"), note);
   const swatches = made("div", "swatches");
   if (today) swatches.append(swatchOf(message("practice-work-now", { name }), today, site, { technique: view.technique_now }));
-  else {
-    const label = view.bare_label ?? message("practice-skin-now", { name, site });
-    swatches.append(swatchOf(label, { colour: bare, bare_skin: bare, around, words: view.bare_words, light }, site, { bare: true }));
-  }
+  else swatches.append(bareOf(view));
   for (const exhibit of view.exhibits) swatches.append(swatchOf(exhibit.label, exhibit, site));
   if (goal) {
     const seen = { ...goal, bare_skin: bare, around, light };
@@ -33,6 +30,11 @@ function caseOf(view) {
   }
   const wish = view.wish ? [made("p", "case-wish", made("q", "", view.wish))] : [];
   return made("div", "case", made("p", "case-about", made("strong", "", link, "."), view.skin ? ` ${view.about}` : ""), ...wish, facts, swatches);
+}
+
+// The place without work.
+function bareOf({ name, light, site, bare, around, bare_label: label, bare_words: words }) {
+  return swatchOf(label ?? message("practice-skin-now", { name, site }), { colour: bare, bare_skin: bare, around, words, light }, site, { bare: true });
 }
 
 function skinInWords([phototype, undertone, redness]) {

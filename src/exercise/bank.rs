@@ -67,6 +67,7 @@ fn choice(course: &Course, question: &Question, option: &QuestionOption) -> Choi
     Choice {
         label: option.say.clone(),
         action: Action::Say(option.say.clone()),
+        work: None,
         healed: None,
         reading: None,
         error: None,

@@ -11,7 +11,7 @@ use super::prediction::{Expected, LIGHT_GREY, Prediction, between, repainted};
 use super::{Exercise, Proof};
 use crate::colour::{Lab, difference};
 use crate::course::{Course, Drill, Lesson, Rule};
-use crate::healing::{Appearance, HEALED_MONTHS, Placement, Scene, Trial, masstone};
+use crate::healing::{Appearance, HEALED_MONTHS, Placement, Scene, Trial, Work, masstone};
 use crate::language::capital;
 use crate::pigment::Paint;
 use crate::say;
@@ -231,7 +231,10 @@ pub(super) fn attempt<'c>(
         mix = language.mix(shelf, mix),
         when = language.after(setting.months)
     );
-    let choices = prediction.choices(course, lesson, bare);
+    let mut choices = prediction.choices(course, lesson, bare);
+    // Only the key is a colour that something leads to.
+    choices[0].work =
+        Some(Work { paint: paint.clone(), placement: setting.placement, months: setting.months });
     let case = super::Case { goal: None, ..setting.case(course) };
     let form = draw.one_of_pictured(drill, choices);
     Ok(draw.finish(lesson, drill, ask, case, form, Some(proof), &engine(course)))

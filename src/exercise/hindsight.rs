@@ -12,7 +12,7 @@ use super::seed::shuffle;
 use super::{Exercise, Exhibit, Proof};
 use crate::colour::{Lab, difference};
 use crate::course::{Course, Drill, Lesson, Rule};
-use crate::healing::{Appearance, HEALED_MONTHS, Reading, Scene, masstone};
+use crate::healing::{Appearance, HEALED_MONTHS, Reading, Scene, Work, masstone};
 use crate::pigment::{Mix, Paint};
 use crate::say;
 use crate::skin::{Redness, Skin, Undertone};
@@ -205,7 +205,15 @@ pub(super) fn attempt(
         reading: Reading::of(shown.lab, bare, client.site).in_language(language),
         light: setting.light,
     };
-    let choices = prediction.choices(course, lesson, bare);
+    let mut choices = prediction.choices(course, lesson, bare);
+    for choice in &mut choices {
+        let cause = own.now().iter().zip(&causes).find(|(seen, _)| Some(**seen) == choice.healed);
+        choice.work = cause.map(|(_, cause)| Work {
+            paint: cause.paint.clone(),
+            placement: setting.placement,
+            months: cause.months,
+        });
+    }
     let mut case = super::Case { goal: None, placed: None, exhibits: vec![exhibit], ..setting.case(course) };
     // The question is about work that the client's own story does not tell of.
     case.now = case.bare;

@@ -60,6 +60,7 @@ impl Judge<'_, '_> {
         Choice {
             label: self.wording.mix(self.course, &tried.mix),
             action: Action::Place(tried.mix.clone()),
+            work: None,
             healed: Some(healed),
             reading: Some(reading),
             error: Some(tried.error),
@@ -77,7 +78,7 @@ impl Judge<'_, '_> {
         misconception: Option<&str>,
     ) -> Choice {
         let mark = self.mark(credit, consequence, misconception);
-        Choice { label, action, healed: None, reading: None, error: None, mark }
+        Choice { label, action, work: None, healed: None, reading: None, error: None, mark }
     }
 
     fn mark(&self, credit: f64, consequence: String, misconception: Option<&str>) -> Mark {

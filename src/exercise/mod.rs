@@ -62,7 +62,7 @@ pub use worlds::{NEEDED_SHARE, WORLDS};
 
 use crate::colour::{Lab, Light};
 use crate::course::{Client, Family};
-use crate::healing::{Appearance, Placement, Reading};
+use crate::healing::{Appearance, Placement, Reading, Work};
 use crate::language::Language;
 use crate::pigment::Mix;
 use crate::say;
@@ -207,6 +207,8 @@ pub struct Choice {
     pub label: String,
     /// What it means.
     pub action: Action,
+    /// What really leads to the colour, where the option is a colour or a cause: work as old as when it is asked about.
+    pub work: Option<Work>,
     /// The colour it would heal to, where it colours the skin.
     pub healed: Option<Appearance>,
     /// The healed colour in words.

@@ -207,5 +207,13 @@ fn of_number(language: &Language, number: &NumberOf, value: f64) -> Result<Choic
 
 /// An outcome in words alone.
 fn said(label: String, mark: Mark) -> Choice {
-    Choice { action: Action::Say(label.clone()), label, healed: None, reading: None, error: None, mark }
+    Choice {
+        action: Action::Say(label.clone()),
+        label,
+        work: None,
+        healed: None,
+        reading: None,
+        error: None,
+        mark,
+    }
 }

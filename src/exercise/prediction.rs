@@ -147,6 +147,7 @@ impl Prediction {
                 Choice {
                     action: Action::Say(label.clone()),
                     label,
+                    work: None,
                     healed: Some(option.seen),
                     reading: Some(reading),
                     error: Some(error),

@@ -237,6 +237,7 @@ fn choice(
     Choice {
         action,
         label,
+        work: None,
         healed: None,
         reading: None,
         error: None,

@@ -35,6 +35,8 @@ pub struct Told<'a> {
     /// What every answer there was to choose from is worth, in the order shown; of drops and numbers, the best and those that
     /// misconceptions lead to; of an order, the steps in their right order.
     pub worth: Vec<WorthView>,
+    /// Of a number, the distance from the right one that costs nothing, with its unit.
+    pub tolerance: Option<String>,
     /// What was proved, in words.
     pub proof: Option<String>,
     /// Where the answer comes from.
@@ -48,8 +50,8 @@ pub struct Told<'a> {
 /// An answer with its colour over time.
 #[derive(Debug, Clone, Serialize)]
 pub struct Answered {
-    /// In words.
-    pub say: String,
+    /// In words; of statements and steps, one text for each.
+    pub say: Vec<String>,
     /// Its colour, in order of time; empty where it colours nothing.
     pub seen: Vec<LaterView>,
     /// Rules that restrict what is in it.
@@ -148,9 +150,9 @@ impl<'a> Told<'a> {
             credit: mark.credit,
             right,
             consequence: mark.consequence.clone(),
-            yours: Answered::of(course, exercise, chosen, &said(exercise, chosen)),
+            yours: Answered::of(course, exercise, chosen),
             best_consequence: best.as_ref().filter(|_| !right).map(|best| best.mark.consequence.clone()),
-            best: best.map(|best| Answered::of(course, exercise, &best, &said(exercise, &best))),
+            best: best.map(|best| Answered::of(course, exercise, &best)),
             misconception: misconception.map(|found| MisconceptionView {
                 id: &found.id,
                 belief: &found.belief,
@@ -159,6 +161,10 @@ impl<'a> Told<'a> {
             }),
             lesson: lesson.map(|(_, lesson)| LessonView { id: &lesson.id, title: &lesson.page.title }),
             worth: worth(&course.language, &exercise.form),
+            tolerance: match &exercise.form {
+                Form::Number(number) => Some(number.in_words(&course.language, number.tolerance)),
+                _ => None,
+            },
             proof: exercise.proof.as_ref().map(|proof| proof.said(&course.language, exercise.family)),
             source: exercise.source.clone(),
             skill: SkillNow {
@@ -179,27 +185,19 @@ fn is_other(best: &Choice, chosen: &Choice) -> bool {
 }
 
 /// An answer in words: letters of steps and statements say nothing where they are not seen.
-fn said(exercise: &Exercise, choice: &Choice) -> String {
-    let places = |text: &str| -> Vec<usize> {
-        match Answer::read(&exercise.form, text) {
-            Ok(Answer::Several(places) | Answer::Order(places)) => places,
-            _ => Vec::new(),
-        }
+fn said(exercise: &Exercise, choice: &Choice) -> Vec<String> {
+    let label = |place: usize| match &exercise.form {
+        Form::Order(order) => order.steps[place].say.clone(),
+        form => form.options()[place].label.clone(),
     };
-    let labels: Vec<&str> = match &exercise.form {
-        Form::Several(several) => {
-            places(&choice.label).iter().map(|&place| several.options[place].label.as_str()).collect()
-        }
-        Form::Order(order) => {
-            places(&choice.label).iter().map(|&place| order.steps[place].say.as_str()).collect()
-        }
-        _ => return choice.label.clone(),
-    };
-    labels.join("; ")
+    match Answer::read(&exercise.form, &choice.label) {
+        Ok(Answer::Several(places) | Answer::Order(places)) => places.into_iter().map(label).collect(),
+        _ => vec![choice.label.clone()],
+    }
 }
 
 impl Answered {
-    fn of(course: &Course, exercise: &Exercise, choice: &Choice, say: &str) -> Self {
+    fn of(course: &Course, exercise: &Exercise, choice: &Choice) -> Self {
         let light = exercise.case.as_ref().map_or(Light::D65, |case| case.light);
         let goal = exercise.case.as_ref().and_then(|case| case.goal.as_ref());
         let client = exercise.case.as_ref().and_then(|case| course.client(&case.client));
@@ -224,7 +222,7 @@ impl Answered {
             _ => Vec::new(),
         };
         Answered {
-            say: say.to_owned(),
+            say: said(exercise, choice),
             seen: over_time(course, exercise, choice).into_iter().map(later).collect(),
             restricted,
         }

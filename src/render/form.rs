@@ -244,6 +244,7 @@ fn said(label: &str, mark: Mark) -> Choice {
     Choice {
         label: label.to_owned(),
         action: Action::Say(label.to_owned()),
+        work: None,
         healed: None,
         reading: None,
         error: None,

@@ -75,7 +75,40 @@ fn answer(tab: &mut Tab) -> &'static str {
         tab.holds("document.querySelector('#outcome').contains(document.activeElement)"),
         "and what follows has the focus"
     );
+    expect_beside(tab, form);
     form
+}
+
+/// Whether the last answer was right.
+fn was_right(tab: &mut Tab) -> bool {
+    tab.holds("document.querySelector('#verdict strong').textContent.startsWith('Right.')")
+}
+
+/// Yours and the best stand side by side in words; one entry says so where they are the same.
+fn expect_beside(tab: &mut Tab, form: &str) {
+    let terms =
+        tab.texts("[...document.querySelectorAll('#outcome .sides dt')].map((term) => term.textContent)");
+    match (form, was_right(tab)) {
+        ("number", _) => assert_eq!(terms, ["Yours", "The right number"]),
+        (_, false) => assert_eq!(terms, ["Yours", "The best"]),
+        (_, true) => {
+            assert!(terms == ["Yours is the best"] || terms == ["Yours", "Just as good"], "{terms:?}");
+        }
+    }
+    assert!(
+        tab.holds("[...document.querySelectorAll('#outcome .sides dd')].every((said) => said.textContent.trim().length > 1)")
+    );
+    match form {
+        "order" => assert!(
+            tab.holds("[...document.querySelectorAll('#outcome .sides dd')].every((said) => said.querySelectorAll('ol > li').length === document.querySelectorAll('#question .step').length)"),
+            "each order has all steps"
+        ),
+        "number" => assert!(
+            tab.holds("document.querySelectorAll('#outcome .sides dd')[1].textContent.endsWith(' off: full credit.')"),
+            "the right number tells how near is near enough"
+        ),
+        _ => {}
+    }
 }
 
 /// Begins a session with what the page has chosen.
@@ -117,6 +150,137 @@ fn every_form_of_answer_is_practised_by_keys_alone() {
         tab.wait_until("document.querySelector('#summary').checkVisibility()");
         tab.expect_quiet(&SERVED);
     }
+}
+
+/// The family of the exercise that was answered, by the drill that its source names.
+const FAMILY: &str = "(() => {
+    const [, id] = /Exercise (\\S+) \\d+\\.$/.exec(document.querySelector('#outcome details > p:last-child').textContent);
+    const lessons = healedhueCourse.course.modules.flatMap((module) => module.lessons);
+    return lessons.flatMap((lesson) => lesson.drills).find((drill) => drill.id === id).family;
+})()";
+
+/// What is shown on skin, part after part: how many rows, and whether over time.
+const SHOWN: &str = "[...document.querySelectorAll('#outcome .beside-part > .beside')].map(({ dataset }) => `${dataset.rows}${dataset.times > 1 ? ' over time' : ''}`)";
+
+/// Families whose options are colours or causes, a skill that asks them, and what follows from a right and from a wrong answer.
+const SEEN: [(&str, &str, &[&str], &[&str]); 4] = [
+    ("foresight", "foresee-healed", &["1 over time"], &["2", "1 over time"]),
+    ("hindsight", "read-residual", &["1 over time"], &["2 over time"]),
+    ("light", "judge-light", &["1"], &["2"]),
+    ("skin", "read-skin", &["1"], &["2"]),
+];
+
+#[test]
+fn right_and_wrong_answers_are_seen_over_time_where_there_is_one() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    axe::install(&mut tab);
+    let seed = "Crypto.prototype.getRandomValues = (into) => into.fill(7)";
+    tab.call("Page.addScriptToEvaluateOnNewDocument", json!({"source": seed}));
+    for (family, skill, if_right, if_wrong) in SEEN {
+        tab.open(&format!("{}practice.html#skill={skill}", *SERVED));
+        started(&mut tab);
+        go_to(&mut tab, "#extent");
+        tab.press(END, 1);
+        begin(&mut tab);
+        let mut met = BTreeSet::new();
+        for _ in 0..120 {
+            let form = answer(&mut tab);
+            if form == "one" && tab.text(FAMILY) == family {
+                let right = was_right(&mut tab);
+                assert_eq!(tab.texts(SHOWN), if right { if_right } else { if_wrong }, "{family}, {right}");
+                let heads = tab
+                    .texts("[...document.querySelectorAll('#outcome h4')].map((head) => head.textContent)");
+                assert_eq!(heads[0].starts_with("Yours is the best: "), right, "{heads:?}");
+                assert_eq!(heads[0].contains("at the one moment"), !tab.texts(SHOWN)[0].contains("over"));
+                // What is marked stands out among the moments, in each row once.
+                let rows: usize = tab
+                    .texts(SHOWN)
+                    .iter()
+                    .filter_map(|part| part.strip_suffix(" over time"))
+                    .map(|rows| rows.parse::<usize>().expect("a count"))
+                    .sum();
+                assert_eq!(
+                    tab.value("document.querySelectorAll('#outcome .is-judged').length"),
+                    json!(rows),
+                    "{family}, {right}"
+                );
+                if family == "foresight" && !right {
+                    assert!(
+                        tab.holds("document.querySelectorAll('#outcome .beside .swatch')[1].dataset.lab === document.querySelector('#outcome .is-judged').dataset.lab"),
+                        "the best is the same colour beside yours and over time"
+                    );
+                }
+                if met.insert(right) {
+                    axe::expect_accessible(&mut tab, "colours that follow from an answer");
+                }
+                if met.len() == 2 {
+                    break;
+                }
+            }
+            go_on(&mut tab);
+        }
+        assert_eq!(met.len(), 2, "{family}: a right and a wrong answer in 120");
+        go_to(&mut tab, "#end");
+        tab.press(ENTER, 1);
+        tab.wait_until("document.querySelector('#summary').checkVisibility()");
+        tab.expect_quiet(&SERVED);
+    }
+}
+
+/// A wrong and a right angle, each beside the right one and the skin it was read on.
+#[test]
+fn a_number_stands_beside_the_right_one() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    axe::install(&mut tab);
+    let seed = "Crypto.prototype.getRandomValues = (into) => into.fill(7)";
+    tab.call("Page.addScriptToEvaluateOnNewDocument", json!({"source": seed}));
+    tab.width(390);
+    tab.open(&format!("{}practice.html#skill=read-skin", *SERVED));
+    started(&mut tab);
+    go_to(&mut tab, "#extent");
+    tab.press(END, 1);
+    begin(&mut tab);
+    let mut left = vec![0.0, 30.0];
+    for _ in 0..120 {
+        if !tab.holds(
+            "document.querySelector('#question input[type=text]') && document.querySelector('#question .swatch')",
+        ) {
+            answer(&mut tab);
+            go_on(&mut tab);
+            continue;
+        }
+        // The individual typology angle of what the device has read.
+        let angle = tab.text(
+            "(() => {
+            const [l, , b] = JSON.parse(document.querySelector('#question .swatch').dataset.lab);
+            return ((Math.atan2(l - 50, b) * 180) / Math.PI).toFixed(1);
+        })()",
+        );
+        let right: f64 = angle.parse().expect("an angle");
+        let off = left.pop().expect("an answer to give");
+        go_to(&mut tab, "#question input[type=text]");
+        tab.write(&format!("{:.1}", right + off));
+        go_to(&mut tab, "#mark");
+        tab.press(ENTER, 1);
+        tab.wait_until("document.querySelector('#mark').hidden");
+        assert_eq!(was_right(&mut tab), off == 0.0);
+        expect_beside(&mut tab, "number");
+        let told = tab.texts("[...document.querySelectorAll('#outcome .sides b')].map((number) => number.textContent.replace('\u{2212}', '-'))");
+        assert_eq!(told, [right + off, right].map(|number| format!("{number:.1}°")));
+        assert!(tab.holds("document.querySelector('#outcome .beside .swatch').checkVisibility()"));
+        let tops = "[...document.querySelectorAll('#outcome .sides dt')].map((term) => String(term.getBoundingClientRect().top))";
+        let tops = tab.texts(tops);
+        assert_eq!(tops[0], tops[1], "side by side on a phone, too");
+        axe::expect_accessible(&mut tab, "a number beside the right one");
+        if left.is_empty() {
+            break;
+        }
+        go_on(&mut tab);
+    }
+    assert!(left.is_empty(), "no angle is asked for in 120");
+    tab.expect_quiet(&SERVED);
 }
 
 /// Goes on to the next exercise.

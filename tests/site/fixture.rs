@@ -290,6 +290,7 @@ fn exercise(say: &dyn Fn(&str) -> String) -> Exercise {
         |label: &str, action: Action, healed: Option<Appearance>, error: Option<f64>, credit: f64| Choice {
             label: say(label),
             action,
+            work: None,
             healed,
             reading: healed.map(|_| reading()),
             error,
