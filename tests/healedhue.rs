@@ -10,6 +10,7 @@ mod exercises;
 mod languages;
 mod lips;
 mod loading;
+mod names;
 mod optics;
 mod outcome;
 mod papers;
