@@ -320,8 +320,19 @@ exercise-record-none = das ist keine Aufzeichnung eines Lernstands: { $why }
 exercise-record-newer = diese Aufzeichnung hat das Format { $found }; dieses Programm liest höchstens { $known }: Nehmen Sie das Programm, das sie geschrieben hat, oder ein neueres
 exercise-record-unused = der Lernstand in `{ $skill }` ist unbrauchbar und gilt als leer: { $why }
 exercise-record-empty = sie ist leer
-exercise-record-ends = sie endet zu früh, in Zeile { $line }; vielleicht wurde sie nicht ganz kopiert
+exercise-record-other = es ist eine Datei anderer Art; eine Aufzeichnung ist eine `.json`-Datei, die beim Üben aufbewahrt oder gespeichert wurde
+exercise-record-ends = sie endet zu früh, in Zeile { $line }, Spalte { $column }; vielleicht wurde sie nicht ganz kopiert
+exercise-record-broken = was in Zeile { $line }, Spalte { $column } steht, macht sie unlesbar; nehmen Sie die Datei, wie sie gespeichert wurde, oder eine frühere Kopie
+exercise-record-no-format = es fehlt `format`, das in jeder Aufzeichnung steht; vielleicht ist es eine Datei anderer Art
 exercise-record-no-object = das ist kein JSON-Objekt
+exercise-record-missing = `{ $field }` fehlt
+exercise-record-field = `{ $field }` muss { $wanted ->
+    [format] die Zahl { $known }
+    [object] ein JSON-Objekt
+    [count] eine ganze Zahl von 0 bis { $most }
+    [seconds] eine ganze Zahl von Sekunden oder `null`
+   *[number] eine Zahl
+ } sein
 exercise-record-known = `known` ist { $known }, nicht von 0 bis 1
 exercise-record-credit = `credit` ist { $credit }, nicht von 0 bis zur Zahl der Antworten, { $answers }
 ## Was um jede Seite steht
@@ -1988,6 +1999,7 @@ terminal-bottle = { $name }: { $about } { $contents }.
 terminal-colourant = { $id } { $share } %
 terminal-no-bottle = Hier ist keine Flasche genannt.
 terminal-promise = Farben sind Vorhersagen zum Lernen, nie das Versprechen eines Ergebnisses an einem Menschen.
+terminal-record = { $file }: { $why }; die Datei blieb, wie sie ist: Legen Sie sie anderswohin, oder nennen Sie mit --progress eine andere
 terminal-kept = Ihr Lernstand liegt in
 terminal-number = { $number } von { $count }
 terminal-number-minute = { $number }, Minute { $passed } von { $minutes }

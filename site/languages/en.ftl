@@ -306,8 +306,19 @@ exercise-record-none = this is no record of progress: { $why }
 exercise-record-newer = this record of progress has format { $found }; this program reads up to { $known }: use the program that wrote it, or a newer one
 exercise-record-unused = progress in `{ $skill }` cannot be used and counts as none: { $why }
 exercise-record-empty = it is empty
-exercise-record-ends = it ends early, at line { $line }; perhaps it was not copied whole
+exercise-record-other = it is another kind of file; a record is a `.json` file that practice has kept or saved
+exercise-record-ends = it ends early, at line { $line }, column { $column }; perhaps it was not copied whole
+exercise-record-broken = what stands at line { $line }, column { $column } makes it unreadable; take the file as it was saved, or an earlier copy
+exercise-record-no-format = `format` is missing, which every record has; perhaps it is another kind of file
 exercise-record-no-object = it is no JSON object
+exercise-record-missing = `{ $field }` is missing
+exercise-record-field = `{ $field }` must be { $wanted ->
+    [format] the number { $known }
+    [object] a JSON object
+    [count] a whole number from 0 to { $most }
+    [seconds] a whole number of seconds, or `null`
+   *[number] a number
+ }
 exercise-record-known = `known` is { $known }, outside 0 to 1
 exercise-record-credit = `credit` is { $credit }, outside 0 to the number of answers, { $answers }
 ## What stands around every page
@@ -1974,6 +1985,7 @@ terminal-bottle = { $name }: { $about } { $contents }.
 terminal-colourant = { $id } { $share }%
 terminal-no-bottle = No bottle is named here.
 terminal-promise = Colours are predictions for teaching, never a promise of a result on a person.
+terminal-record = { $file }: { $why }; it was left as it is: move it away, or name another file with --progress
 terminal-kept = Your progress is kept in
 terminal-number = { $number } of { $count }
 terminal-number-minute = { $number }, minute { $passed } of { $minutes }
