@@ -1956,6 +1956,38 @@ report-told-assignments = { $count ->
    *[other] { $count } Zuweisungen in { $folder }; verteilen Sie sie mit `healedhue assign ORDNER`
  }
 
+## Was `mark` und `assign` von Noten ausgeben
+
+mark-told = { $who }: { $total } %, Bestehensgrenze { $mark } % mit einem Standardfehler von { $error }: { $decided }; { $sections }
+mark-told-nothing-answered = { $decided }, nichts beantwortet
+mark-told-close = { $decided }, innerhalb eines Standardfehlers um die Bestehensgrenze
+mark-told-already = { $decided }; steht schon im Notenbuch
+mark-told-further = { $decided }; ein weiterer Versuch
+mark-told-answer = { $given }, am besten { $best }, Wertung { $credit }
+mark-told-nothing = nichts
+mark-told-rests = { $question }; Quelle: { $source }.
+mark-told-missing = Ohne Abgabe
+mark-told-count = { $marked } bewertet, { $refused } abgelehnt
+mark-told-count-passed-over = { $marked } bewertet, { $refused } abgelehnt, { $passed } übergangen
+assign-told-pages = { $title }, fällig am { $date }: { $pages ->
+    [one] 1 Seite
+   *[other] { $pages } Seiten
+ } in { $folder }
+assign-told-next = Geben Sie jeder Person ihren Ordner; sammeln Sie die Antwortzettel mit `healedhue assign DATEI --collect ZETTEL…` ein
+assign-told-handed-in = { $title }; Abgaben: { $count } von { $all ->
+    [one] 1 Person
+   *[other] { $all } Personen
+ }.
+assign-told-credit = Wertung { $credit }, { $answered } von { $all } beantwortet
+assign-told-answer = { $number }. { $given }, Wertung { $credit }.
+assign-told-blank = leer
+assign-told-habit = Wohl eine Gewohnheit: „{ $belief }“
+assign-told-reread = Wieder lesen: { $lessons }
+assign-told-belief = „{ $belief }“ { $often }, bei { $people } von { $all ->
+    [one] 1 Person
+   *[other] { $all } Personen
+ }.
+
 ## Berichte: warum eine Zahl fehlt, und warum ein Item noch einmal anzusehen ist
 
 report-unreliable-repeats = Zuverlässigkeit gilt den Plätzen auf einem Bogen, nicht Übungen, die mehrmals gestellt werden

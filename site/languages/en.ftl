@@ -1942,6 +1942,38 @@ report-told-assignments = { $count ->
    *[other] { $count } assignments in { $folder }; hand them out with `healedhue assign FOLDER`
  }
 
+## What `mark` and `assign` print of marks
+
+mark-told = { $who }: { $total }%, pass mark { $mark }% with a standard error of { $error }: { $decided }; { $sections }
+mark-told-nothing-answered = { $decided }, nothing answered
+mark-told-close = { $decided }, within one standard error of the pass mark
+mark-told-already = { $decided }; in the book already
+mark-told-further = { $decided }; a further attempt
+mark-told-answer = { $given }, best { $best }, credit { $credit }
+mark-told-nothing = nothing
+mark-told-rests = { $question }; source: { $source }.
+mark-told-missing = Nothing handed in by
+mark-told-count = { $marked } marked, { $refused } refused
+mark-told-count-passed-over = { $marked } marked, { $refused } refused, { $passed } passed over
+assign-told-pages = { $title }, due { $date }: { $pages ->
+    [one] 1 page
+   *[other] { $pages } pages
+ } in { $folder }
+assign-told-next = give each person their folder; collect their slips with `healedhue assign FILE --collect SLIP…`
+assign-told-handed-in = { $title }: { $count } of { $all ->
+    [one] 1 person
+   *[other] { $all } people
+ } handed in.
+assign-told-credit = credit { $credit }, { $answered } of { $all } answered
+assign-told-answer = { $number }. { $given }, credit { $credit }.
+assign-told-blank = blank
+assign-told-habit = A habit, it seems: “{ $belief }”
+assign-told-reread = To reread: { $lessons }
+assign-told-belief = “{ $belief }” { $often }, by { $people } of { $all ->
+    [one] 1 person
+   *[other] { $all } people
+ }.
+
 ## Reports: why there is no figure, and why to look at an item again
 
 report-unreliable-repeats = reliability is of the places on a paper, not of drills put several times

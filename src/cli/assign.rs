@@ -1,11 +1,12 @@
 //! `healedhue assign`: lessons and practice for named people, and their slips marked.
 //!
 //! Steps: read the course and the assignment; make everybody's set of exercises and write a folder for each person; or, with `--collect`,
-//! take slips in as every command does ([`super::slips`]), make the sets again and mark the answers against them.
+//! take slips in as every command does ([`super::slips`]), make the sets again and mark the answers against them. What is printed is in the course's
+//! language; errors and notes are not.
 
 use super::CourseFolder;
-use super::belief::belief_in_words;
-use super::lines::{counted, named, print};
+use super::belief::how_often;
+use super::lines::{named, print};
 use super::mark::open_book;
 use super::problem::{Problem, impossible};
 use super::slips::{
@@ -19,6 +20,7 @@ use crate::assess::{BookError, MarkBook, Recorded, SlipError, visible};
 use crate::course::{Assignment, Course, Stands, load, read_assignment};
 use crate::exercise::GenerateError;
 use crate::render::AssignedFolder;
+use crate::say;
 use serde::Serialize;
 use std::io::Write;
 use std::path::{Path, PathBuf};
@@ -152,7 +154,7 @@ fn hand_out(
     for one in &outgoing {
         write_out(course, stands, one)?;
     }
-    print("give each person their folder; collect their slips with `healedhue assign FILE --collect SLIP…`")
+    print(say!(course.language, "assign-told-next"))
 }
 
 fn write_out(
@@ -164,16 +166,18 @@ fn write_out(
     let pools = lesson_pools(course, assignment).map_err(told)?;
     let sets = practice_sets(course, assignment).map_err(told)?;
     let written = folder.write(course, &pools, assignment, &sets)?;
-    print(format_args!(
-        "{}, due {}: {} in {}",
-        visible(&assignment.title),
-        assignment.due.in_words(),
-        counted(written.pages, "page", "pages"),
-        named(out)
+    let language = &course.language;
+    print(say!(
+        language,
+        "assign-told-pages",
+        title = visible(&assignment.title).into_owned(),
+        date = language.date(assignment.due),
+        pages = written.pages,
+        folder = named(out)
     ))?;
     for (person, set) in assignment.people.iter().zip(&sets) {
         let page = out.join(&person.id).join("index.html");
-        let exercises = counted(set.exercises.len(), "exercise", "exercises");
+        let exercises = say!(language, "assignment-exercises", count = set.exercises.len());
         print(format_args!("  {}: {exercises}, {}", visible(&person.name), named(&page)))?;
     }
     Ok(())
@@ -344,22 +348,30 @@ fn take_in(course: &Course, assignments: &[Assignment], arguments: &Arguments) -
 /// The marks in words.
 fn told(course: &Course, assignment: &Assignment, CameBack { marked, together }: &CameBack) -> String {
     let painter = Painter::new(super::terminal::When::Auto);
+    let language = &course.language;
     let (all, missing) = (assignment.people.len(), together.missing.len());
     let handed =
-        format!("{}: {} of {} handed in.", assignment.title, all - missing, counted(all, "person", "people"));
+        say!(language, "assign-told-handed-in", title = &assignment.title, count = all - missing, all = all);
     let mut text = wrapped(&visible(&handed), 0) + "\n";
     for one in marked {
         text += &person_told(course, painter, &one.marks);
     }
     if !together.missing.is_empty() {
         let names = together.missing.iter().filter_map(|id| assignment.person(id));
-        text += &no_slip_of(painter, names.map(|person| person.name.as_str()));
+        text += &no_slip_of(language, painter, names.map(|person| person.name.as_str()));
     }
     if !together.misconceptions.is_empty() {
-        text += &(painter.strong("Beliefs that showed") + "\n");
+        text += &(painter.strong(&say!(language, "practice-summary-beliefs")) + "\n");
         for count in &together.misconceptions {
-            let Some(said) = belief_in_words(course, count) else { continue };
-            let said = format!("{said}, by {} of {} people.", count.people_chosen, count.people_offered);
+            let Some(found) = course.misconception(&count.misconception) else { continue };
+            let said = say!(
+                language,
+                "assign-told-belief",
+                belief = &found.belief,
+                often = how_often(language, count),
+                people = count.people_chosen,
+                all = count.people_offered
+            );
             text += &(wrapped(&said, 2) + "\n");
         }
     }
@@ -367,19 +379,29 @@ fn told(course: &Course, assignment: &Assignment, CameBack { marked, together }:
 }
 
 fn person_told(course: &Course, painter: Painter, slip: &SlipMarked) -> String {
+    let language = &course.language;
     let mut text = painter.strong(&visible(&slip.name)) + "\n";
-    let said =
-        format!("credit {:.0}%, {} of {} answered", slip.credit * 100.0, slip.answered, slip.answers.len());
+    let said = say!(
+        language,
+        "assign-told-credit",
+        credit = language.percent(slip.credit),
+        answered = slip.answered,
+        all = slip.answers.len()
+    );
     text += &(wrapped(&said, 2) + "\n");
     for answer in slip.answers.iter().filter(|answer| answer.credit < 1.0) {
-        let given = if answer.answer.is_empty() { "blank".to_owned() } else { answer.answer.clone() };
-        let consequence = if answer.answer.is_empty() { "" } else { &answer.consequence };
-        let said = format!("{}. {given}, credit {:.0}%. {consequence}", answer.number, answer.credit * 100.0);
-        text += &(wrapped(&said, 4) + "\n");
+        let (given, consequence) = match answer.answer.is_empty() {
+            true => (say!(language, "assign-told-blank"), ""),
+            false => (answer.answer.clone(), answer.consequence.as_str()),
+        };
+        let credit = language.percent(answer.credit);
+        let said =
+            say!(language, "assign-told-answer", number = answer.number, given = given, credit = credit);
+        text += &(wrapped(&format!("{said} {consequence}"), 4) + "\n");
     }
     for habit in slip.misconceptions.iter().filter(|count| count.stands_out) {
         if let Some(found) = course.misconception(&habit.misconception) {
-            text += &(wrapped(&format!("A habit, it seems: “{}”", found.belief), 2) + "\n");
+            text += &(wrapped(&say!(language, "assign-told-habit", belief = &found.belief), 2) + "\n");
         }
     }
     let titles: Vec<&str> = slip
@@ -389,7 +411,7 @@ fn person_told(course: &Course, painter: Painter, slip: &SlipMarked) -> String {
         .map(|(_, lesson)| lesson.page.title.as_str())
         .collect();
     if !titles.is_empty() {
-        text += &(wrapped(&format!("To reread: {}", titles.join("; ")), 2) + "\n");
+        text += &(wrapped(&say!(language, "assign-told-reread", lessons = titles.join("; ")), 2) + "\n");
     }
     text
 }

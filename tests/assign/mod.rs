@@ -2,6 +2,7 @@
 
 mod collect;
 mod fixture;
+mod language;
 
 use crate::site::fixture::files;
 use fixture::{COURSE, Desk, WEEK, assignment, healedhue};
