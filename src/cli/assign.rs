@@ -4,26 +4,28 @@
 //! take slips in as every command does ([`super::slips`]), make the sets again and mark the answers against them. What is printed is in the course's
 //! language; errors and notes are not.
 
+mod telling;
+
 use super::CourseFolder;
-use super::belief::how_often;
+use super::cache::{Cache, CacheFolder};
 use super::lines::{named, print};
 use super::mark::open_book;
 use super::problem::{Problem, impossible};
 use super::slips::{
-    Counting, Found, Handed, Intake, Marked, Marker, Refused, no_slip_of, tell_refused, told_passed_over,
+    Counting, Found, Handed, Intake, Marked, Marker, Refused, tell_refused, told_passed_over,
 };
-use super::terminal::{Painter, wrapped};
 use crate::assess::assigned::{
     AssignmentSlip, Collected, Identity, SlipMarked, lesson_pools, mark_assigned, practice_sets,
 };
 use crate::assess::{BookError, MarkBook, Recorded, SlipError, visible};
 use crate::course::{Assignment, Course, Stands, load, read_assignment};
-use crate::exercise::GenerateError;
+use crate::exercise::{GenerateError, Proofs};
 use crate::render::AssignedFolder;
 use crate::say;
 use serde::Serialize;
 use std::io::Write;
 use std::path::{Path, PathBuf};
+use telling::told;
 
 /// Writes a folder for each person named in FILE: their lessons and their own exercises on pages that work without a network. With
 /// --collect, marks the answer slips that come back.
@@ -56,6 +58,8 @@ pub(super) struct Arguments {
     /// assignments {assignments: [{assignment, marked, missing, misconceptions}], refused, passed_over}.
     #[arg(long, requires = "collect")]
     json: bool,
+    #[command(flatten)]
+    cache: CacheFolder,
 }
 
 pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
@@ -63,10 +67,11 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     let loaded = load(&arguments.folder.course);
     let course = loaded.course.ok_or(Problem::Course(loaded.diagnostics))?;
     let assignments = read_all(&arguments.files, &course)?;
+    let cache = arguments.cache.open(&arguments.folder);
     if arguments.collect.is_empty() {
-        hand_out(&course, &loaded.stands, &assignments, arguments)
+        hand_out((&course, &cache), &loaded.stands, &assignments, arguments)
     } else {
-        take_in(&course, &assignments, arguments)
+        take_in((&course, &cache), &assignments, arguments)
     }
 }
 
@@ -133,7 +138,7 @@ struct Outgoing<'a> {
 }
 
 fn hand_out(
-    course: &Course,
+    (course, cache): (&Course, &Cache),
     stands: &Stands,
     assignments: &[Assignment],
     arguments: &Arguments,
@@ -151,20 +156,20 @@ fn hand_out(
             Ok(Outgoing { assignment, out, folder })
         })
         .collect::<Result<_, Problem>>()?;
-    for one in &outgoing {
-        write_out(course, stands, one)?;
-    }
+    let written = outgoing.iter().try_for_each(|one| write_out((course, cache), stands, one));
+    cache.save();
+    written?;
     print(say!(course.language, "assign-told-next"))
 }
 
 fn write_out(
-    course: &Course,
+    (course, cache): (&Course, &Cache),
     stands: &Stands,
     Outgoing { assignment, out, folder }: &Outgoing,
 ) -> Result<(), Problem> {
     let told = |errors: Vec<GenerateError>| impossible(&errors, stands);
-    let pools = lesson_pools(course, assignment).map_err(told)?;
-    let sets = practice_sets(course, assignment).map_err(told)?;
+    let pools = lesson_pools(course, assignment, &cache.proofs).map_err(told)?;
+    let sets = practice_sets(course, assignment, &cache.proofs).map_err(told)?;
     let written = folder.write(course, &pools, assignment, &sets)?;
     let language = &course.language;
     print(say!(
@@ -213,6 +218,7 @@ impl Handed for AssignmentSlip {
 struct Sets<'c> {
     course: &'c Course,
     assignments: &'c [Assignment],
+    proofs: &'c Proofs,
 }
 
 impl Sets<'_> {
@@ -241,7 +247,8 @@ impl Marker for Sets<'_> {
     fn prepare<'s>(&mut self, _: impl Iterator<Item = &'s AssignmentSlip>) {}
 
     fn mark(&self, slip: &AssignmentSlip) -> Result<SlipMarked, String> {
-        mark_assigned(self.course, self.assignment(&slip.identity)?, slip).map_err(|error| error.to_string())
+        mark_assigned(self.course, self.assignment(&slip.identity)?, slip, self.proofs)
+            .map_err(|error| error.to_string())
     }
 
     fn name(&self, of: &Identity) -> Option<String> {
@@ -298,19 +305,26 @@ struct NamedBack<'a> {
     back: CameBack,
 }
 
-fn take_in(course: &Course, assignments: &[Assignment], arguments: &Arguments) -> Result<(), Problem> {
+fn take_in(
+    (course, cache): (&Course, &Cache),
+    assignments: &[Assignment],
+    arguments: &Arguments,
+) -> Result<(), Problem> {
     let found = Found::among(&arguments.collect, arguments.json)?;
     let mut book = arguments.book.as_deref().map(open_book).transpose()?;
-    let mut sets = Sets { course, assignments };
+    let mut sets = Sets { course, assignments, proofs: &cache.proofs };
     let counting = Counting { empty: arguments.empty, another: arguments.second_attempt };
     let (mut all, mut refused) = (Vec::new(), Vec::new());
-    Intake::new(&mut sets, &found.slips, book.as_ref(), counting)?.take(book.as_mut(), |path, one| {
+    let intake = Intake::new(&mut sets, &found.slips, book.as_ref(), counting)?;
+    let taken = intake.take(book.as_mut(), |path, one| {
         match one {
             Ok((marks, recorded)) => all.push(Marked::new(path, recorded, marks)),
             Err(why) => refused.push(tell_refused(path, &why, arguments.json)),
         }
         Ok(())
-    })?;
+    });
+    cache.save();
+    taken?;
     let mut back = Vec::new();
     for assignment in assignments {
         let (mut marked, others): (Vec<_>, Vec<_>) =
@@ -343,75 +357,4 @@ fn take_in(course: &Course, assignments: &[Assignment], arguments: &Arguments) -
     }
     out.flush()?;
     if is_refused { Err(Problem::Reported) } else { Ok(()) }
-}
-
-/// The marks in words.
-fn told(course: &Course, assignment: &Assignment, CameBack { marked, together }: &CameBack) -> String {
-    let painter = Painter::new(super::terminal::When::Auto);
-    let language = &course.language;
-    let (all, missing) = (assignment.people.len(), together.missing.len());
-    let handed =
-        say!(language, "assign-told-handed-in", title = &assignment.title, count = all - missing, all = all);
-    let mut text = wrapped(&visible(&handed), 0) + "\n";
-    for one in marked {
-        text += &person_told(course, painter, &one.marks);
-    }
-    if !together.missing.is_empty() {
-        let names = together.missing.iter().filter_map(|id| assignment.person(id));
-        text += &no_slip_of(language, painter, names.map(|person| person.name.as_str()));
-    }
-    if !together.misconceptions.is_empty() {
-        text += &(painter.strong(&say!(language, "practice-summary-beliefs")) + "\n");
-        for count in &together.misconceptions {
-            let Some(found) = course.misconception(&count.misconception) else { continue };
-            let said = say!(
-                language,
-                "assign-told-belief",
-                belief = &found.belief,
-                often = how_often(language, count),
-                people = count.people_chosen,
-                all = count.people_offered
-            );
-            text += &(wrapped(&said, 2) + "\n");
-        }
-    }
-    text
-}
-
-fn person_told(course: &Course, painter: Painter, slip: &SlipMarked) -> String {
-    let language = &course.language;
-    let mut text = painter.strong(&visible(&slip.name)) + "\n";
-    let said = say!(
-        language,
-        "assign-told-credit",
-        credit = language.percent(slip.credit),
-        answered = slip.answered,
-        all = slip.answers.len()
-    );
-    text += &(wrapped(&said, 2) + "\n");
-    for answer in slip.answers.iter().filter(|answer| answer.credit < 1.0) {
-        let (given, consequence) = match answer.answer.is_empty() {
-            true => (say!(language, "assign-told-blank"), ""),
-            false => (answer.answer.clone(), answer.consequence.as_str()),
-        };
-        let credit = language.percent(answer.credit);
-        let said =
-            say!(language, "assign-told-answer", number = answer.number, given = given, credit = credit);
-        text += &(wrapped(&format!("{said} {consequence}"), 4) + "\n");
-    }
-    for habit in slip.misconceptions.iter().filter(|count| count.stands_out) {
-        if let Some(found) = course.misconception(&habit.misconception) {
-            text += &(wrapped(&say!(language, "assign-told-habit", belief = &found.belief), 2) + "\n");
-        }
-    }
-    let titles: Vec<&str> = slip
-        .reread
-        .iter()
-        .filter_map(|id| course.lesson(id))
-        .map(|(_, lesson)| lesson.page.title.as_str())
-        .collect();
-    if !titles.is_empty() {
-        text += &(wrapped(&say!(language, "assign-told-reread", lessons = titles.join("; ")), 2) + "\n");
-    }
-    text
 }

@@ -4,6 +4,7 @@ use super::fixture::healedhue;
 use crate::loading::fixture::Fixture;
 use healedhue::assess::assigned::{AssignmentSlip, practice_set};
 use healedhue::course::read_assignment;
+use healedhue::exercise::Proofs;
 use std::fs;
 
 const FIRST: &str = "id: first\ntitle: First week\ndue: 2026-03-14\nlessons: [light]\nexercises: 1\npeople:\n  - {id: tamsel, name: Tamsel Orrick}\n  - {id: bren, name: Bren}\n";
@@ -20,14 +21,20 @@ fn told(language: &str) -> [String; 2] {
     fs::write(&file, FIRST).expect("a file");
     let course = fixture.load().course.expect("a course");
     let assignment = read_assignment("first.yaml", FIRST, &course).expect("a sound assignment");
-    let set = practice_set(&course, &assignment, &assignment.people[0]).expect("a set");
+    let set = practice_set(&course, &assignment, &assignment.people[0], &Proofs::none()).expect("a set");
     let options = set.exercises[0].form.options();
     let wrong = options.iter().position(|option| option.mark.misconception.is_some());
     let letter = ["A", "B", "C"][wrong.expect("an option that shows a misconception")].to_owned();
     fs::write(&slip, AssignmentSlip::new(set.identity, vec![letter]).write()).expect("a slip");
     let assign = |more: &[&str]| {
         let mut command = healedhue();
-        command.current_dir(folder.path()).arg("assign").arg(&file).arg("--course").arg(fixture.path(""));
+        command
+            .current_dir(folder.path())
+            .arg("assign")
+            .arg(&file)
+            .arg("--course")
+            .arg(fixture.path(""))
+            .arg("--no-cache");
         let output = command.args(more).assert().success().get_output().stdout.clone();
         let text = String::from_utf8(output).expect("UTF-8");
         text.split_whitespace().collect::<Vec<_>>().join(" ")
