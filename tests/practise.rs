@@ -147,10 +147,14 @@ fn what_is_no_record_is_refused_and_left_alone() {
     for (content, words) in [
         (&b"{\"format\": 1, \"skills\": {\"work-sa"[..], "this is no record of progress"),
         (b"", "this is no record of progress"),
-        (b"[1, 2]", "it is no JSON object"),
-        (b"{\"skills\": {}}", "missing field `format`"),
+        (b"[1, 2]", "it is another kind of file; a record is a `.json` file"),
+        (b"{\"skills\": {}}", "`format` is missing, which every record has"),
+        (
+            b"{\"format\": 1, \"skills\": {}]",
+            "line 1, column 27 makes it unreadable; take the file as it was saved",
+        ),
         (b"{\"format\": 99, \"skills\": {}}", "has format 99; this program reads up to 1"),
-        (b"{\"format\": 1,\n", "it ends early, at line 2; perhaps it was not copied whole"),
+        (b"{\"format\": 1,\n", "it ends early, at line 2, column 1; perhaps it was not copied whole"),
         (b" \n", "this is no record of progress: it is empty"),
         (b"\xff\xfe", "this is no record of progress: it is empty"),
         (b"{\"format\": \xff", "line 1, column 12: the byte FF is no UTF-8"),
@@ -163,6 +167,36 @@ fn what_is_no_record_is_refused_and_left_alone() {
     kept(folder.path()).write_stdin("a\n").assert().code(1).stderr(contains("this is a folder"));
     let nowhere = folder.path().join("nowhere").join("progress.json");
     kept(&nowhere).write_stdin("a\n").assert().code(1).stderr(contains("nowhere"));
+}
+
+#[test]
+fn a_record_is_told_of_in_the_language_of_its_course() {
+    let (_folder, path) = folder();
+    let session = || {
+        let mut command = healedhue();
+        command.args(["practise", "--course", "tests/site/german", "--count", "1", "--seed", "4"]);
+        command.args(["--now", NOW, "--progress"]).arg(&path).write_stdin("q\n");
+        command
+    };
+    for (content, words) in [
+        ("", "das ist keine Aufzeichnung eines Lernstands: sie ist leer; die Datei blieb, wie sie ist"),
+        ("{\"format\": 1,\n", "sie endet zu früh, in Zeile 2, Spalte 1;"),
+        ("{\"format\": 1, oops", "was in Zeile 1, Spalte 15 steht, macht sie unlesbar;"),
+        ("Liebe Grüße", "es ist eine Datei anderer Art;"),
+        ("{}", "es fehlt `format`,"),
+        ("{\"format\": null}", "`format` muss die Zahl 1 sein"),
+        ("{\"format\": 1, \"skills\": 3}", "`skills` muss ein JSON-Objekt sein"),
+        ("{\"format\": 99}", "diese Aufzeichnung hat das Format 99"),
+    ] {
+        fs::write(&path, content).expect("a file");
+        session().assert().code(1).stderr(contains(words));
+        assert_eq!(fs::read_to_string(&path).expect("the file"), content);
+    }
+    let entry = r#"{"format": 1, "skills": {"x": {"known": 0.5, "answers": "two"}}}"#;
+    fs::write(&path, entry).expect("a file");
+    session().assert().success().stderr(contains(
+        "der Lernstand in `x` ist unbrauchbar und gilt als leer: `answers` muss eine ganze Zahl von 0 bis 4294967295 sein",
+    ));
 }
 
 #[test]

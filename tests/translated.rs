@@ -9,9 +9,10 @@ use healedhue::exercise::{
 };
 use healedhue::healing::{Reading, Tone};
 use healedhue::language::Language;
-use healedhue::practice::read_course;
+use healedhue::practice::{Practice, read_course};
 use healedhue::skin::Site;
 use rayon::prelude::*;
+use serde_json::{Value, json};
 
 /// Exercises of each family.
 const A_FAMILY: u32 = 12;
@@ -258,7 +259,17 @@ fn what_is_no_answer_is_told_in_every_language() {
         assert!(!said.contains('⟨') && said != error.to_string(), "{said}");
     }
     let refused = |text: &str| Progress::read(text).expect_err("no record");
-    for error in [refused("[]"), refused(""), refused(r#"{"format": 1,"#), refused(r#"{"format": 99}"#)] {
+    let texts = [
+        "[]",
+        "",
+        r#"{"format": 1,"#,
+        r#"{"format": 1, oops"#,
+        "{}",
+        r#"{"format": "one"}"#,
+        r#"{"format": 1, "skills": 3}"#,
+        r#"{"format": 99}"#,
+    ];
+    for error in texts.map(refused) {
         assert_eq!(error.said(&english), error.to_string());
         assert!(!error.said(&german).contains('⟨') && error.said(&german) != error.to_string());
     }
@@ -268,16 +279,40 @@ fn what_is_no_answer_is_told_in_every_language() {
         )
     };
     let record = format!(
-        r#"{{"format": 1, "skills": {{"a": 3, "b": {}, "c": {}, "d": {{}}}}}}"#,
+        r#"{{"format": 1, "skills": {{"a": 3, "b": {}, "c": {}, "d": {{}}, "e": {}, "f": {}, "g": {}}}}}"#,
         entry(1.5, 1.0),
-        entry(0.5, 2.5)
+        entry(0.5, 2.5),
+        r#"{"known": "much"}"#,
+        r#"{"known": 0.5, "answers": -1}"#,
+        entry(0.5, 1.0).replace("\"last\": 1", "\"last\": \"today\"")
     );
     let (_, notes) = Progress::read(&record).expect("a record");
-    assert_eq!(notes.len(), 4);
+    assert_eq!(notes.len(), 7);
     for note in notes {
         assert_eq!(note.said(&english), note.to_string());
         assert!(!note.said(&german).contains('⟨') && note.said(&german) != note.to_string());
     }
+}
+
+/// As a page of practice gets it, which puts it after "was not loaded".
+#[test]
+fn practice_refuses_a_record_in_the_language_of_its_course() {
+    let course = german();
+    let practice = Practice::new(&course);
+    let why = |progress: &str| {
+        let refused = practice.overview(&json!({ "progress": progress, "now": 1 }).to_string());
+        let refusal: Value = serde_json::from_str(&refused.expect_err("no record")).expect("JSON");
+        refusal["error"]["why"].as_str().expect("a text").to_owned()
+    };
+    assert_eq!(
+        why("{\n  \"format\": 1,\n  \"Töne\": x}"),
+        "das ist keine Aufzeichnung eines Lernstands: was in Zeile 3, Spalte 11 steht, macht sie unlesbar; nehmen Sie \
+         die Datei, wie sie gespeichert wurde, oder eine frühere Kopie"
+    );
+    assert_eq!(
+        why("{\"format\": true}"),
+        "das ist keine Aufzeichnung eines Lernstands: `format` muss die Zahl 1 sein"
+    );
 }
 
 /// Grammar that a number decides about, and decimals.

@@ -320,8 +320,19 @@ exercise-record-none = das ist keine Aufzeichnung eines Lernstands: { $why }
 exercise-record-newer = diese Aufzeichnung hat das Format { $found }; dieses Programm liest höchstens { $known }: Nehmen Sie das Programm, das sie geschrieben hat, oder ein neueres
 exercise-record-unused = der Lernstand in `{ $skill }` ist unbrauchbar und gilt als leer: { $why }
 exercise-record-empty = sie ist leer
-exercise-record-ends = sie endet zu früh, in Zeile { $line }; vielleicht wurde sie nicht ganz kopiert
+exercise-record-other = es ist eine Datei anderer Art; eine Aufzeichnung ist eine `.json`-Datei, die beim Üben aufbewahrt oder gespeichert wurde
+exercise-record-ends = sie endet zu früh, in Zeile { $line }, Spalte { $column }; vielleicht wurde sie nicht ganz kopiert
+exercise-record-broken = was in Zeile { $line }, Spalte { $column } steht, macht sie unlesbar; nehmen Sie die Datei, wie sie gespeichert wurde, oder eine frühere Kopie
+exercise-record-no-format = es fehlt `format`, das in jeder Aufzeichnung steht; vielleicht ist es eine Datei anderer Art
 exercise-record-no-object = das ist kein JSON-Objekt
+exercise-record-missing = `{ $field }` fehlt
+exercise-record-field = `{ $field }` muss { $wanted ->
+    [format] die Zahl { $known }
+    [object] ein JSON-Objekt
+    [count] eine ganze Zahl von 0 bis { $most }
+    [seconds] eine ganze Zahl von Sekunden oder `null`
+   *[number] eine Zahl
+ } sein
 exercise-record-known = `known` ist { $known }, nicht von 0 bis 1
 exercise-record-credit = `credit` ist { $credit }, nicht von 0 bis zur Zahl der Antworten, { $answers }
 ## Was um jede Seite steht
@@ -1950,6 +1961,38 @@ report-told-assignments = { $count ->
    *[other] { $count } Zuweisungen in { $folder }; verteilen Sie sie mit `healedhue assign ORDNER`
  }
 
+## Was `mark` und `assign` von Noten ausgeben
+
+mark-told = { $who }: { $total } %, Bestehensgrenze { $mark } % mit einem Standardfehler von { $error }: { $decided }; { $sections }
+mark-told-nothing-answered = { $decided }, nichts beantwortet
+mark-told-close = { $decided }, innerhalb eines Standardfehlers um die Bestehensgrenze
+mark-told-already = { $decided }; steht schon im Notenbuch
+mark-told-further = { $decided }; ein weiterer Versuch
+mark-told-answer = { $given }, am besten { $best }, Wertung { $credit }
+mark-told-nothing = nichts
+mark-told-rests = { $question }; Quelle: { $source }.
+mark-told-missing = Ohne Abgabe
+mark-told-count = { $marked } bewertet, { $refused } abgelehnt
+mark-told-count-passed-over = { $marked } bewertet, { $refused } abgelehnt, { $passed } übergangen
+assign-told-pages = { $title }, fällig am { $date }: { $pages ->
+    [one] 1 Seite
+   *[other] { $pages } Seiten
+ } in { $folder }
+assign-told-next = Geben Sie jeder Person ihren Ordner; sammeln Sie die Antwortzettel mit `healedhue assign DATEI --collect ZETTEL…` ein
+assign-told-handed-in = { $title }; Abgaben: { $count } von { $all ->
+    [one] 1 Person
+   *[other] { $all } Personen
+ }.
+assign-told-credit = Wertung { $credit }, { $answered } von { $all } beantwortet
+assign-told-answer = { $number }. { $given }, Wertung { $credit }.
+assign-told-blank = leer
+assign-told-habit = Wohl eine Gewohnheit: „{ $belief }“
+assign-told-reread = Wieder lesen: { $lessons }
+assign-told-belief = „{ $belief }“ { $often }, bei { $people } von { $all ->
+    [one] 1 Person
+   *[other] { $all } Personen
+ }.
+
 ## Berichte: warum eine Zahl fehlt, und warum ein Item noch einmal anzusehen ist
 
 report-unreliable-repeats = Zuverlässigkeit gilt den Plätzen auf einem Bogen, nicht Übungen, die mehrmals gestellt werden
@@ -1993,6 +2036,7 @@ terminal-bottle = { $name }: { $about } { $contents }.
 terminal-colourant = { $id } { $share } %
 terminal-no-bottle = Hier ist keine Flasche genannt.
 terminal-promise = Farben sind Vorhersagen zum Lernen, nie das Versprechen eines Ergebnisses an einem Menschen.
+terminal-record = { $file }: { $why }; die Datei blieb, wie sie ist: Legen Sie sie anderswohin, oder nennen Sie mit --progress eine andere
 terminal-kept = Ihr Lernstand liegt in
 terminal-number = { $number } von { $count }
 terminal-number-minute = { $number }, Minute { $passed } von { $minutes }

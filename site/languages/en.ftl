@@ -306,8 +306,19 @@ exercise-record-none = this is no record of progress: { $why }
 exercise-record-newer = this record of progress has format { $found }; this program reads up to { $known }: use the program that wrote it, or a newer one
 exercise-record-unused = progress in `{ $skill }` cannot be used and counts as none: { $why }
 exercise-record-empty = it is empty
-exercise-record-ends = it ends early, at line { $line }; perhaps it was not copied whole
+exercise-record-other = it is another kind of file; a record is a `.json` file that practice has kept or saved
+exercise-record-ends = it ends early, at line { $line }, column { $column }; perhaps it was not copied whole
+exercise-record-broken = what stands at line { $line }, column { $column } makes it unreadable; take the file as it was saved, or an earlier copy
+exercise-record-no-format = `format` is missing, which every record has; perhaps it is another kind of file
 exercise-record-no-object = it is no JSON object
+exercise-record-missing = `{ $field }` is missing
+exercise-record-field = `{ $field }` must be { $wanted ->
+    [format] the number { $known }
+    [object] a JSON object
+    [count] a whole number from 0 to { $most }
+    [seconds] a whole number of seconds, or `null`
+   *[number] a number
+ }
 exercise-record-known = `known` is { $known }, outside 0 to 1
 exercise-record-credit = `credit` is { $credit }, outside 0 to the number of answers, { $answers }
 ## What stands around every page
@@ -1936,6 +1947,38 @@ report-told-assignments = { $count ->
    *[other] { $count } assignments in { $folder }; hand them out with `healedhue assign FOLDER`
  }
 
+## What `mark` and `assign` print of marks
+
+mark-told = { $who }: { $total }%, pass mark { $mark }% with a standard error of { $error }: { $decided }; { $sections }
+mark-told-nothing-answered = { $decided }, nothing answered
+mark-told-close = { $decided }, within one standard error of the pass mark
+mark-told-already = { $decided }; in the book already
+mark-told-further = { $decided }; a further attempt
+mark-told-answer = { $given }, best { $best }, credit { $credit }
+mark-told-nothing = nothing
+mark-told-rests = { $question }; source: { $source }.
+mark-told-missing = Nothing handed in by
+mark-told-count = { $marked } marked, { $refused } refused
+mark-told-count-passed-over = { $marked } marked, { $refused } refused, { $passed } passed over
+assign-told-pages = { $title }, due { $date }: { $pages ->
+    [one] 1 page
+   *[other] { $pages } pages
+ } in { $folder }
+assign-told-next = give each person their folder; collect their slips with `healedhue assign FILE --collect SLIP…`
+assign-told-handed-in = { $title }: { $count } of { $all ->
+    [one] 1 person
+   *[other] { $all } people
+ } handed in.
+assign-told-credit = credit { $credit }, { $answered } of { $all } answered
+assign-told-answer = { $number }. { $given }, credit { $credit }.
+assign-told-blank = blank
+assign-told-habit = A habit, it seems: “{ $belief }”
+assign-told-reread = To reread: { $lessons }
+assign-told-belief = “{ $belief }” { $often }, by { $people } of { $all ->
+    [one] 1 person
+   *[other] { $all } people
+ }.
+
 ## Reports: why there is no figure, and why to look at an item again
 
 report-unreliable-repeats = reliability is of the places on a paper, not of drills put several times
@@ -1979,6 +2022,7 @@ terminal-bottle = { $name }: { $about } { $contents }.
 terminal-colourant = { $id } { $share }%
 terminal-no-bottle = No bottle is named here.
 terminal-promise = Colours are predictions for teaching, never a promise of a result on a person.
+terminal-record = { $file }: { $why }; it was left as it is: move it away, or name another file with --progress
 terminal-kept = Your progress is kept in
 terminal-number = { $number } of { $count }
 terminal-number-minute = { $number }, minute { $passed } of { $minutes }

@@ -1,27 +1,31 @@
 //! `healedhue assign`: lessons and practice for named people, and their slips marked.
 //!
 //! Steps: read the course and the assignment; make everybody's set of exercises and write a folder for each person; or, with `--collect`,
-//! take slips in as every command does ([`super::slips`]), make the sets again and mark the answers against them.
+//! take slips in as every command does ([`super::slips`]), make the sets again and mark the answers against them. What is printed is in the course's
+//! language; errors and notes are not.
+
+mod telling;
 
 use super::CourseFolder;
-use super::belief::belief_in_words;
-use super::lines::{counted, named, print};
+use super::cache::{Cache, CacheFolder};
+use super::lines::{named, print};
 use super::mark::open_book;
 use super::problem::{Problem, impossible};
 use super::slips::{
-    Counting, Found, Handed, Intake, Marked, Marker, Refused, no_slip_of, tell_refused, told_passed_over,
+    Counting, Found, Handed, Intake, Marked, Marker, Refused, tell_refused, told_passed_over,
 };
-use super::terminal::{Painter, wrapped};
 use crate::assess::assigned::{
     AssignmentSlip, Collected, Identity, SlipMarked, lesson_pools, mark_assigned, practice_sets,
 };
 use crate::assess::{BookError, MarkBook, Recorded, SlipError, visible};
 use crate::course::{Assignment, Course, Stands, load, read_assignment};
-use crate::exercise::GenerateError;
+use crate::exercise::{GenerateError, Proofs};
 use crate::render::AssignedFolder;
+use crate::say;
 use serde::Serialize;
 use std::io::Write;
 use std::path::{Path, PathBuf};
+use telling::told;
 
 /// Writes a folder for each person named in FILE: their lessons and their own exercises on pages that work without a network. With
 /// --collect, marks the answer slips that come back.
@@ -54,6 +58,8 @@ pub(super) struct Arguments {
     /// assignments {assignments: [{assignment, marked, missing, misconceptions}], refused, passed_over}.
     #[arg(long, requires = "collect")]
     json: bool,
+    #[command(flatten)]
+    cache: CacheFolder,
 }
 
 pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
@@ -61,10 +67,11 @@ pub(super) fn run(arguments: &Arguments) -> Result<(), Problem> {
     let loaded = load(&arguments.folder.course);
     let course = loaded.course.ok_or(Problem::Course(loaded.diagnostics))?;
     let assignments = read_all(&arguments.files, &course)?;
+    let cache = arguments.cache.open(&arguments.folder);
     if arguments.collect.is_empty() {
-        hand_out(&course, &loaded.stands, &assignments, arguments)
+        hand_out((&course, &cache), &loaded.stands, &assignments, arguments)
     } else {
-        take_in(&course, &assignments, arguments)
+        take_in((&course, &cache), &assignments, arguments)
     }
 }
 
@@ -131,7 +138,7 @@ struct Outgoing<'a> {
 }
 
 fn hand_out(
-    course: &Course,
+    (course, cache): (&Course, &Cache),
     stands: &Stands,
     assignments: &[Assignment],
     arguments: &Arguments,
@@ -149,31 +156,33 @@ fn hand_out(
             Ok(Outgoing { assignment, out, folder })
         })
         .collect::<Result<_, Problem>>()?;
-    for one in &outgoing {
-        write_out(course, stands, one)?;
-    }
-    print("give each person their folder; collect their slips with `healedhue assign FILE --collect SLIP…`")
+    let written = outgoing.iter().try_for_each(|one| write_out((course, cache), stands, one));
+    cache.save();
+    written?;
+    print(say!(course.language, "assign-told-next"))
 }
 
 fn write_out(
-    course: &Course,
+    (course, cache): (&Course, &Cache),
     stands: &Stands,
     Outgoing { assignment, out, folder }: &Outgoing,
 ) -> Result<(), Problem> {
     let told = |errors: Vec<GenerateError>| impossible(&errors, stands);
-    let pools = lesson_pools(course, assignment).map_err(told)?;
-    let sets = practice_sets(course, assignment).map_err(told)?;
+    let pools = lesson_pools(course, assignment, &cache.proofs).map_err(told)?;
+    let sets = practice_sets(course, assignment, &cache.proofs).map_err(told)?;
     let written = folder.write(course, &pools, assignment, &sets)?;
-    print(format_args!(
-        "{}, due {}: {} in {}",
-        visible(&assignment.title),
-        assignment.due.in_words(),
-        counted(written.pages, "page", "pages"),
-        named(out)
+    let language = &course.language;
+    print(say!(
+        language,
+        "assign-told-pages",
+        title = visible(&assignment.title).into_owned(),
+        date = language.date(assignment.due),
+        pages = written.pages,
+        folder = named(out)
     ))?;
     for (person, set) in assignment.people.iter().zip(&sets) {
         let page = out.join(&person.id).join("index.html");
-        let exercises = counted(set.exercises.len(), "exercise", "exercises");
+        let exercises = say!(language, "assignment-exercises", count = set.exercises.len());
         print(format_args!("  {}: {exercises}, {}", visible(&person.name), named(&page)))?;
     }
     Ok(())
@@ -209,6 +218,7 @@ impl Handed for AssignmentSlip {
 struct Sets<'c> {
     course: &'c Course,
     assignments: &'c [Assignment],
+    proofs: &'c Proofs,
 }
 
 impl Sets<'_> {
@@ -237,7 +247,8 @@ impl Marker for Sets<'_> {
     fn prepare<'s>(&mut self, _: impl Iterator<Item = &'s AssignmentSlip>) {}
 
     fn mark(&self, slip: &AssignmentSlip) -> Result<SlipMarked, String> {
-        mark_assigned(self.course, self.assignment(&slip.identity)?, slip).map_err(|error| error.to_string())
+        mark_assigned(self.course, self.assignment(&slip.identity)?, slip, self.proofs)
+            .map_err(|error| error.to_string())
     }
 
     fn name(&self, of: &Identity) -> Option<String> {
@@ -294,19 +305,26 @@ struct NamedBack<'a> {
     back: CameBack,
 }
 
-fn take_in(course: &Course, assignments: &[Assignment], arguments: &Arguments) -> Result<(), Problem> {
+fn take_in(
+    (course, cache): (&Course, &Cache),
+    assignments: &[Assignment],
+    arguments: &Arguments,
+) -> Result<(), Problem> {
     let found = Found::among(&arguments.collect, arguments.json)?;
     let mut book = arguments.book.as_deref().map(open_book).transpose()?;
-    let mut sets = Sets { course, assignments };
+    let mut sets = Sets { course, assignments, proofs: &cache.proofs };
     let counting = Counting { empty: arguments.empty, another: arguments.second_attempt };
     let (mut all, mut refused) = (Vec::new(), Vec::new());
-    Intake::new(&mut sets, &found.slips, book.as_ref(), counting)?.take(book.as_mut(), |path, one| {
+    let intake = Intake::new(&mut sets, &found.slips, book.as_ref(), counting)?;
+    let taken = intake.take(book.as_mut(), |path, one| {
         match one {
             Ok((marks, recorded)) => all.push(Marked::new(path, recorded, marks)),
             Err(why) => refused.push(tell_refused(path, &why, arguments.json)),
         }
         Ok(())
-    })?;
+    });
+    cache.save();
+    taken?;
     let mut back = Vec::new();
     for assignment in assignments {
         let (mut marked, others): (Vec<_>, Vec<_>) =
@@ -339,57 +357,4 @@ fn take_in(course: &Course, assignments: &[Assignment], arguments: &Arguments) -
     }
     out.flush()?;
     if is_refused { Err(Problem::Reported) } else { Ok(()) }
-}
-
-/// The marks in words.
-fn told(course: &Course, assignment: &Assignment, CameBack { marked, together }: &CameBack) -> String {
-    let painter = Painter::new(super::terminal::When::Auto);
-    let (all, missing) = (assignment.people.len(), together.missing.len());
-    let handed =
-        format!("{}: {} of {} handed in.", assignment.title, all - missing, counted(all, "person", "people"));
-    let mut text = wrapped(&visible(&handed), 0) + "\n";
-    for one in marked {
-        text += &person_told(course, painter, &one.marks);
-    }
-    if !together.missing.is_empty() {
-        let names = together.missing.iter().filter_map(|id| assignment.person(id));
-        text += &no_slip_of(painter, names.map(|person| person.name.as_str()));
-    }
-    if !together.misconceptions.is_empty() {
-        text += &(painter.strong("Beliefs that showed") + "\n");
-        for count in &together.misconceptions {
-            let Some(said) = belief_in_words(course, count) else { continue };
-            let said = format!("{said}, by {} of {} people.", count.people_chosen, count.people_offered);
-            text += &(wrapped(&said, 2) + "\n");
-        }
-    }
-    text
-}
-
-fn person_told(course: &Course, painter: Painter, slip: &SlipMarked) -> String {
-    let mut text = painter.strong(&visible(&slip.name)) + "\n";
-    let said =
-        format!("credit {:.0}%, {} of {} answered", slip.credit * 100.0, slip.answered, slip.answers.len());
-    text += &(wrapped(&said, 2) + "\n");
-    for answer in slip.answers.iter().filter(|answer| answer.credit < 1.0) {
-        let given = if answer.answer.is_empty() { "blank".to_owned() } else { answer.answer.clone() };
-        let consequence = if answer.answer.is_empty() { "" } else { &answer.consequence };
-        let said = format!("{}. {given}, credit {:.0}%. {consequence}", answer.number, answer.credit * 100.0);
-        text += &(wrapped(&said, 4) + "\n");
-    }
-    for habit in slip.misconceptions.iter().filter(|count| count.stands_out) {
-        if let Some(found) = course.misconception(&habit.misconception) {
-            text += &(wrapped(&format!("A habit, it seems: “{}”", found.belief), 2) + "\n");
-        }
-    }
-    let titles: Vec<&str> = slip
-        .reread
-        .iter()
-        .filter_map(|id| course.lesson(id))
-        .map(|(_, lesson)| lesson.page.title.as_str())
-        .collect();
-    if !titles.is_empty() {
-        text += &(wrapped(&format!("To reread: {}", titles.join("; ")), 2) + "\n");
-    }
-    text
 }

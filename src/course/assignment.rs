@@ -55,7 +55,7 @@ impl Date {
     ///
     /// ```
     /// use healedhue::course::Date;
-    /// assert_eq!(Date::read("2028-02-29").map(|date| date.in_words()).as_deref(), Some("29 February 2028"));
+    /// assert_eq!(Date::read("2028-02-29").map(Date::parts), Some((2028, 2, 29)));
     /// assert_eq!(Date::read("2026-02-29"), None);
     /// ```
     pub fn read(text: &str) -> Option<Self> {
@@ -84,26 +84,6 @@ impl Date {
     /// Year, month and day.
     pub fn parts(self) -> (u16, u8, u8) {
         (self.year, self.month, self.day)
-    }
-
-    /// As people write it: "14 March 2026".
-    pub fn in_words(self) -> String {
-        const MONTHS: [&str; 12] = [
-            "January",
-            "February",
-            "March",
-            "April",
-            "May",
-            "June",
-            "July",
-            "August",
-            "September",
-            "October",
-            "November",
-            "December",
-        ];
-        let month = MONTHS.get(usize::from(self.month).wrapping_sub(1)).copied().unwrap_or_default();
-        format!("{} {month} {}", self.day, self.year)
     }
 }
 

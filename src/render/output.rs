@@ -166,7 +166,7 @@ impl OutputFolder {
             .prefix(&self.workshop_prefix())
             .tempdir_in(&self.parent)
             .map_err(RenderError::io("create a temporary folder in", &self.parent))?;
-        // A folder of our own inside it: the temporary one is closed to everybody else, a site is for all to read.
+        // A folder inside it, since the earlier site may have to wait there for its end, too.
         let new = workshop.path().join("new");
         let mut writer = Writer::new(&new, self.kind)?;
         write(&mut writer)?;

@@ -21,7 +21,7 @@ impl Language {
     }
 
     /// A share between 0 and 1 in whole percent.
-    pub(super) fn percent(&self, share: f64) -> String {
+    pub(crate) fn percent(&self, share: f64) -> String {
         say!(self, "figure-percent", number = figures::fixed(share * 100.0, 0))
     }
 

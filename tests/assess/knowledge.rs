@@ -219,14 +219,62 @@ fn what_a_record_holds_besides_is_kept() {
 }
 
 #[test]
+fn a_field_of_an_entry_that_cannot_be_is_named() {
+    let right = [
+        ("known", "0.5"),
+        ("answers", "2"),
+        ("credit", "1.5"),
+        ("last", "5"),
+        ("spaced", "1"),
+        ("last_spaced", "null"),
+    ];
+    let with = |field: &str, value: Option<&str>| {
+        let fields = right.iter().filter_map(|(name, usual)| {
+            let value = if *name == field { value } else { Some(*usual) };
+            value.map(|value| format!("\"{name}\": {value}"))
+        });
+        let fields: Vec<String> = fields.collect();
+        let text = format!("{{\"format\": 1, \"skills\": {{\"warmth\": {{{}}}}}}}", fields.join(", "));
+        let (_, notes) = Progress::read(&text).expect("a record");
+        notes.iter().map(|note| note.why.to_string()).collect::<Vec<_>>()
+    };
+    assert_eq!(with("", None), [""; 0]);
+    // Before the first answer there is no time; a record may leave it out.
+    for field in ["last", "last_spaced"] {
+        assert_eq!(with(field, None), [""; 0]);
+        assert_eq!(
+            with(field, Some("5.5")),
+            [format!("`{field}` must be a whole number of seconds, or `null`")]
+        );
+    }
+    for field in ["known", "answers", "credit", "spaced"] {
+        assert_eq!(with(field, None), [format!("`{field}` is missing")]);
+    }
+    for field in ["known", "credit"] {
+        assert_eq!(with(field, Some("\"much\"")), [format!("`{field}` must be a number")]);
+    }
+    for (field, value) in [("answers", "-1"), ("answers", "4294967296"), ("spaced", "0.5")] {
+        assert_eq!(
+            with(field, Some(value)),
+            [format!("`{field}` must be a whole number from 0 to 4294967295")]
+        );
+    }
+}
+
+#[test]
 fn what_is_no_record_is_said_to_be_none() {
     let error = |text: &str| Progress::read(text).expect_err("no record").to_string();
     let said = [
         "",
         "{\"format\": 1, \"skills\": {",
         "[]",
-        "{}",
+        "<!doctype html>",
+        "{\"form\": \"another\"}",
         "{\"format\": \"one\"}",
+        "{\"format\": 0}",
+        "{\"format\": 1, \"skills\": []}",
+        "{\"format\": 1,\n \"skills\": {\"Töne\": oops}}",
+        "{\"format\": 1} and more",
         "{\"format\": 2, \"skills\": []}",
     ]
     .map(error);

@@ -1,6 +1,7 @@
 //! What comes back of an assignment: slips gathered, marked, refused and recorded, in the ways of those of papers.
 
 use super::fixture::{COURSE, Desk, WEEK, healedhue, perfect};
+use crate::proofs::{PROOFS, cache};
 use healedhue::assess::assigned::{AssignmentSlip, Identity, practice_set};
 use healedhue::course::read_assignment;
 use healedhue::exercise::Form;
@@ -102,7 +103,7 @@ fn several_assignments_are_handed_out_and_collected_in_one_run() {
     let assign = |paths: &[&str]| {
         let mut command = healedhue();
         command.current_dir(desk.folder.path()).arg("assign").args(paths);
-        command.args(["--course", super::fixture::ROOT]);
+        command.args(["--course", super::fixture::ROOT]).arg("--cache").arg(cache());
         command
     };
     assign(&["next"]).args(["--out", "out"]).assert().success();
@@ -113,7 +114,7 @@ fn several_assignments_are_handed_out_and_collected_in_one_run() {
     for (text, id) in [(&first, "tamsel"), (&second, "ysolde")] {
         let assignment = read_assignment("next.yaml", text, &COURSE).expect("a sound assignment");
         let person = assignment.person(id).expect("somebody of the assignment");
-        let set = practice_set(&COURSE, &assignment, person).expect("exercises");
+        let set = practice_set(&COURSE, &assignment, person, &PROOFS).expect("exercises");
         let answers = set.exercises.iter().map(|exercise| exercise.form.key().to_string()).collect();
         desk.slip(&format!("slips/{id}.json"), AssignmentSlip::new(set.identity, answers).write());
     }
@@ -200,7 +201,7 @@ fn answers_are_read_as_strictly_as_those_of_papers() {
         .replace("exercises: 12", "exercises: 20");
     fs::write(desk.path("week.yaml"), &text).expect("a file");
     let assignment = read_assignment("week.yaml", &text, &COURSE).expect("a sound assignment");
-    let set = practice_set(&COURSE, &assignment, &assignment.people[0]).expect("a set");
+    let set = practice_set(&COURSE, &assignment, &assignment.people[0], &PROOFS).expect("a set");
     let order = set.exercises.iter().position(|exercise| matches!(exercise.form, Form::Order(_)));
     let order = order.expect("a question that asks for an order");
     let right: Vec<String> = set.exercises.iter().map(|exercise| exercise.form.key().to_string()).collect();

@@ -2,12 +2,14 @@
 
 mod collect;
 mod fixture;
+mod language;
 
+use crate::proofs::PROOFS;
 use crate::site::fixture::files;
 use fixture::{COURSE, Desk, WEEK, assignment, healedhue};
-use healedhue::assess::assigned::{practice_set, practice_sets};
+use healedhue::assess::assigned::{AssignmentSlip, practice_set, practice_sets};
 use healedhue::course::{Assignment, read_assignment, report};
-use healedhue::exercise::{Exercise, Form};
+use healedhue::exercise::{Exercise, Form, Proofs};
 use predicates::str::{contains, is_empty};
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
@@ -76,7 +78,7 @@ fn the_first_page_shows_names_as_text_and_nothing_of_the_key() {
     let desk = Desk::new();
     desk.hand_out(&[]).success();
     let assignment = assignment();
-    for set in practice_sets(&COURSE, &assignment).expect("exercises") {
+    for set in practice_sets(&COURSE, &assignment, &PROOFS).expect("exercises") {
         let person = assignment.person(&set.identity.person).expect("a person");
         let script = fs::read_to_string(desk.path("out").join(&person.id).join("slip.js")).expect("a script");
         assert_eq!(crate::languages::unsaid(&script), [""; 0], "the page takes along what it says");
@@ -118,9 +120,9 @@ fn identity(exercise: &Exercise) -> (&str, u32) {
 #[test]
 fn sets_are_their_owners_and_the_same_every_time() {
     let assignment = assignment();
-    let sets = practice_sets(&COURSE, &assignment).expect("exercises");
+    let sets = practice_sets(&COURSE, &assignment, &PROOFS).expect("exercises");
     for (set, person) in sets.iter().zip(&assignment.people) {
-        let again = practice_set(&COURSE, &assignment, person).expect("exercises");
+        let again = practice_set(&COURSE, &assignment, person, &Proofs::none()).expect("exercises");
         assert_eq!(set.identity, again.identity);
         let both = [set, &again].map(|set| set.exercises.iter().map(identity).collect::<Vec<_>>());
         assert_eq!(both[0], both[1]);
@@ -139,7 +141,7 @@ fn sets_are_their_owners_and_the_same_every_time() {
     let other = |change: fn(&mut Assignment)| {
         let mut other = assignment.clone();
         change(&mut other);
-        practice_set(&COURSE, &other, &other.people[0]).expect("exercises").identity.set
+        practice_set(&COURSE, &other, &other.people[0], &PROOFS).expect("exercises").identity.set
     };
     let first = &sets[0].identity.set;
     assert_ne!(&other(|assignment| assignment.seed = 1), first);
@@ -166,7 +168,7 @@ fn questions_that_the_lessons_answer_are_not_asked_while_there_are_others() {
         .collect();
     assignment.exercises = drill.questions.len() as u32 - shown;
     for person in &assignment.people {
-        let set = practice_set(course, &assignment, person).expect("exercises");
+        let set = practice_set(course, &assignment, person, &Proofs::none()).expect("exercises");
         let asked: BTreeSet<String> = set.exercises.iter().map(Exercise::question).collect();
         assert_eq!(asked.len(), set.exercises.len());
         let free = asked.difference(&answered).count();
@@ -265,10 +267,41 @@ fn a_set_repeats_nothing_while_any_drill_has_something_new() {
     assert!(lesson.drills.iter().any(|drill| drill.questions.len() == 1), "a drill of one question");
     let text = text.replace("exercises: 12", "exercises: 20");
     let assignment = read_assignment("week.yaml", &text, &COURSE).expect("a sound assignment");
-    let set = practice_set(&COURSE, &assignment, &assignment.people[0]).expect("a set");
+    let set = practice_set(&COURSE, &assignment, &assignment.people[0], &PROOFS).expect("a set");
     assert_eq!(set.exercises.len(), 20);
     let questions: BTreeSet<String> = set.exercises.iter().map(Exercise::question).collect();
     assert_eq!(questions.len(), 20, "a question comes twice");
     let single = set.exercises.iter().filter(|exercise| exercise.drill == "renewal-in-order").count();
     assert_eq!(single, 1);
+}
+
+/// Proving what was proved already costs nothing and changes nothing, whether it is handed out or collected.
+#[test]
+fn proofs_are_kept_where_they_shall_be_and_change_nothing() {
+    let desk = Desk::new();
+    let text = WEEK.replace("modules: [light-and-seeing]\n", "").replace("exercises: 12", "exercises: 6");
+    fs::write(desk.path("week.yaml"), text).expect("a file");
+    let assign = |more: &[&str]| {
+        let mut command = healedhue();
+        command.arg("assign").arg(desk.path("week.yaml")).args(["--course", fixture::ROOT]).args(more);
+        command.current_dir(desk.folder.path()).assert()
+    };
+    let kept = desk.path("kept/proofs");
+    let written = || fs::metadata(&kept).and_then(|found| found.modified()).expect("a file of proofs");
+    assign(&["--out", "anew", "--no-cache"]).success();
+    assert!(!kept.exists());
+    assign(&["--out", "first", "--cache", "kept"]).success();
+    let first = written();
+    assign(&["--out", "second", "--cache", "kept"]).success();
+    let assignment =
+        read_assignment("week.yaml", &fs::read_to_string(desk.path("week.yaml")).expect("text"), &COURSE)
+            .expect("a sound assignment");
+    let set = practice_set(&COURSE, &assignment, &assignment.people[0], &Proofs::none()).expect("a set");
+    let right = set.exercises.iter().map(|exercise| exercise.form.key().to_string()).collect();
+    desk.slip("slip.json", AssignmentSlip::new(set.identity, right).write());
+    assign(&["--cache", "kept", "--collect", "slip.json"]).success().stdout(contains("credit 100%, 6 of 6"));
+    assert_eq!(written(), first, "nothing was proved again");
+    let pages = ["anew", "first", "second"].map(|folder| files(&desk.path(folder)));
+    assert!(pages[0] == pages[1] && pages[1] == pages[2]);
+    assign(&["--cache", "kept", "--no-cache"]).code(2);
 }

@@ -5,6 +5,7 @@ mod cache;
 mod cases;
 mod exports;
 mod fixture;
+mod german;
 mod handing_in;
 mod keys;
 mod paper;

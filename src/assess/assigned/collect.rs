@@ -7,7 +7,7 @@ use crate::assess::marking::{AnswerMarks, Given, MarkingError, check_count, unre
 use crate::assess::put::QuestionPut;
 use crate::assess::session::{AnswerShown, answer_shown};
 use crate::course::{Assignment, Course, Person};
-use crate::exercise::{AnswerError, Exercise};
+use crate::exercise::{AnswerError, Exercise, Proofs};
 use serde::Serialize;
 use std::sync::Arc;
 use thiserror::Error;
@@ -172,7 +172,7 @@ impl AnswerMarked {
     }
 }
 
-/// Marks a slip against the set of exercises of the person it belongs to, which is made again.
+/// Marks a slip against the set of exercises of the person it belongs to, which is made again, with earlier proofs taken from `proofs`.
 ///
 /// # Errors
 /// [`CollectError`] where it belongs elsewhere, or does not answer what was asked.
@@ -180,10 +180,11 @@ pub fn mark_assigned(
     course: &Course,
     assignment: &Assignment,
     slip: &AssignmentSlip,
+    proofs: &Proofs,
 ) -> Result<SlipMarked, CollectError> {
     let person = identified(course, assignment, slip)?;
-    let set =
-        practice_set(course, assignment, person).map_err(|error| CollectError::Gone(error.to_string()))?;
+    let set = practice_set(course, assignment, person, proofs)
+        .map_err(|error| CollectError::Gone(error.to_string()))?;
     if slip.identity.set != set.identity.set {
         let (found, expected) = (first(&slip.identity.set, 16), set.identity.set);
         return Err(CollectError::Set { found, expected });

@@ -2,7 +2,7 @@
 
 use super::slip::Identity;
 use crate::course::{Assignment, Course, Drill, Lesson, Person};
-use crate::exercise::{Exercise, GenerateError, Pools, below, generate, shuffle, stream};
+use crate::exercise::{Exercise, GenerateError, Pools, Proofs, below, shuffle, stream};
 use rand::Rng;
 use rayon::prelude::*;
 use sha2::{Digest, Sha256};
@@ -24,16 +24,17 @@ pub struct PracticeSet {
     pub exercises: Vec<Exercise>,
 }
 
-/// The sets of all people, in the order of the assignment; made on all cores.
+/// The sets of all people, in the order of the assignment; made on all cores, with earlier proofs taken from `proofs` and new ones added to them.
 ///
 /// # Errors
 /// Of every drill that could not be satisfied, one error.
 pub fn practice_sets(
     course: &Course,
     assignment: &Assignment,
+    proofs: &Proofs,
 ) -> Result<Vec<PracticeSet>, Vec<GenerateError>> {
     let made: Vec<Result<PracticeSet, GenerateError>> =
-        assignment.people.par_iter().map(|person| practice_set(course, assignment, person)).collect();
+        assignment.people.par_iter().map(|person| practice_set(course, assignment, person, proofs)).collect();
     let (mut sets, mut errors) = (Vec::new(), Vec::<GenerateError>::new());
     for set in made {
         match set {
@@ -54,6 +55,7 @@ pub fn practice_set(
     course: &Course,
     assignment: &Assignment,
     person: &Person,
+    proofs: &Proofs,
 ) -> Result<PracticeSet, GenerateError> {
     let seed = assignment.seed.to_string();
     let mut rng = stream(course.seed, &["assignment", &assignment.id, &seed, &person.id]);
@@ -76,7 +78,7 @@ pub fn practice_set(
             if exercises.len() == wanted {
                 break;
             }
-            if let Some(exercise) = another(course, lesson, drill, &mut asked, &mut rng)? {
+            if let Some(exercise) = another((course, proofs), lesson, drill, &mut asked, &mut rng)? {
                 exercises.push(exercise);
                 fruitful.push((lesson, drill));
             }
@@ -103,14 +105,20 @@ pub fn practice_set(
 ///
 /// # Errors
 /// The errors of all exercises that could not be made.
-pub fn lesson_pools(course: &Course, assignment: &Assignment) -> Result<Pools, Vec<GenerateError>> {
+pub fn lesson_pools(
+    course: &Course,
+    assignment: &Assignment,
+    proofs: &Proofs,
+) -> Result<Pools, Vec<GenerateError>> {
     let wanted: Vec<(&Lesson, &Drill, u32)> = course
         .drills()
         .filter(|(lesson, _)| assignment.lessons.contains(&lesson.id))
         .flat_map(|(lesson, drill)| (0..drill.exercises).map(move |number| (lesson, drill, number)))
         .collect();
-    let made: Vec<Result<Exercise, GenerateError>> =
-        wanted.par_iter().map(|&(lesson, drill, number)| generate(course, lesson, drill, number)).collect();
+    let made: Vec<Result<Exercise, GenerateError>> = wanted
+        .par_iter()
+        .map(|&(lesson, drill, number)| proofs.generate(course, lesson, drill, number))
+        .collect();
     let (mut pools, mut errors) = (Pools::new(), Vec::new());
     for exercise in made {
         match exercise {
@@ -123,7 +131,7 @@ pub fn lesson_pools(course: &Course, assignment: &Assignment) -> Result<Pools, V
 
 /// An exercise that asks what was not asked yet; `None` where the drill seems to have no other.
 fn another(
-    course: &Course,
+    (course, proofs): (&Course, &Proofs),
     lesson: &Lesson,
     drill: &Drill,
     asked: &mut BTreeSet<String>,
@@ -143,7 +151,7 @@ fn another(
     let mut failed = None;
     let mut made_one = false;
     for number in numbers {
-        match generate(course, lesson, drill, number) {
+        match proofs.generate(course, lesson, drill, number) {
             Ok(exercise) if asked.insert(exercise.question()) => return Ok(Some(exercise)),
             Ok(_) => made_one = true,
             Err(error) => failed = Some(error),

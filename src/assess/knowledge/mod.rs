@@ -20,7 +20,7 @@ pub use choice::{MASTERED, Offer, READY, Recent, SPACED_BY, SkillNeeds, choose};
 pub use guess::AnswerForm;
 pub use parameters::{GUESS_MOST, Parameters};
 pub use plan::{MOST_STEPS, Step, plan};
-pub use progress::{FORMAT, Progress, ReadError, Unusable, Unused};
+pub use progress::{FORMAT, Progress, ReadError, Unusable, Unused, Wanted};
 pub use trace::Knowledge;
 
 /// Seconds since the beginning of 1970.

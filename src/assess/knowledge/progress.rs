@@ -9,11 +9,10 @@
 
 use super::parameters::Parameters;
 use super::{Knowledge, Seconds};
-use crate::json;
 use crate::language::Language;
 use crate::say;
-use serde::{Deserialize, Serialize};
-use serde_json::Value;
+use serde::Serialize;
+use serde_json::{Map, Value};
 use std::collections::BTreeMap;
 use thiserror::Error;
 
@@ -71,21 +70,50 @@ pub struct Unused {
     pub why: Unusable,
 }
 
-/// Why an entry cannot be used.
+/// Why a record, or an entry of it, cannot be used.
 #[derive(Debug, Clone, PartialEq, Error)]
 pub enum Unusable {
-    /// It is no object.
-    #[error("it is no JSON object")]
-    NoObject,
     /// There is nothing in it.
     #[error("it is empty")]
     Empty,
-    /// Its text ends too early, in this line.
-    #[error("it ends early, at line {0}; perhaps it was not copied whole")]
-    EndsEarly(usize),
-    /// A key is missing or of another kind.
-    #[error("{0}")]
-    Unreadable(String),
+    /// Its text is not that of a JSON object.
+    #[error("it is another kind of file; a record is a `.json` file that practice has kept or saved")]
+    OtherFile,
+    /// Its text ends too early.
+    #[error("it ends early, at line {line}, column {column}; perhaps it was not copied whole")]
+    EndsEarly {
+        /// The last line, from 1.
+        line: usize,
+        /// The last column, in characters from 1.
+        column: usize,
+    },
+    /// Its text is no JSON from some place on.
+    #[error(
+        "what stands at line {line}, column {column} makes it unreadable; take the file as it was saved, or an earlier copy"
+    )]
+    Broken {
+        /// The line, from 1.
+        line: usize,
+        /// The column, in characters from 1.
+        column: usize,
+    },
+    /// It is an object that does not name its format.
+    #[error("`format` is missing, which every record has; perhaps it is another kind of file")]
+    NoFormat,
+    /// An entry is no object.
+    #[error("it is no JSON object")]
+    NoObject,
+    /// A field is missing.
+    #[error("`{0}` is missing")]
+    Missing(&'static str),
+    /// A field has a value that cannot be.
+    #[error("`{field}` must be {wanted}")]
+    Field {
+        /// Name of the field.
+        field: &'static str,
+        /// What it must be.
+        wanted: Wanted,
+    },
     /// The chance is none.
     #[error("`known` is {0}, outside 0 to 1")]
     Known(f64),
@@ -99,6 +127,26 @@ pub enum Unusable {
     },
 }
 
+/// What a field of a record must be.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
+pub enum Wanted {
+    /// The version of the format.
+    #[error("the number {FORMAT}")]
+    Format,
+    /// A JSON object.
+    #[error("a JSON object")]
+    Object,
+    /// Any number.
+    #[error("a number")]
+    Number,
+    /// A number of times.
+    #[error("a whole number from 0 to {}", u32::MAX)]
+    Count,
+    /// A time, if there was one.
+    #[error("a whole number of seconds, or `null`")]
+    Seconds,
+}
+
 impl Unused {
     /// The note in a language; in English the same as `Display`.
     pub fn said(&self, language: &Language) -> String {
@@ -110,10 +158,35 @@ impl Unused {
 impl Unusable {
     fn said(&self, language: &Language) -> String {
         match self {
-            Unusable::NoObject => language.say("exercise-record-no-object", &[]),
             Unusable::Empty => language.say("exercise-record-empty", &[]),
-            Unusable::EndsEarly(line) => say!(language, "exercise-record-ends", line = line.to_string()),
-            Unusable::Unreadable(why) => why.clone(),
+            Unusable::OtherFile => language.say("exercise-record-other", &[]),
+            Unusable::EndsEarly { line, column } => {
+                say!(language, "exercise-record-ends", line = line.to_string(), column = column.to_string())
+            }
+            Unusable::Broken { line, column } => {
+                say!(language, "exercise-record-broken", line = line.to_string(), column = column.to_string())
+            }
+            Unusable::NoFormat => language.say("exercise-record-no-format", &[]),
+            Unusable::NoObject => language.say("exercise-record-no-object", &[]),
+            Unusable::Missing(field) => say!(language, "exercise-record-missing", field = *field),
+            Unusable::Field { field, wanted } => {
+                let wanted = match wanted {
+                    Wanted::Format => "format",
+                    Wanted::Object => "object",
+                    Wanted::Number => "number",
+                    Wanted::Count => "count",
+                    Wanted::Seconds => "seconds",
+                };
+                let (known, most) = (FORMAT.to_string(), u32::MAX.to_string());
+                say!(
+                    language,
+                    "exercise-record-field",
+                    field = *field,
+                    wanted = wanted,
+                    known = known,
+                    most = most
+                )
+            }
             Unusable::Known(known) => {
                 say!(language, "exercise-record-known", known = language.number(*known))
             }
@@ -125,10 +198,9 @@ impl Unusable {
     }
 }
 
-#[derive(Serialize, Deserialize)]
+#[derive(Serialize)]
 struct Written {
     format: u64,
-    #[serde(default)]
     skills: BTreeMap<String, Value>,
     #[serde(flatten)]
     others: BTreeMap<String, Value>,
@@ -148,22 +220,27 @@ impl Progress {
         if text.trim().is_empty() {
             return Err(ReadError::NoRecord(Unusable::Empty));
         }
-        let value: Value =
-            serde_json::from_str(text).map_err(|error| ReadError::NoRecord(unreadable(&error, text)))?;
-        if !value.is_object() {
-            return Err(ReadError::NoRecord(Unusable::NoObject));
+        let other = || ReadError::NoRecord(Unusable::OtherFile);
+        if !text.trim_start().starts_with('{') {
+            return Err(other());
         }
+        let value = serde_json::from_str(text).map_err(|error| ReadError::NoRecord(unread(&error, text)))?;
+        let Value::Object(mut record) = value else { return Err(other()) };
         // The version first: a newer record may look different everywhere else.
-        if let Some(found) = value.get("format").and_then(Value::as_u64)
-            && found > FORMAT
-        {
-            return Err(ReadError::Newer { found });
+        let format = record.remove("format").ok_or(ReadError::NoRecord(Unusable::NoFormat))?;
+        match format.as_u64() {
+            Some(found) if found > FORMAT => return Err(ReadError::Newer { found }),
+            Some(FORMAT) => {}
+            _ => return Err(cannot_be("format", Wanted::Format)),
         }
-        let written: Written =
-            serde_json::from_value(value).map_err(|error| ReadError::NoRecord(unreadable(&error, "")))?;
-        let mut progress = Progress { others: written.others, ..Progress::default() };
+        let skills = match record.remove("skills") {
+            None => Map::new(),
+            Some(Value::Object(skills)) => skills,
+            Some(_) => return Err(cannot_be("skills", Wanted::Object)),
+        };
+        let mut progress = Progress { others: record.into_iter().collect(), ..Progress::default() };
         let mut notes = Vec::new();
-        for (skill, value) in written.skills {
+        for (skill, value) in skills {
             match entry(&value) {
                 Ok(knowledge) => {
                     progress.skills.insert(skill, knowledge);
@@ -202,21 +279,41 @@ impl Progress {
     }
 }
 
-fn unreadable(error: &serde_json::Error, text: &str) -> Unusable {
-    if error.is_eof() {
-        Unusable::EndsEarly(error.line())
-    } else {
-        Unusable::Unreadable(json::said(error, text))
-    }
+/// Why a text is no JSON, and where: line and column from 1, the column in characters.
+fn unread(error: &serde_json::Error, text: &str) -> Unusable {
+    let line = text.lines().nth(error.line().saturating_sub(1)).unwrap_or_default();
+    // The parser counts bytes: those that go on with a character count for none.
+    let before = line.bytes().take(error.column()).filter(|byte| byte & 0xc0 != 0x80);
+    let (line, column) = (error.line(), before.count().max(1));
+    if error.is_eof() { Unusable::EndsEarly { line, column } } else { Unusable::Broken { line, column } }
+}
+
+fn cannot_be(field: &'static str, wanted: Wanted) -> ReadError {
+    ReadError::NoRecord(Unusable::Field { field, wanted })
 }
 
 /// A trace whose numbers can be true.
 fn entry(value: &Value) -> Result<Knowledge, Unusable> {
-    if !value.is_object() {
-        return Err(Unusable::NoObject);
-    }
-    let knowledge: Knowledge =
-        serde_json::from_value(value.clone()).map_err(|error| unreadable(&error, ""))?;
+    let Value::Object(entry) = value else { return Err(Unusable::NoObject) };
+    let value = |field: &'static str| entry.get(field).ok_or(Unusable::Missing(field));
+    let number =
+        |field: &'static str| value(field)?.as_f64().ok_or(Unusable::Field { field, wanted: Wanted::Number });
+    let count = |field: &'static str| {
+        let found = value(field)?.as_u64().and_then(|count| u32::try_from(count).ok());
+        found.ok_or(Unusable::Field { field, wanted: Wanted::Count })
+    };
+    let seconds = |field: &'static str| match entry.get(field) {
+        None | Some(Value::Null) => Ok(None),
+        Some(value) => value.as_i64().map(Some).ok_or(Unusable::Field { field, wanted: Wanted::Seconds }),
+    };
+    let knowledge = Knowledge {
+        known: number("known")?,
+        answers: count("answers")?,
+        credit: number("credit")?,
+        last: seconds("last")?,
+        spaced: count("spaced")?,
+        last_spaced: seconds("last_spaced")?,
+    };
     if !(0.0..=1.0).contains(&knowledge.known) {
         return Err(Unusable::Known(knowledge.known));
     }

@@ -2,13 +2,13 @@
 
 use super::parameters::{GUESS_MOST, Parameters};
 use super::{DAY, Seconds};
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
 /// How often spaced right answers double the half-life at most.
 const MOST_DOUBLINGS: u32 = 5;
 
 /// The trace of one skill.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Knowledge {
     /// Chance that the skill was known right after the last answer, 0 to 1.
     pub known: f64,

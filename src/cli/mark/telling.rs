@@ -1,10 +1,11 @@
-//! Marks as they are told: lines for people, one JSON document for programs.
+//! Marks as they are told: lines for people, in the language of the course, and one JSON document for programs.
 
 use super::super::problem::Problem;
 use super::super::slips::{Marked, Refused, no_slip_of, tell_refused};
 use super::super::terminal::{Painter, When, fitted, hung, wrapped};
 use crate::assess::{Recorded, SlipMarks, visible};
 use crate::course::{Course, told_by_case};
+use crate::say;
 use std::io::{self, ErrorKind, IsTerminal, Write};
 use std::path::Path;
 
@@ -80,15 +81,23 @@ impl<'c, W: Write> Telling<'c, W> {
         } else {
             // A single slip is somebody's own, told in full; who else has handed in is no question then.
             if !self.whole && !missing.is_empty() {
-                let text =
-                    no_slip_of(Painter::new(When::Auto), missing.iter().map(|(_, name)| name.as_str()));
+                let names = missing.iter().map(|(_, name)| name.as_str());
+                let text = no_slip_of(&self.course.language, Painter::new(When::Auto), names);
                 self.tell(|out| out.write_all(text.as_bytes()))?;
             }
-            let passed = match passed_over.len() {
-                0 => String::new(),
-                count => format!(", {count} passed over"),
+            let language = &self.course.language;
+            let (refused, passed) = (refused.len(), passed_over.len());
+            let count = match passed {
+                0 => say!(language, "mark-told-count", marked = marked, refused = refused),
+                _ => say!(
+                    language,
+                    "mark-told-count-passed-over",
+                    marked = marked,
+                    refused = refused,
+                    passed = passed
+                ),
             };
-            self.tell(|out| writeln!(out, "{marked} marked, {} refused{passed}", refused.len()))?;
+            self.tell(|out| writeln!(out, "{count}"))?;
         }
         self.tell(W::flush)?;
         Ok(refused.len())
@@ -101,28 +110,35 @@ fn line(course: &Course, marks: &SlipMarks, recorded: Option<Recorded>) -> Strin
         Some(name) => format!("{name} ({})", marks.paper.candidate),
         None => marks.paper.candidate.clone(),
     };
-    let verdict = if marks.passed { "passed" } else { "not passed" };
-    let blank =
-        if marks.answers.iter().all(|answer| answer.answer.is_empty()) { ", nothing answered" } else { "" };
-    let close = if marks.close { ", within one standard error of the pass mark" } else { "" };
-    let book = match recorded {
-        Some(Recorded::Already(_)) => "; in the book already",
-        Some(Recorded::New(attempt)) if attempt > 1 => "; a further attempt",
-        _ => "",
+    let language = &course.language;
+    let mut decided = say!(language, if marks.passed { "report-passed" } else { "report-not-passed" });
+    if marks.answers.iter().all(|answer| answer.answer.is_empty()) {
+        decided = say!(language, "mark-told-nothing-answered", decided = decided);
+    }
+    if marks.close {
+        decided = say!(language, "mark-told-close", decided = decided);
+    }
+    decided = match recorded {
+        Some(Recorded::Already(_)) => say!(language, "mark-told-already", decided = decided),
+        Some(Recorded::New(attempt)) if attempt > 1 => say!(language, "mark-told-further", decided = decided),
+        _ => decided,
     };
     let blueprint = course.blueprint(&marks.paper.blueprint);
     let sections = marks.sections.iter().map(|section| {
         // A key of another version of the course may have sections that this one does not have.
         let known = blueprint.and_then(|known| Some((known, known.section(&section.id)?)));
         let case = known.and_then(|(known, section)| Some(known.case_of(section)?.title.as_str()));
-        (case, format!("{} {:.0}%", section.title, section.credit * 100.0))
+        (case, format!("{} {}", section.title, language.percent(section.credit)))
     });
-    let line = format!(
-        "{who}: {:.1}%, pass mark {:.1}% with a standard error of {:.1}: {verdict}{blank}{close}{book}; {}",
-        marks.total,
-        marks.pass_mark,
-        marks.standard_error,
-        told_by_case(sections)
+    let line = say!(
+        language,
+        "mark-told",
+        who = who,
+        total = language.decimal(marks.total, 1),
+        mark = language.decimal(marks.pass_mark, 1),
+        error = language.decimal(marks.standard_error, 1),
+        decided = decided,
+        sections = told_by_case(sections)
     );
     // Names and titles are somebody else's words.
     visible(&line).into_owned()
@@ -133,15 +149,17 @@ const ANSWER: usize = 7;
 
 /// Every answer of a slip.
 fn answers(course: &Course, marks: &SlipMarks) -> String {
+    let language = &course.language;
     let mut text = String::new();
     for answer in &marks.answers {
-        let given = if answer.answer.is_empty() { "nothing" } else { &answer.answer_said };
-        let head = format!(
-            "  {:>3}. {given}, best {}, credit {:.0}%",
-            answer.number,
-            answer.key_said,
-            answer.credit * 100.0
-        );
+        let given = match answer.answer.is_empty() {
+            true => say!(language, "mark-told-nothing"),
+            false => answer.answer_said.clone(),
+        };
+        let credit = language.percent(answer.credit);
+        let told =
+            say!(language, "mark-told-answer", given = given, best = &answer.key_said, credit = credit);
+        let head = format!("  {:>3}. {told}", answer.number);
         text += &(hung(&head, ANSWER) + "\n");
         if answer.credit < 1.0 {
             text += &(wrapped(&answer.consequence, ANSWER) + "\n");
@@ -149,12 +167,14 @@ fn answers(course: &Course, marks: &SlipMarks) -> String {
         if let Some(id) = &answer.misconception {
             // A slip of another version of the course may show one that this one does not have.
             let belief = course.misconception(id).map_or(id, |found| &found.belief);
-            text += &(wrapped(&format!("Behind it often: “{belief}”"), ANSWER) + "\n");
+            text += &(wrapped(&say!(language, "terminal-behind", belief = belief), ANSWER) + "\n");
         }
         // What a mark below the full one rests on.
         if answer.credit < 1.0 && !answer.source.is_empty() {
             let proof = answer.proof.as_deref().map_or_else(String::new, |proof| format!(" {proof}"));
-            let rests = format!("{}; source: {}.{proof}", answer.question, answer.source);
+            let rests =
+                say!(language, "mark-told-rests", question = &answer.question, source = &answer.source)
+                    + &proof;
             text += &(wrapped(&rests, ANSWER) + "\n");
         }
     }

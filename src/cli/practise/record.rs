@@ -11,6 +11,8 @@ use super::lock::Lock;
 use crate::assess::knowledge::Progress;
 use crate::assess::visible;
 use crate::course::Course;
+use crate::language::Language;
+use crate::say;
 use std::fs;
 use std::io::Write;
 use std::path::{Path, PathBuf};
@@ -53,7 +55,7 @@ impl Record {
             return Err(Problem::File { path, source });
         }
         let lock = Lock::take(&path)?;
-        let progress = if path.exists() { read(&path)? } else { Progress::new() };
+        let progress = if path.exists() { read(&path, &course.language)? } else { Progress::new() };
         Ok((Record { path, _lock: lock }, progress))
     }
 
@@ -74,16 +76,14 @@ impl Record {
     }
 }
 
-fn read(path: &Path) -> Result<Progress, Problem> {
+/// A record is told of in the language of its course, as the session will be.
+fn read(path: &Path, language: &Language) -> Result<Progress, Problem> {
     let text = read_text(path)?;
     let (progress, notes) = Progress::read(&text).map_err(|error| {
-        Problem::Input(format!(
-            "{}: {error}; it was left as it is: move it away, or name another file with --progress",
-            named(path)
-        ))
+        Problem::Input(say!(language, "terminal-record", file = named(path), why = error.said(language)))
     })?;
     for what in notes {
-        note(format_args!("warning: {}: {}", named(path), visible(&what.to_string())));
+        note(format_args!("warning: {}: {}", named(path), visible(&what.said(language))));
     }
     Ok(progress)
 }

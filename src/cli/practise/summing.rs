@@ -1,5 +1,6 @@
 //! What a session says before its first exercise and after its last.
 
+use super::super::belief::how_often;
 use super::super::terminal::{Painter, wrapped};
 use super::telling::percent;
 use crate::assess::knowledge::{Progress, Step};
@@ -85,13 +86,7 @@ pub(super) fn summary(course: &Course, painter: Painter, summary: &Summary) -> S
         text += &head("practice-summary-beliefs");
         for count in &summary.misconceptions {
             let Some(misconception) = course.misconception(&count.misconception) else { continue };
-            let often = match (count.chosen, count.offered) {
-                (1, 1) => say!(language, "terminal-chosen-once"),
-                (chosen, offered) if chosen == offered => {
-                    say!(language, "terminal-chosen-always", offered = offered)
-                }
-                (chosen, offered) => say!(language, "terminal-chosen", chosen = chosen, offered = offered),
-            };
+            let often = how_often(language, count);
             let mut said = say!(language, "terminal-belief", belief = &misconception.belief, often = often);
             if count.stands_out {
                 said = format!("{said} {}", say!(language, "practice-habit"));

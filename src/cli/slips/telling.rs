@@ -4,6 +4,8 @@ use super::super::lines::{named, note};
 use super::super::terminal::{Painter, wrapped};
 use super::files::PassedOver;
 use crate::assess::{Recorded, visible};
+use crate::language::Language;
+use crate::say;
 use serde::Serialize;
 use std::path::Path;
 
@@ -45,9 +47,13 @@ pub(in crate::cli) fn tell_refused(path: &Path, why: &str, json: bool) -> Refuse
 }
 
 /// Names those of whom no slip was marked.
-pub(in crate::cli) fn no_slip_of<'n>(painter: Painter, names: impl Iterator<Item = &'n str>) -> String {
+pub(in crate::cli) fn no_slip_of<'n>(
+    language: &Language,
+    painter: Painter,
+    names: impl Iterator<Item = &'n str>,
+) -> String {
     let names = names.collect::<Vec<_>>().join("; ");
-    painter.strong("Nothing handed in by") + "\n" + &wrapped(&visible(&names), 2) + "\n"
+    painter.strong(&say!(language, "mark-told-missing")) + "\n" + &wrapped(&visible(&names), 2) + "\n"
 }
 
 /// Names what was passed over, a line each; of very many the first, and how many more there are.
