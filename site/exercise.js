@@ -100,7 +100,7 @@ const markers = {
 
   drops(form, inputs) {
     const counts = inputs.map((input) => Number(input.value || 0));
-    const { drops, modifierDrops, table } = form.dataset;
+    const { drops, modifierDrops, table, readings } = form.dataset;
     const modifiers = inputs.map((input) => "modifier" in input.dataset);
     const sum = (wanted) => counts.filter((_, place) => modifiers[place] === wanted).reduce((total, count) => total + count, 0);
     if (counts.some((count) => !Number.isInteger(count) || count < 0)) return { amiss: message("drill-whole-drops") };
@@ -109,7 +109,8 @@ const markers = {
     if (counts.filter((count, place) => count > 0 && !modifiers[place]).length !== 1) return { amiss: message("drill-one-bottle") };
     const row = table?.split("\n").find((line) => line.startsWith(`${counts.join(" ")}|`));
     if (!row) return { shown: [paragraph("verdict", message("drill-compare"))] };
-    const [, credit, error, words] = row.split("|");
+    const [, credit, error, reading] = row.split("|");
+    const words = readings.split("|")[Number(reading)];
     const swatches = document.createElement("div");
     swatches.className = "swatches";
     const { best, goal } = besideOf(form);

@@ -106,16 +106,16 @@ fn what_is_no_answer_is_refused() {
     let drops = exercise("count-the-drops");
     for (text, why) in [
         ("", "this exercise asks for whole drops of bottles: write them as `a5 d1`"),
-        ("5 a d 1", "this exercise asks for whole drops of bottles: write them as `a5 d1`"),
+        ("5 a e 1", "this exercise asks for whole drops of bottles: write them as `a5 d1`"),
         ("4.5 a", "this exercise asks for whole drops of bottles: write them as `a5 d1`"),
         ("a5", "5 drops are given; the mix has 6"),
         ("a7", "7 drops are given; the mix has 6"),
         ("a3 b3", "a mix has one bottle and drops of modifiers"),
-        ("a2 d4", "4 drops of modifiers are more than 2"),
-        ("z6", "there is no option Z; there are 5"),
+        ("a2 e4", "4 drops of modifiers are more than 2"),
+        ("z6", "there is no option Z; there are 6"),
         (
             "nothing 6",
-            "there is no bottle `nothing` here; there are dunmere, kelderwick, wexcombe, emberlow, frostwick; write drops as `a5 d1`",
+            "there is no bottle `nothing` here; there are garrowby, ruddenham, barleywick, rookhanger, emberlow, lingmoss; write drops as `a5 d1`",
         ),
     ] {
         let error = Answer::read(&drops.form, text)
@@ -123,7 +123,7 @@ fn what_is_no_answer_is_refused() {
             .expect_err(text);
         assert_eq!(error.to_string(), why, "{text}");
     }
-    mark(course(), &drops, &Answer::read(&drops.form, "B 5, d1").unwrap()).unwrap();
+    mark(course(), &drops, &Answer::read(&drops.form, "B 5, e1").unwrap()).unwrap();
 }
 
 /// Whoever copies what the paper shows, a letter with its bracket or a mix in words, has answered.

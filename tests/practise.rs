@@ -441,7 +441,7 @@ fn drops_orders_and_numbers_are_asked_and_answered_by_keyboard() {
         );
         assert!(told.contains(words) && told.contains("Summary"), "{told}");
     };
-    asked("red-skin-and-warmth", "Your answer (drops by letter, such as a5 d1, q to end):");
+    asked("red-skin-and-warmth", "Your answer (drops by letter, such as a5 e1, q to end):");
     asked("order-and-waiting", "Your answer (a to e in their order, q to end):");
     asked("reading-skin", "Your answer (a number in °, q to end):");
 }

@@ -798,6 +798,7 @@ key-why = Warum
 key-best = (beste)
 key-no-colour = keine Farbe
 key-best-answer = Beste Antwort.
+key-as-good = So gut wie die beste.
 key-misconception = Irrtum: <q>{ $belief }</q>
 
 ## Für Lehrkräfte

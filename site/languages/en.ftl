@@ -783,6 +783,7 @@ key-why = Why
 key-best = (best)
 key-no-colour = no colour
 key-best-answer = Best answer.
+key-as-good = As good as the best.
 key-misconception = Misconception: <q>{ $belief }</q>
 
 ## For instructors

@@ -11,7 +11,7 @@ use crate::course::{Course, Drill, Lesson};
 use crate::say;
 
 /// Other mixes with full credit that are named beside the best.
-const MOST_NEAR: usize = 5;
+const MOST_NEAR: usize = 3;
 
 /// One attempt at an exercise.
 pub(super) fn attempt<'c>(

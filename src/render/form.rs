@@ -34,6 +34,8 @@ pub(super) struct FormView {
     pub modifier_drops: u32,
     /// What every possible mix heals to, each in a line: drops in the order of the bottles, credit, ΔE00 and words, with `|` between.
     pub table: Option<String>,
+    /// The readings that its rows tell the places of, from 0, with a bar between them.
+    pub readings: String,
     /// The number asked for.
     pub number: Option<NumberView>,
 }
@@ -83,6 +85,7 @@ impl FormView {
             drops: 0,
             modifier_drops: 0,
             table: None,
+            readings: String::new(),
             number: None,
         };
         match &exercise.form {
@@ -118,7 +121,8 @@ impl FormView {
                     })
                     .collect();
                 if drops.limits.mixes() <= MOST_IN_TABLE {
-                    view.table = Some(table(course, exercise, &ids, &mixes(&drops.limits)));
+                    let (table, readings) = table(course, exercise, &ids, &mixes(&drops.limits));
+                    (view.table, view.readings) = (Some(table), readings.join("|"));
                 }
             }
             Form::Number(number) => {
@@ -138,8 +142,14 @@ impl FormView {
     }
 }
 
-/// What each mix heals to and is worth.
-fn table(course: &Course, exercise: &Exercise, ids: &[&str], mixes: &[crate::pigment::Mix]) -> String {
+/// What each mix heals to and is worth, and the readings that its rows tell the places of: there are few of them.
+fn table(
+    course: &Course,
+    exercise: &Exercise,
+    ids: &[&str],
+    mixes: &[crate::pigment::Mix],
+) -> (String, Vec<String>) {
+    let mut readings: Vec<String> = Vec::new();
     let rows: BTreeMap<String, String> = mixes
         .iter()
         .filter_map(|mix| {
@@ -151,13 +161,17 @@ fn table(course: &Course, exercise: &Exercise, ids: &[&str], mixes: &[crate::pig
                 })
                 .collect();
             let words = seen.reading.map_or(String::new(), |reading| reading.words);
+            let reading = readings.iter().position(|known| *known == words).unwrap_or_else(|| {
+                readings.push(words);
+                readings.len() - 1
+            });
             let error = seen.error.map_or(String::new(), |error| course.language.fixed(error, 1));
             let drops = drops.join(" ");
-            let row = format!("{drops}|{}|{error}|{words}", course.language.percent(seen.mark.credit));
+            let row = format!("{drops}|{}|{error}|{reading}", course.language.percent(seen.mark.credit));
             Some((drops, row))
         })
         .collect();
-    rows.into_values().collect::<Vec<_>>().join("\n")
+    (rows.into_values().collect::<Vec<_>>().join("\n"), readings)
 }
 
 /// Options in the order shown; for drops the best mix, others as good, and tempting ones; for a number the values of known mistakes;
@@ -209,7 +223,13 @@ pub(super) fn options(
         Form::Drops(drops) => std::iter::once(&drops.best)
             .chain(&drops.near)
             .chain(&drops.tempting)
-            .map(|choice| OptionView { right: std::ptr::eq(choice, &drops.best), ..view(choice) })
+            .enumerate()
+            // Whoever mixed what is as good has nothing to reread.
+            .map(|(place, choice)| match place {
+                0 => OptionView { right: true, ..view(choice) },
+                _ if place <= drops.near.len() => OptionView { reread: None, ..view(choice) },
+                _ => view(choice),
+            })
             .collect(),
         Form::Number(number) => {
             let right = Mark {
