@@ -92,13 +92,13 @@ impl Shown {
             Shown::Texts => vec![(Clue::Lightness, 0..30), (Clue::Mean, 0..30), (Clue::Length, 0..60)],
             // Where the best is always of one kind, as it is in some drills, all of them shall be of that kind.
             Shown::Mixes(_) | Shown::MixesOrNone(_) => vec![
-                (Clue::Lightness, 0..if self.is_strict() { 96 } else { 48 }),
+                (Clue::Lightness, 0..if self.is_strict() { 160 } else { 48 }),
                 (Clue::Kind, 0..36),
                 (Clue::Unlike, 36..100),
                 (Clue::Length, 0..100),
             ],
             Shown::Bottles | Shown::BottlesOrNone => {
-                vec![(Clue::Lightness, 0..if self.is_strict() { 48 } else { 24 }), (Clue::Length, 0..80)]
+                vec![(Clue::Lightness, 0..if self.is_strict() { 120 } else { 24 }), (Clue::Length, 0..80)]
             }
         }
     }
