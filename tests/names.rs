@@ -118,14 +118,20 @@ fn names_learnt_from_many_exercises_are_little_help() {
         println!("{name:<14} {right:>6} {wrong:>6.1} {:>9.2}", ((right + 1.0) / (wrong + 1.0)).ln());
     }
     let told = shares(guessed(&made));
-    println!("who knows the names from other drills: {:.1}% ({:.1} by chance) of {}", told.0, told.1, made.len());
+    println!(
+        "who knows the names from other drills: {:.1}% ({:.1} by chance) of {}",
+        told.0,
+        told.1,
+        made.len()
+    );
     assert!(told.0 < MOST, "{told:?}");
 }
 
 /// Were only such questions asked whose right options alone hold one of these, nearly every guess would be right.
 #[test]
 fn names_that_tell_are_seen() {
-    let tells = |option: &Choice| names(option).any(|name| ["emberlow", "kelderwick", "robinscote"].contains(&name));
+    let tells =
+        |option: &Choice| names(option).any(|name| ["emberlow", "kelderwick", "robinscote"].contains(&name));
     let asked = |exercise: &Exercise| {
         options(exercise).is_some_and(|(options, key)| {
             options.iter().enumerate().all(|(at, option)| tells(option) == (at == key))

@@ -98,7 +98,8 @@ fn chi_square(counts: &[usize]) -> f64 {
 
 /// Each number of options with its counts, the chi-square and what it may be; and whether all are as even as chance makes them.
 fn told_of_places(proved: &[Proved]) -> (String, bool) {
-    let mut text = "options: where the key stands, chi-square (what is passed once in a thousand)\n".to_owned();
+    let mut text =
+        "options: where the key stands, chi-square (what is passed once in a thousand)\n".to_owned();
     let mut are_even = true;
     for (options, counts) in places(proved) {
         let (square, critical) = (chi_square(&counts), CRITICAL[options - 2]);
@@ -144,7 +145,13 @@ fn prop_a_hundred_thousand_exercises_prove_again() {
         std::env::var("HEALEDHUE_REPROOF_FROM").map_or(FIRST, |first| first.parse().expect("a number"));
     let (proved, amiss) = prove_again(first, count);
     let (places, are_even) = told_of_places(&proved);
-    println!("{} proved again, {} not\n{}{places}{}", proved.len(), amiss.len(), told(&proved), amiss.join("\n"));
+    println!(
+        "{} proved again, {} not\n{}{places}{}",
+        proved.len(),
+        amiss.len(),
+        told(&proved),
+        amiss.join("\n")
+    );
     assert!(amiss.is_empty());
     assert!(are_even, "{places}");
 }
