@@ -1455,6 +1455,7 @@ practice-unreadable = Die Aufzeichnung auf diesem Gerät ist nicht zu gebrauchen
 practice-elsewhere = Auch in einem anderen Fenster wurde geübt; dessen Antworten sind übernommen.
 practice-saved = Gesichert als { $name }.
 practice-loaded = Die Datei ist geladen.
+practice-file-empty = sie ist leer
 practice-refused = Diese Datei wurde nicht geladen: { $why }.
 practice-wiped = Die Aufzeichnung ist gelöscht.
 practice-ask-wipe = Ihre Aufzeichnung löschen? Alles, was Sie in diesem Kurs beantwortet haben, ist dann auf diesem Gerät vergessen.

@@ -1441,6 +1441,7 @@ practice-unreadable = The record on this device cannot be used: { $why }. It is 
 practice-elsewhere = Another window has practised too; its answers are taken up.
 practice-saved = Saved as { $name }.
 practice-loaded = The file is loaded.
+practice-file-empty = it is empty
 practice-refused = This file was not loaded: { $why }.
 practice-wiped = The record is wiped.
 practice-ask-wipe = Wipe your record? All that you have answered in this course is forgotten on this device.

@@ -48,6 +48,8 @@ class Keeping {
     if (!file) return;
     try {
       const text = await file.text();
+      // A record without a word is a beginner's; a file without one has gone wrong on its way.
+      if (text.trim() === "") throw new Error(message("practice-file-empty"));
       await this.maker.ask("overview", { progress: text, now: now() });
       const has = this.record.text !== "" || this.unreadable !== undefined;
       if (has && !(await asked("load"))) {

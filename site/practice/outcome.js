@@ -57,33 +57,36 @@ function wordsOf(kind, all, worth) {
   return kind === "several" ? [made("ul", "", ...all.map((said) => made("li", "", ...lettered(said))))] : lettered(all[0]);
 }
 
-// Colours on that skin: at the same moments together. A colour that nothing leads to has one moment: the other is shown beside it there,
-// and then over time by itself.
+// Colours on that skin: at the same moments together. A colour that nothing leads to has one moment, and causes differ in age: both are shown
+// there, and then over time by themselves.
 function besideOf(view, told) {
   const { right, yours, best } = told;
   const alone = right && !best;
-  const rows = [[message("practice-yours"), yours.seen], [bestName(right), best?.seen ?? []]].filter(([, seen]) => seen.length > 0);
+  const rows = [[message("practice-yours"), yours.seen], [bestName(right), best?.seen ?? []]].filter(([, seen]) => seen.length > 0).map(([who, seen]) => [who, view.case?.months === null ? untilJudged(seen) : seen]);
   const part = (title, shown) => made("div", "beside-part", made("h4", "", title), gridOf(momentsOf(view, shown)));
   const lasting = rows.filter(([, seen]) => seen.length > 1);
-  if (lasting.length === rows.length) return [part(alone ? message("practice-over-time-of", { who: message("practice-yours-best") }) : message("practice-over-time"), rows)];
+  const ages = new Set(lasting.map(([, seen]) => seen.find((moment) => moment.judged)?.months));
+  if (lasting.length === rows.length && ages.size < 2) return [part(alone ? message("practice-over-time-of", { who: message("practice-yours-best") }) : message("practice-over-time"), rows)];
   const judged = rows.map(([who, seen]) => [who, seen.filter((moment) => moment.judged)]);
   const once = alone ? message("practice-one-moment-of", { who: message("practice-yours-best") }) : message("practice-one-moment");
   return [part(once, judged), ...lasting.map((row) => part(message("practice-over-time-of", { who: row[0] }), [row]))];
 }
 
-// For each moment the swatch of each row. What is marked belongs together, however old it is.
+// What has led to today, where it is today that is asked about.
+function untilJudged(seen) {
+  const today = seen.find((moment) => moment.judged)?.months ?? Infinity;
+  return seen.filter(({ months }) => months === null || months <= today);
+}
+
+// For each moment, in order of time, the swatch of each row; where each has one alone they stand beside each other, however old.
 function momentsOf(view, rows) {
-  const moments = new Map();
-  rows.forEach(([who, all], row) => {
-    for (const seen of all) {
-      const moment = seen.judged ? "judged" : seen.months;
-      if (!moments.has(moment)) moments.set(moment, { months: 0, swatches: rows.map(() => null) });
-      const own = moments.get(moment);
-      own.months = Math.max(own.months, seen.months);
-      own.swatches[row] = seenOf(view, who, seen, all.length > 1);
-    }
-  });
-  return [...moments.values()].sort((one, other) => one.months - other.months).map(({ swatches }) => swatches);
+  if (rows.every(([, all]) => all.length === 1)) return [rows.map(([who, [seen]]) => seenOf(view, who, seen, false))];
+  const times = [...new Set(rows.flatMap(([, all]) => all.map(({ months }) => months)))].sort((one, other) => one - other);
+  const atTime = ([who, all], time) => {
+    const seen = all.find(({ months }) => months === time);
+    return seen ? seenOf(view, who, seen, true) : null;
+  };
+  return times.map((time) => rows.map((row) => atTime(row, time)));
 }
 
 function seenOf(view, who, seen, marked) {

@@ -147,8 +147,9 @@ impl OutputFolder {
         self.replace_with(|writer| writer.put_all(files))
     }
 
-    /// Whether the folder holds an earlier output.
+    /// Whether the folder holds an earlier output. One that a killed command left beside it is put back first.
     pub fn holds_output(&self) -> bool {
+        self.tidy();
         self.path.join(self.kind.marker).is_file()
     }
 
@@ -164,6 +165,7 @@ impl OutputFolder {
         self.tidy();
         let workshop = tempfile::Builder::new()
             .prefix(&self.workshop_prefix())
+            .rand_bytes(RANDOM)
             .tempdir_in(&self.parent)
             .map_err(RenderError::io("create a temporary folder in", &self.parent))?;
         // A folder inside it, since the earlier site may have to wait there for its end, too.
@@ -190,7 +192,7 @@ impl OutputFolder {
         Ok(written)
     }
 
-    /// Prefix of temporary folders for this output folder: the same name never serves two of them.
+    /// How names of temporary folders for this output folder begin.
     fn workshop_prefix(&self) -> String {
         format!("{WORKSHOP}{}-", self.path.file_name().unwrap_or_default().to_string_lossy())
     }
@@ -201,9 +203,12 @@ impl OutputFolder {
         let prefix = self.workshop_prefix();
         let Ok(entries) = fs::read_dir(&self.parent) else { return };
         for entry in entries.flatten() {
-            let ours = entry.file_name().to_string_lossy().starts_with(&prefix)
-                && entry.file_type().is_ok_and(|kind| kind.is_dir());
-            if !ours {
+            let name = entry.file_name();
+            // `kr` has nothing to do with what belongs to `kr-2`.
+            let is_ours = name.to_str().and_then(|name| name.strip_prefix(&prefix)).is_some_and(|random| {
+                random.len() == RANDOM && random.bytes().all(|byte| byte.is_ascii_alphanumeric())
+            });
+            if !is_ours || !entry.file_type().is_ok_and(|kind| kind.is_dir()) {
                 continue;
             }
             let old = entry.path().join("old");
@@ -215,7 +220,9 @@ impl OutputFolder {
             }
             let age =
                 entry.metadata().and_then(|metadata| metadata.modified()).map(|modified| modified.elapsed());
-            if !old.exists() && age.is_ok_and(|age| age.is_ok_and(|age| age > STALE)) {
+            // An earlier output that could not be put back is kept.
+            if (self.path.exists() || !old.exists()) && age.is_ok_and(|age| age.is_ok_and(|age| age > STALE))
+            {
                 drop(fs::remove_dir_all(entry.path()));
             }
         }
@@ -224,6 +231,9 @@ impl OutputFolder {
 
 /// How the names of temporary folders begin.
 const WORKSHOP: &str = ".healedhue-";
+
+/// Letters and figures at the end of the name of a temporary folder.
+const RANDOM: usize = 6;
 
 /// Age after which a temporary folder belongs to no running build any more.
 const STALE: std::time::Duration = std::time::Duration::from_secs(600);
@@ -420,13 +430,31 @@ mod tests {
         let folder = OutputFolder::check(&out, &SITE).unwrap();
         folder.replace(&site("first")).unwrap();
         // As after a kill between moving the earlier site aside and the new one in.
-        let left = root.path().join(".healedhue-public-x1");
+        let left = root.path().join(".healedhue-public-x1y2z3");
         fs::create_dir(&left).unwrap();
         fs::rename(&out, left.join("old")).unwrap();
-        folder.tidy();
+        assert!(folder.holds_output(), "nobody may write over it unasked");
         assert_eq!(fs::read_to_string(out.join("index.html")).unwrap(), "first");
         OutputFolder::check(&out, &SITE).unwrap().replace(&site("second")).unwrap();
         assert_eq!(fs::read_to_string(out.join("index.html")).unwrap(), "second");
+    }
+
+    /// What another output's command left, or is at work in, is no business of this one, whatever its age.
+    #[test]
+    fn a_neighbours_temporary_folder_is_left_alone() {
+        let root = tempfile::tempdir().unwrap();
+        let folder = OutputFolder::check(&root.path().join("kr"), &SITE).unwrap();
+        let made = |name: &str| {
+            let path = root.path().join(name);
+            fs::create_dir(&path).unwrap();
+            let old = std::time::SystemTime::now() - 2 * STALE;
+            fs::File::open(&path).unwrap().set_modified(old).unwrap();
+            path
+        };
+        let [neighbour, other, own] =
+            [".healedhue-kr-2-abcdef", ".healedhue-kr-notes", ".healedhue-kr-a1B2c3"].map(made);
+        folder.tidy();
+        assert!(neighbour.exists() && other.exists() && !own.exists());
     }
 
     #[test]
