@@ -5,13 +5,10 @@
 //! could be passed by it. Bounds lie a little above what was measured, and what was measured stands in DEVELOPERS.md.
 
 use crate::demo::course;
+use crate::telling::{FIRST, generated};
 use healedhue::course::{Drill, Family, Lesson};
-use healedhue::exercise::{Action, Answer, Choice, Exercise, Form, generate};
-use rayon::prelude::*;
+use healedhue::exercise::{Action, Answer, Choice, Exercise, Form};
 use std::collections::BTreeMap;
-
-/// Numbers of the pools from here on are looked at here, and shown nowhere.
-const FIRST: u32 = 60_000;
 
 /// How often names stood in right options and in wrong ones; the wrong ones of a question count as one together.
 type Met<'e> = BTreeMap<&'e str, (f64, f64)>;
@@ -85,12 +82,7 @@ fn made(each: u32) -> Vec<Exercise> {
         .filter(|(_, drill)| drill.family == Family::Bottle && drill.questions.is_empty())
         .flat_map(|(lesson, drill)| (0..each).map(move |number| (lesson, drill, FIRST + number)))
         .collect();
-    wanted
-        .par_iter()
-        .map(|&(lesson, drill, number)| {
-            generate(course(), lesson, drill, number).expect("the drill can be satisfied")
-        })
-        .collect()
+    generated(&wanted)
 }
 
 /// Shares in hundredths, as they are told.

@@ -15,7 +15,7 @@ use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
 /// Numbers of the pools from here on are looked at here, and shown nowhere.
-const FIRST: u32 = 60_000;
+pub const FIRST: u32 = 60_000;
 /// A way of guessing that is right so often or oftener, or so seldom or seldomer, by chance alone in less than this share of cases tells something.
 /// Some sixty ways are tried; seeds are fixed, so that this test always holds or never.
 const SIGNIFICANT: f64 = 0.001;
@@ -225,6 +225,11 @@ fn made(times: u32) -> Vec<Exercise> {
             (0..times * many(drill.family)).map(move |number| (lesson, drill, FIRST + number))
         })
         .collect();
+    generated(&wanted)
+}
+
+/// The exercises with these numbers of their drills' pools, made on all cores.
+pub fn generated(wanted: &[(&Lesson, &Drill, u32)]) -> Vec<Exercise> {
     wanted
         .par_iter()
         .map(|&(lesson, drill, number)| {
