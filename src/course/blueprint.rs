@@ -164,6 +164,7 @@ impl Blueprint {
 
 /// What is told of sections in a row, each with the title of its case, which stands before the first of its sections only: "First client: At the door
 /// 100%; Reading the skin 59%. Second client: At the door 0%".
+#[cfg(feature = "program")]
 pub(crate) fn told_by_case<'c>(sections: impl IntoIterator<Item = (Option<&'c str>, String)>) -> String {
     let mut told = String::new();
     let mut before = None;

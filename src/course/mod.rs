@@ -37,6 +37,7 @@ pub mod words;
 
 #[cfg(feature = "program")]
 pub use assignment::{Assignment, Date, Person, read_assignment};
+#[cfg(feature = "program")]
 pub(crate) use blueprint::told_by_case;
 pub use blueprint::{Band, Blueprint, ClientCase, Judge, Section, Standard};
 pub use client::{Client, Goal, HealthNote, OldWork};

@@ -16,7 +16,7 @@ use std::f64::consts::PI;
 /// Points along each axis of a sheet.
 const FINE: usize = 8;
 /// The same of the sheets of what wanders.
-const COARSE: usize = 4;
+const COARSE: usize = 5;
 /// What wanders: shares of all that absorbs and of all that scatters.
 const WAYS: [[f64; 2]; 3] = [[1.0, 0.0], [0.5, 0.0], [0.0, 1.0]];
 /// Share of what wandering changes that the less good reading counts: the sheets of it are about that good.
