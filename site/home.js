@@ -11,10 +11,15 @@
     return;
   }
   const now = Date.now() / 1000;
-  const known = entries.filter((entry) => Number.isFinite(until.get(entry.dataset.skill)));
+  // In the order in which practice keeps them.
+  const order = [...until.keys()];
+  const known = entries.filter((entry) => Number.isFinite(until.get(entry.dataset.skill))).sort((one, other) => order.indexOf(one.dataset.skill) - order.indexOf(other.dataset.skill));
   if (known.length === 0) return;
   const open = known.filter((entry) => until.get(entry.dataset.skill) <= now);
-  for (const entry of open) entry.hidden = false;
+  for (const entry of open) {
+    entry.hidden = false;
+    entry.parentNode.append(entry);
+  }
   const next = Math.min(...known.map((entry) => until.get(entry.dataset.skill)).filter((time) => time > now));
   const later = due.querySelector("[data-later]");
   if (open.length === 0 && Number.isFinite(next)) {

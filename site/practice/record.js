@@ -38,10 +38,11 @@ class Record {
     }
   }
 
-  // Keeps for the home page until when each practised skill is known well enough, in seconds since 1970: it has no engine to ask.
+  // Keeps for the home page until when each practised skill is known well enough, in seconds since 1970, known least first: it has no
+  // engine to ask.
   keepDue(skills) {
     if (!this.keeps) return;
-    const until = skills.filter((skill) => skill.due_in_days !== null).map((skill) => [skill.id, now() + Math.round(skill.due_in_days * 86_400)]);
+    const until = leastKnownFirst(skills.filter((skill) => skill.due_in_days !== null)).map((skill) => [skill.id, now() + Math.round(skill.due_in_days * 86_400)]);
     try {
       if (until.length > 0) localStorage.setItem(`${COURSE.record} due`, JSON.stringify(until));
       else localStorage.removeItem(`${COURSE.record} due`);

@@ -24,6 +24,10 @@ function skillLink(id, name) {
   return link;
 }
 
+function leastKnownFirst(skills) {
+  return [...skills].sort((one, other) => one.known - other.known);
+}
+
 function dueInWords(days) {
   if (days === 0) return message("practice-due");
   if (days < 1) return message("practice-due-within");

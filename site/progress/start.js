@@ -20,8 +20,7 @@ class ProgressPage {
       const known = own.filter((skill) => skill.level === "well" || skill.level === "mastered").length;
       say(list.closest("section").querySelector("[data-known]"), message("progress-known", { known, count: own.length }));
     }
-    // The longest overdue first: what is known least.
-    const due = overview.skills.filter((skill) => skill.due_in_days === 0).sort((one, other) => one.known - other.known);
+    const due = leastKnownFirst(overview.skills.filter((skill) => skill.due_in_days === 0));
     byId("due_list").replaceChildren(...due.map((skill) => made("li", "", `${skill.name} `, skillLink(skill.id, skill.name))));
     byId("due_none").hidden = due.length > 0 || overview.answers === 0;
     byId("due").hidden = overview.answers === 0;

@@ -218,17 +218,24 @@ pub(super) fn hung(line: &str, indent: usize) -> String {
 pub(super) fn hung_within(line: &str, indent: usize, columns: usize) -> String {
     let mut text = " ".repeat(indent_of(line));
     let mut column = text.len();
-    for (place, word) in line.split_whitespace().enumerate() {
+    // Spaces before the next word: as many as there are, where the line goes on.
+    let mut gap = 0;
+    for word in line.trim().split(char::is_whitespace) {
+        if word.is_empty() {
+            gap += 1;
+            continue;
+        }
         let length = word.chars().count();
-        if place > 0 && column + 1 + length > columns {
+        if gap > 0 && column + gap + length > columns {
             text += &format!("\n{:indent$}", "");
             column = indent;
-        } else if place > 0 {
-            text.push(' ');
-            column += 1;
+        } else {
+            text += &" ".repeat(gap);
+            column += gap;
         }
         text += word;
         column += length;
+        gap = 1;
     }
     text
 }

@@ -47,6 +47,14 @@ fn practise(tab: &mut Tab) -> String {
     title
 }
 
+/// How well a skill is known, by the bar on the page of progress.
+fn share_of(tab: &mut Tab, skill: &str) -> f64 {
+    let meter =
+        "[...document.querySelectorAll('.skill')].find((one) => one.querySelector('.skill-name').textContent";
+    let known = tab.value(&format!("{meter} === {}).querySelector('meter').value", json!(skill)));
+    known.as_f64().expect("a share")
+}
+
 #[test]
 fn what_was_practised_stands_on_the_page_of_progress_and_on_the_home_page() {
     let mut chromium = Chromium::start();
@@ -96,6 +104,23 @@ fn what_was_practised_stands_on_the_page_of_progress_and_on_the_home_page() {
     tab.value("document.querySelector('#home_due li[data-skill]:not([hidden]) a').click()");
     tab.wait_until("document.querySelector('#what')?.value.startsWith('skill=')");
     tab.expect_quiet(&SERVED);
+
+    // Of several that are due the least known stands first, on both.
+    open(&mut tab, "progress.html");
+    let known = [("judge-light", 0.3), ("read-skin", 0.6), ("place-work", 0.2), ("foresee-aged", 0.45)];
+    let entry = |known: f64| json!({"known": known, "answers": 3, "credit": 1.5, "last": 1_700_000_000, "spaced": 1, "last_spaced": 1_700_000_000});
+    let skills: serde_json::Map<_, _> =
+        known.iter().map(|(skill, known)| ((*skill).to_owned(), entry(*known))).collect();
+    let record = json!({"format": 1, "skills": skills}).to_string();
+    let kept = "Object.keys(localStorage).find((key) => localStorage[key].startsWith('{'))";
+    tab.value(&format!("localStorage.setItem({kept}, {})", json!(record)));
+    open(&mut tab, "progress.html");
+    let listed = tab.texts(DUE);
+    assert_eq!(listed.len(), known.len(), "{listed:?}");
+    let listed_shares: Vec<f64> = listed.iter().map(|name| share_of(&mut tab, name)).collect();
+    assert!(listed_shares.is_sorted(), "{listed:?} {listed_shares:?}");
+    open(&mut tab, "index.html");
+    assert_eq!(tab.texts(DUE), listed);
 
     // Wiped on the page of progress, it is gone from both.
     open(&mut tab, "progress.html");
