@@ -26,7 +26,7 @@
     const date = later.querySelector("time");
     const day = new Date(next * 1000);
     date.dateTime = day.toISOString().slice(0, 10);
-    date.textContent = day.toLocaleDateString(document.documentElement.lang === "en" ? "en-GB" : document.documentElement.lang, { dateStyle: "long" });
+    date.textContent = day.toLocaleDateString(document.documentElement.lang === "en" ? "en-GB" : document.documentElement.lang, { dateStyle: "long", ...(day.toDateString() === new Date().toDateString() ? { timeStyle: "short" } : {}) });
     later.hidden = false;
   }
   due.hidden = false;

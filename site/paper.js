@@ -8,14 +8,27 @@ const paper = JSON.parse(document.getElementById("identity").textContent);
 const [form, begin, finish, slip, clock] = ["paper", "begin", "finish", "slip", "clock"].map(part);
 const questions = [...document.querySelectorAll(".question")];
 const place = `healedhue-paper-${paper.digest}-${paper.candidate}`;
+// What is kept: when it was `begun`, what the `fields` hold, the time `spent` on each question, the time `left` as it was last seen, the time it
+// `took` once handed in, and how many `turns` it was kept.
 const kept = recall();
+const shelf = new Promise((fulfil) => {
+  // A device that does not answer is not waited for.
+  setTimeout(fulfil, 1000);
+  try {
+    const request = indexedDB.open("healedhue-papers", 1);
+    Object.assign(request, { onupgradeneeded: () => request.result.createObjectStore("kept"), onsuccess: () => fulfil(request.result), onerror: () => fulfil() });
+  } catch {
+    fulfil();
+  }
+});
 const length = Number(clock.dataset.minutes) * 60000;
 // When the last answer was given, or the questions were shown.
 let last = Date.now();
+// When the time left was last seen, on a clock that nobody sets.
+let seen = performance.now();
 
 form.hidden = true;
 finish.hidden = false;
-begin.hidden = false;
 
 begin.addEventListener("click", () => {
   kept.begun = Date.now();
@@ -28,14 +41,14 @@ begin.addEventListener("click", () => {
 form.addEventListener("input", (event) => {
   count(questions.findIndex((question) => question.contains(event.target)));
   kept.fields = fields().map((field) => (field.type === "radio" || field.type === "checkbox" ? field.checked : field.value));
-  keep();
+  withdraw();
 });
-// The same paper in another tab: what was answered last holds in both.
+// The same paper in another tab: what was answered last, and whether it is handed in, holds in both.
 window.addEventListener("storage", (event) => {
   if (event.key !== place) return;
-  Object.assign(kept, recall());
+  take(recall());
   restore();
-  if (Number.isFinite(kept.begun) && form.hidden && slip.hidden) start();
+  goOn();
 });
 form.addEventListener("submit", (event) => {
   event.preventDefault();
@@ -47,8 +60,8 @@ form.addEventListener("keydown", (event) => {
 });
 // Back to the first question without an answer, or to the first of all.
 part("back").addEventListener("click", () => {
-  slip.hidden = true;
-  form.hidden = false;
+  withdraw();
+  showQuestions();
   goTo(Math.max(0, read().findIndex((one) => !one.answer)));
 });
 part("copy").addEventListener("click", async () => {
@@ -58,9 +71,32 @@ part("copy").addEventListener("click", async () => {
     await navigator.clipboard.writeText(code.value);
     part("copy").textContent = message("paper-copied");
   } catch {
-    document.execCommand("copy");
+    if (document.execCommand("copy")) part("copy").textContent = message("paper-copied");
   }
 });
+// On paper nothing is folded away.
+window.addEventListener("beforeprint", () => {
+  for (const folded of document.querySelectorAll("details")) folded.open = true;
+});
+
+// Shows the questions, or the slip of what is handed in.
+function goOn() {
+  if (!Number.isFinite(kept.begun)) return;
+  start();
+  if (kept.took !== undefined) handIn(kept.left <= 0);
+  else if (kept.left > 0) showQuestions();
+}
+
+function showQuestions() {
+  slip.hidden = true;
+  form.hidden = false;
+}
+
+// What is changed is not handed in.
+function withdraw() {
+  delete kept.took;
+  keep();
+}
 
 function start() {
   if (!clock.hidden) return;
@@ -68,6 +104,7 @@ function start() {
   form.hidden = false;
   clock.hidden = false;
   last = Date.now();
+  seen = performance.now();
   tick();
   const ticking = setInterval(() => {
     if (!tick()) clearInterval(ticking);
@@ -76,13 +113,19 @@ function start() {
 
 // Shows the time left; false when there is none.
 function tick() {
-  // A clock of the device that was set back gives no more than the whole time.
-  const left = Math.ceil(Math.min(kept.begun + length - Date.now(), length) / 1000);
+  // A clock of the device that is set back gives no time back.
+  const passed = performance.now() - seen;
+  seen += passed;
+  const before = Number.isFinite(kept.left) ? Math.min(kept.left, length) : length;
+  kept.left = Math.max(0, Math.min(kept.begun + length - Date.now(), before - passed));
+  const left = Math.ceil(kept.left / 1000);
+  if (left <= 0 || left % 15 === 0) keep();
   if (left <= 0) {
     clock.textContent = message("paper-over");
     for (const field of fields()) field.disabled = true;
     part("back").hidden = true;
-    handIn(true);
+    // What was handed in before stays as it is.
+    if (kept.took === undefined) handIn(true);
     return false;
   }
   const minutes = Math.floor(left / 60);
@@ -108,7 +151,7 @@ function counted() {
 // What the slip tells of time, in whole seconds; no clock of the device makes it longer than the paper.
 function told() {
   const seconds = (spent) => Math.round(Math.min(Math.max(Number(spent) || 0, 0), length) / 1000);
-  return { form: "healedhue-time-1", seconds: seconds(Date.now() - kept.begun), each: counted() ? kept.spent.map(seconds) : [] };
+  return { form: "healedhue-time-1", seconds: seconds(kept.took), each: counted() ? kept.spent.map(seconds) : [] };
 }
 
 function fields() {
@@ -125,14 +168,36 @@ function recall() {
   return {};
 }
 
-// Whether it could be kept.
+// Puts what was kept elsewhere in place of what is known here.
+function take(found) {
+  for (const name of Object.keys(kept)) delete kept[name];
+  Object.assign(kept, found);
+}
+
+// Whether it could be kept where another tab sees it.
 function keep() {
+  kept.turns = (Number(kept.turns) || 0) + 1;
+  const text = JSON.stringify(kept);
+  shelf.then((open) => open?.transaction("kept", "readwrite", { durability: "strict" }).objectStore("kept").put(text, place)).catch(() => {});
   try {
-    localStorage.setItem(place, JSON.stringify(kept));
+    localStorage.setItem(place, text);
     return true;
   } catch {
     // The answers stay in the page until it is closed.
     return false;
+  }
+}
+
+// What the device wrote at once: what localStorage holds it may write a minute later, too late for a battery that gives out.
+async function recallWritten() {
+  try {
+    const open = await shelf;
+    const request = open.transaction("kept").objectStore("kept").get(place);
+    const text = await new Promise((fulfil, fail) => Object.assign(request, { onsuccess: () => fulfil(request.result), onerror: fail }));
+    const found = JSON.parse(text);
+    return found && typeof found === "object" ? found : {};
+  } catch {
+    return {};
   }
 }
 
@@ -200,7 +265,10 @@ function handIn(over = false) {
     return;
   }
   const answers = found.map((one) => one.answer ?? "");
-  const empty = answers.flatMap((answer, at) => (answer === "" ? [at + 1] : []));
+  const numbers = (which) => found.flatMap((one, at) => (which(one) ? [at + 1] : [])).join(", ");
+  const [empty, begun] = [numbers(({ answer }) => answer === ""), numbers((one) => one.amiss)];
+  kept.took ??= length - kept.left;
+  keep();
   const text = JSON.stringify({ form: "healedhue-slip-1", paper, answers, check: check(answers), time: told() }, null, 1);
   const download = part("download");
   if (download.href.startsWith("blob:")) URL.revokeObjectURL(download.href);
@@ -208,8 +276,10 @@ function handIn(over = false) {
   download.download = `slip-${paper.blueprint}-${paper.candidate}.json`;
   part("code").value = `healedhue-slip:${base64(new TextEncoder().encode(text))}`;
   part("copy").textContent = message("paper-copy");
-  const said = empty.length === 0 ? message("paper-all-answered") : message("paper-without-answer", { numbers: empty.join(", ") });
-  part("said").textContent = message(over ? "paper-over-said" : "paper-go-back", { said });
+  const said = [empty ? message("paper-without-answer", { numbers: empty }) : "", begun ? message("paper-incomplete", { numbers: begun }) : ""].filter(Boolean).join(" ") || message("paper-all-answered");
+  part("said").textContent = kept.left > 0 ? message("paper-go-back", { said }) : over ? message("paper-over-said", { said }) : said;
+  part("answers").textContent = message("paper-your-answers", { answers: answers.map((answer, at) => `${at + 1}: ${answer || "–"}`).join("; ") });
+  part("code_printed").textContent = part("code").value;
   form.hidden = true;
   slip.hidden = false;
   slip.focus();
@@ -230,6 +300,10 @@ function base64(bytes) {
 }
 
 // Last, when everything above stands: where the time is over already, the slip is made at once.
-restore();
-part("forgets").hidden = keep();
-if (Number.isFinite(kept.begun)) start();
+recallWritten().then((found) => {
+  if ((found.turns ?? 0) > (kept.turns ?? 0)) take(found);
+  restore();
+  part("forgets").hidden = keep();
+  begin.hidden = Number.isFinite(kept.begun);
+  goOn();
+});

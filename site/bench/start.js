@@ -18,12 +18,13 @@ class Bench {
     this.planes = PLANES.map((plane) => new Plane(plane));
     byId("planes").replaceChildren(...this.planes.map((plane) => plane.figure));
     bindEyes();
-    const { state, amiss } = readAddress(location.hash);
-    if (amiss.length > 0) trouble(message("bench-link-amiss", { parts: [...new Set(amiss)].join(", ") }));
-    this.controls = new Controls(state, () => this.change());
+    this.controls = new Controls(this.read(), () => this.change());
     byId("link_copy").addEventListener("click", () => this.copyLink());
     byId("to_results").addEventListener("click", (event) => this.skip(event));
-    byId("again").addEventListener("click", () => this.controls.replace(freshCase()));
+    byId("again").addEventListener("click", () => {
+      trouble("");
+      this.controls.replace(freshCase());
+    });
     byId("all_details").addEventListener("toggle", () => this.showAll());
     addEventListener("hashchange", () => this.follow());
     this.controls.show();
@@ -33,7 +34,9 @@ class Bench {
   // The address holds the case, so that it cannot hold a place of the page too.
   skip(event) {
     event.preventDefault();
-    byId("bench_results").focus();
+    // The results are longer than a screen: they begin at its top.
+    byId("bench_results").focus({ preventScroll: true });
+    byId("bench_results").scrollIntoView();
   }
 
   get state() {
@@ -43,7 +46,14 @@ class Bench {
   // The address was changed by hand or by going back.
   follow() {
     if (location.hash === this.written) return;
-    this.controls.replace(readAddress(location.hash).state);
+    this.controls.replace(this.read());
+  }
+
+  // The case in the address; what of it says nothing is told.
+  read() {
+    const { state, amiss } = readAddress(location.hash);
+    trouble(amiss.length > 0 ? message("bench-link-amiss", { parts: [...new Set(amiss)].join(", ") }) : "");
+    return state;
   }
 
   change() {
@@ -274,7 +284,7 @@ class Bench {
 }
 
 function trouble(text) {
-  byId("bench_trouble").hidden = false;
+  byId("bench_trouble").hidden = text === "";
   say(byId("bench_trouble"), text);
 }
 

@@ -117,24 +117,27 @@ exercise-goal = „{ $name }“ (L*{"\u00A0"}{ $l }; a*{"\u00A0"}{ $a }; b*{"\u0
 ## Wozu eine Antwort führt
 
 exercise-reaches = { $when }: { $reading }. Das Ziel ist erreicht (Farbabstand ΔE00 { $error }).
-exercise-reaches-though = { $when }: { $reading }. Das Ziel ist erreicht, wenn auch ein wenig { $miss } (Farbabstand ΔE00 { $error }).
+exercise-reaches-though = { $when }: { $reading }. Das Ziel ist erreicht, allenfalls ist es { $miss } (Farbabstand ΔE00 { $error }).
 exercise-misses = { $when }: { $reading }. Das Ziel ist verfehlt (Farbabstand ΔE00 { $error }).
 exercise-misses-how = { $when }: { $reading }. Das Ziel ist verfehlt: { $miss } (Farbabstand ΔE00 { $error }).
 exercise-too-dark = zu dunkel
 exercise-too-light = zu hell
 exercise-too-red = zu rot
 exercise-too-green = zu grün
+exercise-hardly-red = nicht rot genug
 exercise-too-yellow = zu gelb
 exercise-too-blue = zu blau
+exercise-hardly-yellow = nicht gelb genug
 exercise-too-grey = zu grau
 exercise-too-strong = zu bunt
 exercise-holds-restricted = Enthält { $colourant }, beschränkt ({ $place }, seit { $since }): { $rule } ({ $source }).
 exercise-restricted = { $colourant }, { $place }, seit { $since }: { $rule } ({ $source })
 exercise-colour = { $reading } (L*{"\u00A0"}{ $l }; a*{"\u00A0"}{ $a }; b*{"\u00A0"}{ $b })
 exercise-several-right = Genau die, die zutreffen.
-exercise-several-amiss = „{ $statement }“: { $why }
+exercise-several-wrong = „{ $statement }“ trifft nicht zu: { $why }
+exercise-several-missed = „{ $statement }“ trifft zu und wurde übersehen: { $why }
 exercise-order-right = Die richtige Reihenfolge.
-exercise-order-amiss = Ab Schritt { $turn } stimmt die Reihenfolge nicht. Was dorthin gehört: { $step }. { $why }
+exercise-order-amiss = Ab Schritt { $turn } stimmt die Reihenfolge nicht. Was dorthin gehört: { $step } – { $why }
 exercise-number-right = Richtig ist { $number }. { $why }
 exercise-not-answered = Nicht beantwortet.
 exercise-not-a-mix = Keine zulässige Mischung: { $why }.
@@ -600,12 +603,12 @@ model-layer-work = Die Pigmentierung
 model-layer-work-content = dieselbe Lederhaut mit Farbmitteln, alten und neuen zusammen
 model-layer-deep = tiefe Lederhaut
 model-layer-deep-content = wie oben, so dick, dass unten kein Licht austritt
-model-marks-goal = Es wird in keiner Liste richtiger Antworten nachgeschlagen. Ihre Antwort wird in die Haut der Person gebracht, heilt ab und wird mit dem Ziel verglichen. Der Farbabstand ist CIEDE2000, geschrieben ΔE00: Etwa 1 ist das Kleinste, was ein geübtes Auge nebeneinander sieht. Die Wertung sinkt, je weiter der Abstand über das Bestmögliche hinausgeht. Wo es um die Gesundheit geht, ist eine Antwort richtig oder sie ist es nicht.
-model-marks-proof = Eine Aufgabe wird nur gezeigt, wenn sie bewiesen ist: Jede Mischung, die Sie hätten ansetzen können, wurde durchprobiert, jede falsche Antwort ist um einen sichtbaren Abstand schlechter, und die beste bleibt in mindestens 95 % von 200 Versuchen die beste, in denen Haut, Tiefe und Menge anderthalbmal so weit schwanken wie in der Praxis.
+model-marks-goal = Bei einer Frage nach Farbe wird in keiner Liste richtiger Antworten nachgeschlagen. Ihre Antwort wird in die Haut der Person gebracht, heilt ab und wird mit dem Ziel verglichen. Der Farbabstand ist CIEDE2000, geschrieben ΔE00: Etwa 1 ist das Kleinste, was ein geübtes Auge nebeneinander sieht. Die Wertung sinkt, je weiter der Abstand über das Bestmögliche hinausgeht. Wo es um die Gesundheit geht, ist eine Antwort richtig oder sie ist es nicht.
+model-marks-proof = Eine solche Aufgabe wird nur gezeigt, wenn sie bewiesen ist: Jede Mischung, die Sie hätten ansetzen können, wurde durchprobiert, jede falsche Antwort ist um einen sichtbaren Abstand schlechter, und die beste bleibt in mindestens 95 % von 200 Versuchen die beste, in denen Haut, Tiefe und Menge anderthalbmal so weit schwanken wie in der Praxis. Andere Fragen, nach Gesundheit, Hygiene, Recht, Reihenfolge und Begriffen, folgen der Quelle, die unter jeder steht, oder allgemeiner Erfahrung.
 model-limit-client = <strong>Ihre Kundschaft.</strong> Haut unterscheidet sich auf Weisen, die niemand vorher sieht: Heilung, Talg, Sonne, Alter, Pflege, Krankheit, Narben.
 model-limit-bottles = <strong>Ihre Flaschen.</strong> Die Farbmittel hier haben glatte, repräsentative Kurven. Eine Akademie kann ihre eigenen Messungen an deren Stelle setzen. Hersteller ändern Rezepturen.
 model-limit-hand = <strong>Ihre Hand.</strong> Tiefe und Menge sind hier Zahlen. In Wirklichkeit ändern sie sich von Strich zu Strich.
-model-limit-texture = <strong>Struktur.</strong> Eine Augenbraue wird als eine gleichmäßige Farbe vorhergesagt. Striche, Poren und Haare sind nicht gezeichnet.
+model-limit-texture = <strong>Struktur.</strong> Eine Augenbraue wird als eine gleichmäßige Farbe vorhergesagt. Die Striche eines Farbfelds zeigen nur die Form; Poren und Haare fehlen.
 model-limit-harm = <strong>Schaden.</strong> Allergie, Infektion und Narbenbildung gehören nicht dazu. Dafür gibt es die Seite <a href="{ $href }">Vorsicht</a>.
 model-limit-time = <strong>Wie lange genau.</strong> Die Reihenfolge, in der Farbmittel schwinden, ist allgemeine Erfahrung. Die Monate sind repräsentativ.
 model-limit-compared = Noch hat niemand die abgeheilten Farben des Modells mit einer großen Zahl abgeheilter Augenbrauen verglichen. Es zeigt, in welche Richtung es geht und ungefähr wie weit. Zwischen zwei Mischungen, die dicht beieinanderliegen, vertrauen Sie einem Muster auf Übungshaut und Ihren Augen.
@@ -775,7 +778,7 @@ sheet-name = Name
 sheet-date = Datum
 sheet-group = Gruppe
 sheet-about = Die Kästchen ankreuzen, nummerieren oder ausfüllen, wie es die Frage verlangt, und die Begründung aufschreiben. Die Wörter und Zahlen unter einem Farbmuster sagen alles, was seine Farbe sagt; das Blatt lässt sich also auch nach einem Schwarz-Weiß-Druck bearbeiten.
-sheet-last-page = Was in jeder Flasche ist, steht auf der letzten Seite.
+sheet-last-page = Was in jeder Flasche ist, steht am Ende des Blatts.
 sheet-print = Diese Seite auf A4 oder Letter drucken.
 sheet-why = Warum?
 sheet-bottles = Die Flaschen auf diesem Arbeitsblatt
@@ -1086,7 +1089,7 @@ screen-eyes-note = Die Farbfelder stehen da, wie solche Augen sie sehen, simulie
 bench-title = Der Mischtisch
 bench-about = Tropfen mischen, in die Haut einer Kundin oder eines Kunden setzen und sehen, wozu sie über die Jahre und unter vier Lichtarten verheilen.
 bench-lead = Wählen Sie eine Person, setzen Sie eine Mischung und sehen Sie zu, was die Haut daraus macht: am selben Tag, verheilt und nach Jahren.
-bench-without-scripts = Der Mischtisch rechnet, während Sie seine Regler bewegen; dazu braucht er Skripte und WebAssembly, die Ihr Browser abgeschaltet oder nicht hat. Alles Übrige hier geht ohne: <a href="{ $lessons }">weiter mit den Lektionen</a>.
+bench-without-scripts = Der Mischtisch rechnet, während Sie seine Regler bewegen; dazu braucht er Skripte und WebAssembly, die Ihr Browser abgeschaltet oder nicht hat. Alles, was hier zu lesen ist, geht ohne, auch die Arbeitsblätter: <a href="{ $lessons }">weiter mit den Lektionen</a>.
 bench-years = Über die Jahre
 bench-case = Der Fall
 bench-mix = Mischung
@@ -1272,7 +1275,7 @@ bench-time-in-light = { $time }, { $light }
 
 practice-title = Üben
 practice-about = Frisch gemachte Aufgaben, bewiesen und danach bewertet, wozu Ihre Antwort verheilen würde. Als Nächstes kommt, was Sie am nötigsten haben.
-practice-lead = Frisch gemachte Aufgaben, jede bewiesen, bevor Sie sie sehen. Als Nächstes kommt, was Sie am nötigsten haben.
+practice-lead = Frisch gemachte Aufgaben; was nach Farbe fragt, ist bewiesen, bevor Sie es sehen. Als Nächstes kommt, was Sie am nötigsten haben.
 practice-without-scripts = Jede Aufgabe wird erst gemacht, wenn Sie sie anfordern; dazu braucht es Skripte und WebAssembly, die Ihr Browser abgeschaltet oder nicht hat. Aufgaben mit ihren Antworten stehen in den <a href="{ $lessons }">Lektionen</a>.
 practice-without-scripts-sheets = Jede Aufgabe wird erst gemacht, wenn Sie sie anfordern; dazu braucht es Skripte und WebAssembly, die Ihr Browser abgeschaltet oder nicht hat. Aufgaben mit ihren Antworten stehen in den <a href="{ $lessons }">Lektionen</a> und auf den Arbeitsblättern: { $sheets }.
 practice-session = Eine Sitzung
@@ -1376,6 +1379,7 @@ practice-nothing = Nicht richtig. Wertung 0{"\u00A0"}%.
 practice-outcome = Was folgt
 practice-over-time = Im Lauf der Zeit, auf dieser Haut
 practice-over-time-of = { $who }, im Lauf der Zeit auf dieser Haut
+practice-not-to-do = Wozu Ihre Antwort führen würde. Getan werden sollte es nicht
 practice-one-moment = Auf dieser Haut, zu dem einen Zeitpunkt, nach dem gefragt ist
 practice-one-moment-of = { $who }, auf dieser Haut zu dem einen Zeitpunkt, nach dem gefragt ist
 practice-belief = Verlockender Irrtum
@@ -1450,9 +1454,11 @@ practice-others = { $count ->
  }
 practice-kept = Ihr Lernstand bleibt auf diesem Gerät, in diesem Browser, und wird nirgendwohin gesendet. Eine Datei davon lässt sich auch beim Üben im Terminal öffnen.
 practice-not-kept = Dieser Browser bewahrt für diese Seite nichts auf dem Gerät auf; beim Verlassen ist Ihr Lernstand fort. Sichern Sie ihn in eine Datei und laden Sie diese beim nächsten Mal.
-practice-not-kept-now = Die letzte Antwort ließ sich auf diesem Gerät nicht aufbewahren: Es fehlt Platz, oder die Speicherung ist abgeschaltet. Sichern Sie Ihren Lernstand in eine Datei.
+practice-not-kept-new = Dieses Gerät nimmt für diese Seite nichts Neues auf: Es ist kein Platz, oder der Speicher ist ausgeschaltet. Was es schon aufbewahrt, ist noch da. Sichern Sie Ihren Lernstand in eine Datei, bevor Sie gehen, und laden Sie diese beim nächsten Mal.
+practice-not-kept-now = Diese Antwort ließ sich auf diesem Gerät nicht aufbewahren: Es ist kein Platz, oder der Speicher ist ausgeschaltet. Sichern Sie Ihren Lernstand in eine Datei, wenn die Sitzung zu Ende ist.
 practice-unreadable = Die Aufzeichnung auf diesem Gerät ist nicht zu gebrauchen: { $why }. Sie bleibt, wie sie ist, und nichts wird aufbewahrt, bis Sie eine andere laden oder sie löschen.
 practice-elsewhere = Auch in einem anderen Fenster wurde geübt; dessen Antworten sind übernommen.
+practice-elsewhere-wiped = In einem anderen Fenster wurde die Aufzeichnung gelöscht; mit dieser Antwort beginnt sie von Neuem.
 practice-saved = Gesichert als { $name }.
 practice-loaded = Die Datei ist geladen.
 practice-file-empty = sie ist leer
@@ -1559,6 +1565,10 @@ paper-clock-left = noch { $clock }
 paper-late = Noch fünf Minuten oder weniger.
 paper-all-answered = Jede Frage ist beantwortet.
 paper-without-answer = Ohne Antwort: { $numbers }.
+paper-incomplete = Begonnen, aber nicht vollständig, und deshalb nicht gezählt: { $numbers }.
+paper-your-answers = Ihre Antworten: { $answers }.
+paper-bottles-short = Flaschen
+paper-bottles-where = was in jeder ist, steht unter der letzten Frage
 paper-go-back = { $said } Solange Zeit ist, können Sie noch zurückgehen und etwas ändern.
 
 ## Zugewiesene Übungen

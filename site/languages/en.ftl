@@ -112,24 +112,27 @@ exercise-goal = { LOWER($name) } (L*{"\u00A0"}{ $l }, a*{"\u00A0"}{ $a }, b*{"\u
 ## What an answer comes to
 
 exercise-reaches = { $when }: { $reading }. It reaches the goal (ΔE00 { $error } from it).
-exercise-reaches-though = { $when }: { $reading }. It reaches the goal, though a little { $miss } (ΔE00 { $error } from it).
+exercise-reaches-though = { $when }: { $reading }. It reaches the goal; if anything it is { $miss } (ΔE00 { $error } from it).
 exercise-misses = { $when }: { $reading }. It misses the goal (ΔE00 { $error } from it).
 exercise-misses-how = { $when }: { $reading }. It misses the goal: { $miss } (ΔE00 { $error } from it).
 exercise-too-dark = too dark
 exercise-too-light = too light
 exercise-too-red = too red
 exercise-too-green = too green
+exercise-hardly-red = not red enough
 exercise-too-yellow = too yellow
 exercise-too-blue = too blue
+exercise-hardly-yellow = not yellow enough
 exercise-too-grey = too grey
 exercise-too-strong = too strong in colour
 exercise-holds-restricted = Holds { $colourant }, restricted in the { $place } since { $since }: { $rule } ({ $source }).
 exercise-restricted = { $colourant } in { $place } since { $since }: { $rule } ({ $source })
 exercise-colour = { $reading } (L*{"\u00A0"}{ $l }, a*{"\u00A0"}{ $a }, b*{"\u00A0"}{ $b })
 exercise-several-right = Exactly those that hold.
-exercise-several-amiss = { $statement }: { $why }
+exercise-several-wrong = “{ $statement }” does not hold: { $why }
+exercise-several-missed = “{ $statement }” holds, and was missed: { $why }
 exercise-order-right = The right order.
-exercise-order-amiss = Wrong from step { $turn } on. What belongs there: { $step }. { $why }
+exercise-order-amiss = Wrong from step { $turn } on. What belongs there: { $step } – { $why }
 exercise-number-right = It is { $number }. { $why }
 exercise-not-answered = Not answered.
 exercise-not-a-mix = Not a mix that may be given: { $why }.
@@ -586,12 +589,12 @@ model-layer-work = The work
 model-layer-work-content = the same dermis with colourants, old and new together
 model-layer-deep = Deep dermis
 model-layer-deep-content = as above, so thick that no light comes out below
-model-marks-goal = No list of right answers is looked up. Your answer is put into the client’s skin, healed, and compared with the goal. The distance is CIEDE2000, written ΔE00: about 1 is the least that a trained eye sees side by side. Credit falls as the distance grows beyond the best that was possible. Where health is at stake, an answer is right or it is not.
-model-marks-proof = An exercise is only shown when it has been proved: every mix that you could have made was tried, each wrong option is worse by a margin that an eye can see, and the best option stays the best in at least 95% of 200 trials in which skin, depth and amount vary half as far again as they do in practice.
+model-marks-goal = Of a question about colour no list of right answers is looked up. Your answer is put into the client’s skin, healed, and compared with the goal. The distance is CIEDE2000, written ΔE00: about 1 is the least that a trained eye sees side by side. Credit falls as the distance grows beyond the best that was possible. Where health is at stake, an answer is right or it is not.
+model-marks-proof = Such an exercise is only shown when it has been proved: every mix that you could have made was tried, each wrong option is worse by a margin that an eye can see, and the best option stays the best in at least 95% of 200 trials in which skin, depth and amount vary half as far again as they do in practice. Other questions, on health, hygiene, law, order and words, follow the source that stands below each of them, or common practice.
 model-limit-client = <strong>Your client.</strong> Skin differs in ways that nobody sees beforehand: healing, oil, sun, age, aftercare, illness, scars.
 model-limit-bottles = <strong>Your bottles.</strong> The colourants here have smooth, representative curves. An academy can put its own measurements in their place. Makers change recipes.
 model-limit-hand = <strong>Your hand.</strong> Depth and amount are numbers here. In life they change from stroke to stroke.
-model-limit-texture = <strong>Texture.</strong> A brow is predicted as one even colour. Strokes, pores and hair are not drawn.
+model-limit-texture = <strong>Texture.</strong> A brow is predicted as one even colour. The strokes of a swatch are drawn for its shape alone; pores and hair are not there.
 model-limit-harm = <strong>Harm.</strong> Allergy, infection and scarring are not part of it. The <a href="{ $href }">cautions</a> are.
 model-limit-time = <strong>How long exactly.</strong> The order in which colourants leave is common practice. The months are representative.
 model-limit-compared = Nobody has yet compared its healed colours with a large number of healed brows. It shows which way things go and roughly how far. Between two mixes that lie close together, trust a swatch on practice skin and your eyes.
@@ -760,7 +763,7 @@ sheet-name = Name
 sheet-date = Date
 sheet-group = Group
 sheet-about = Tick, number or fill the boxes as each question asks, and write down why. The words and numbers below a swatch say all that its colour says, so the sheet can be worked from a black-and-white print.
-sheet-last-page = What is in each bottle stands on the last page.
+sheet-last-page = What is in each bottle stands at the end of the sheet.
 sheet-print = Print this page on A4 or Letter.
 sheet-why = Why?
 sheet-bottles = The bottles in this worksheet
@@ -1072,7 +1075,7 @@ screen-eyes-note = Swatches are shown as such eyes see them, simulated for the f
 bench-title = The bench
 bench-about = Mix drops, place them in a client’s skin, and see what they heal to over the years and under four lights.
 bench-lead = Choose a client, place a mix, and watch what the skin makes of it: on the day, healed, and years later.
-bench-without-scripts = The bench computes as you move its sliders, so it needs scripts and WebAssembly, which your browser has switched off or does not have. Everything else here works without: <a href="{ $lessons }">go on with the lessons</a>.
+bench-without-scripts = The bench computes as you move its sliders, so it needs scripts and WebAssembly, which your browser has switched off or does not have. All that is to be read here works without, and so do the worksheets: <a href="{ $lessons }">go on with the lessons</a>.
 bench-years = Over the years
 bench-case = The case
 bench-mix = Mix
@@ -1258,7 +1261,7 @@ bench-time-in-light = { $time }, { $light }
 
 practice-title = Practice
 practice-about = Exercises made afresh, proved and marked by what your answer would heal to. What comes next is what you need most.
-practice-lead = Exercises made afresh, each proved before you see it. What comes next is what you need most.
+practice-lead = Exercises made afresh; those about colour are each proved before you see them. What comes next is what you need most.
 practice-without-scripts = Practice makes each exercise as you ask for it, so it needs scripts and WebAssembly, which your browser has switched off or does not have. Exercises with their answers stand in the <a href="{ $lessons }">lessons</a>.
 practice-without-scripts-sheets = Practice makes each exercise as you ask for it, so it needs scripts and WebAssembly, which your browser has switched off or does not have. Exercises with their answers stand in the <a href="{ $lessons }">lessons</a>, and on the worksheets: { $sheets }.
 practice-session = A session
@@ -1362,6 +1365,7 @@ practice-nothing = No credit.
 practice-outcome = What follows
 practice-over-time = Over time, on this skin
 practice-over-time-of = { $who }, over time on this skin
+practice-not-to-do = What yours would come to, if it were done. It should not be
 practice-one-moment = On this skin, at the one moment that is asked about
 practice-one-moment-of = { $who }, on this skin at the one moment that is asked about
 practice-belief = Tempting belief
@@ -1404,7 +1408,7 @@ practice-answers = { $count ->
    *[other] { $count } answers
  }
 practice-chosen-once = chosen the one time it was offered.
-practice-chosen-always = chosen all { $offered } times it was offered.
+practice-chosen-always = chosen each of the { $offered } times it was offered.
 practice-chosen = chosen { $chosen } of the { $offered } times it was offered.
 practice-habit = It seems to be a habit.
 practice-standing-none = Nothing yet: your first answers begin the record.
@@ -1436,9 +1440,11 @@ practice-others = { $count ->
  }
 practice-kept = Your progress is kept on this device, in this browser, and sent nowhere. A file of it opens in the terminal’s practice too.
 practice-not-kept = This browser keeps nothing on this device for this page, so your progress is gone when you leave it. Save it to a file, and load that next time.
-practice-not-kept-now = The last answer could not be kept on this device: there is no room, or storage is switched off. Save your progress to a file.
+practice-not-kept-new = This device takes nothing new for this page: there is no room, or storage is switched off. What it kept before is still there. Save your progress to a file before you leave, and load that next time.
+practice-not-kept-now = This answer could not be kept on this device: there is no room, or storage is switched off. Save your progress to a file when the session has ended.
 practice-unreadable = The record on this device cannot be used: { $why }. It is left as it is, and nothing is kept, until you load another or wipe it.
 practice-elsewhere = Another window has practised too; its answers are taken up.
+practice-elsewhere-wiped = The record was wiped in another window; it begins anew with this answer.
 practice-saved = Saved as { $name }.
 practice-loaded = The file is loaded.
 practice-file-empty = it is empty
@@ -1545,6 +1551,10 @@ paper-clock-left = { $clock } left
 paper-late = Five minutes left, or less.
 paper-all-answered = Every question is answered.
 paper-without-answer = Without an answer: { $numbers }.
+paper-incomplete = Begun, but not complete, so that it does not count: { $numbers }.
+paper-your-answers = Your answers: { $answers }.
+paper-bottles-short = Bottles
+paper-bottles-where = what is in each stands below the last question
 paper-go-back = { $said } You can still go back and change something while there is time.
 
 ## Assignments

@@ -16,8 +16,8 @@ class Kept {
     return `${COURSE.record} session`;
   }
 
-  static begun(what, extent, request) {
-    const kept = new Kept({ course: COURSE.course.version, what, extent, request, questions: [] });
+  static begun(what, extent, request, stored) {
+    const kept = new Kept({ course: COURSE.course.version, what, extent, request, stored, questions: [] });
     kept.keep();
     return kept;
   }
@@ -31,9 +31,10 @@ class Kept {
     }
   }
 
-  // `questions` are those that were shown: how each was asked for, which one it was, and what was replied, if anything.
-  constructor({ course, what, extent, request, questions }) {
-    Object.assign(this, { course, what, extent, request, questions });
+  // `questions` are those that were shown: how each was asked for, which one it was, and what was replied, if anything; `stored` is the record
+  // that the device held last.
+  constructor({ course, what, extent, request, stored, questions }) {
+    Object.assign(this, { course, what, extent, request, stored, questions });
   }
 
   asked(next, { drill, number, skill }) {
@@ -41,8 +42,9 @@ class Kept {
     this.keep();
   }
 
-  replied(reply) {
+  replied(reply, stored) {
     this.questions.at(-1).reply = reply;
+    this.stored = stored;
     this.keep();
   }
 

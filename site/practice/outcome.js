@@ -64,6 +64,8 @@ function besideOf(view, told) {
   const alone = right && !best;
   const rows = [[message("practice-yours"), yours.seen], [bestName(right), best?.seen ?? []]].filter(([, seen]) => seen.length > 0).map(([who, seen]) => [who, view.case?.months === null ? untilJudged(seen) : seen]);
   const part = (title, shown) => made("div", "beside-part", made("h4", "", title), gridOf(momentsOf(view, shown)));
+  // Where the best is to do no work, nobody should think that the other would have gone well.
+  if (best && best.seen.length === 0) return [part(message("practice-not-to-do"), rows)];
   const lasting = rows.filter(([, seen]) => seen.length > 1);
   const ages = new Set(lasting.map(([, seen]) => seen.find((moment) => moment.judged)?.months));
   if (lasting.length === rows.length && ages.size < 2) return [part(alone ? message("practice-over-time-of", { who: message("practice-yours-best") }) : message("practice-over-time"), rows)];

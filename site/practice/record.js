@@ -1,11 +1,12 @@
 // The record of progress on this device. It is one text, as the engine writes it; nothing in here reads it.
 
 class Record {
+  // `text` is the record as this page has it, `stored` what the device held when this page last looked: less, where it took nothing since.
+  // A record that is `left` stays on the device as it is.
   constructor() {
-    this.text = "";
-    this.keeps = true;
+    Object.assign(this, { text: "", stored: "", keeps: true, left: false });
     try {
-      this.text = localStorage.getItem(COURSE.record) ?? "";
+      this.text = this.stored = localStorage.getItem(COURSE.record) ?? "";
       // Some browsers give a storage that takes nothing.
       localStorage.setItem(`${COURSE.record} try`, "1");
       localStorage.removeItem(`${COURSE.record} try`);
@@ -16,32 +17,41 @@ class Record {
 
   // What another window has written since; nothing where it is still what this one knows.
   elsewhere() {
-    if (!this.keeps) return undefined;
+    if (this.left) return undefined;
     try {
       const text = localStorage.getItem(COURSE.record) ?? "";
-      return text === this.text ? undefined : text;
+      return text === this.stored ? undefined : text;
     } catch {
       return undefined;
     }
   }
 
+  // Takes up what another window has written; says whether there was anything.
+  catchUp() {
+    const text = this.elsewhere();
+    if (text !== undefined) this.text = this.stored = text;
+    return text !== undefined;
+  }
+
   // Keeps a new text; says whether the device took it.
   keep(text) {
     this.text = text;
-    if (!this.keeps) return false;
+    if (this.left) return false;
     try {
       if (text) localStorage.setItem(COURSE.record, text);
       else localStorage.removeItem(COURSE.record);
-      return true;
+      this.stored = text;
+      this.keeps = true;
     } catch {
-      return false;
+      this.keeps = false;
     }
+    return this.keeps;
   }
 
   // Keeps for the home page until when each practised skill is known well enough, in seconds since 1970, known least first: it has no
   // engine to ask.
   keepDue(skills) {
-    if (!this.keeps) return;
+    if (this.left) return;
     const until = leastKnownFirst(skills.filter((skill) => skill.due_in_days !== null)).map((skill) => [skill.id, now() + Math.round(skill.due_in_days * 86_400)]);
     try {
       if (until.length > 0) localStorage.setItem(`${COURSE.record} due`, JSON.stringify(until));

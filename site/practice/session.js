@@ -1,9 +1,9 @@
 // A session: one exercise after another. The next is made while what follows from the last is read.
 
 class Sitting {
-  // `over` is called when the session ends.
-  constructor(maker, record, over) {
-    Object.assign(this, { maker, record, over, running: false });
+  // `answered` is called after each answer, `over` when the session ends.
+  constructor(maker, record, { answered, over }) {
+    Object.assign(this, { maker, record, answered, over, running: false });
     byId("question").addEventListener("submit", (event) => {
       event.preventDefault();
       this.mark();
@@ -17,14 +17,15 @@ class Sitting {
     const [kind, id] = what.split("=");
     const minutes = extent.endsWith("minutes") ? Number.parseInt(extent, 10) : null;
     const request = { progress: this.record.text, seed: anySeed(), now: now(), minutes, ...(kind ? { [kind]: id } : {}) };
-    await this.opened(Kept.begun(what, extent, request));
+    await this.opened(Kept.begun(what, extent, request, this.record.stored));
     this.prepare();
     await this.show();
   }
 
   // Goes on with a session that was left: what was asked and replied is asked and replied again.
   async goOn(kept) {
-    this.record.text = kept.request.progress;
+    // What another window has kept meanwhile is noticed as in any session.
+    Object.assign(this.record, { text: kept.request.progress, stored: kept.stored });
     await this.opened(kept);
     const slow = setTimeout(() => say(byId("session_wait"), message("practice-making")), 200);
     let told;
@@ -33,7 +34,6 @@ class Sitting {
         this.view = await this.maker.ask("next", next);
         if (this.view?.drill !== drill || this.view.number !== number) throw new Error(message("practice-left-other"));
         told = reply && (await this.maker.ask("reply", reply));
-        // What another window has kept meanwhile is noticed as in any session.
         if (told) this.record.text = told.progress;
         this.number += 1;
       }
@@ -54,7 +54,7 @@ class Sitting {
   async opened(kept) {
     const { extent, request } = kept;
     const count = request.minutes || !extent ? null : Number(extent);
-    Object.assign(this, { kept, number: 0, count, minutes: request.minutes, begun: request.now, marking: false, view: undefined });
+    Object.assign(this, { kept, number: 0, count, minutes: request.minutes, begun: request.now, marking: false, unkept: false, view: undefined });
     const begun = await this.maker.ask("begin", request);
     say(byId("session_plan"), begun.plan.length > 0 ? message("practice-plan", { skills: begun.plan.map(({ skill, count: times }) => message("practice-plan-skill", { skill, count: times })).join("; ") }) : "");
     this.running = true;
@@ -157,10 +157,17 @@ class Sitting {
     } finally {
       this.marking = false;
     }
-    this.kept.replied(reply);
+    const notes = [];
+    if (elsewhere !== undefined) {
+      this.record.stored = elsewhere;
+      notes.push(message(elsewhere === "" ? "practice-elsewhere-wiped" : "practice-elsewhere"));
+    }
     const kept = this.record.keep(told.progress);
-    if (this.record.keeps && !kept) say(byId("keep_words"), message("practice-not-kept-now"));
-    this.tell(told, elsewhere === undefined ? [] : [` ${message("practice-elsewhere")}`]);
+    if (!kept && !this.unkept) notes.push(message("practice-not-kept-now"));
+    this.unkept = !kept;
+    this.kept.replied(reply, this.record.stored);
+    this.tell(told, notes.map((note) => ` ${note}`));
+    this.answered();
   }
 
   // After the last exercise the end is what comes next.

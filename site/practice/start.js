@@ -5,7 +5,7 @@ class Practice {
     this.maker = maker;
     this.record = new Record();
     this.questions = new Questions(maker);
-    this.sitting = new Sitting(maker, this.record, () => this.over());
+    this.sitting = new Sitting(maker, this.record, { answered: () => this.keeping.overview(), over: () => this.over() });
     byId("choose").addEventListener("submit", (event) => {
       event.preventDefault();
       this.begin();
@@ -17,8 +17,6 @@ class Practice {
       byId("begin").focus();
     });
     this.keeping = new Keeping(maker, this.record, () => {
-      // Another record has taken the place of the one that a session was left with.
-      if (this.ready) Kept.drop();
       this.offer();
       return this.standing();
     });
@@ -28,7 +26,6 @@ class Practice {
 
   async start() {
     await this.keeping.open();
-    this.ready = true;
     byId("practice").hidden = false;
     this.follow(true);
     if (!byId("kept").hidden && location.hash === "") byId("go_on").focus({ preventScroll: true });
@@ -82,8 +79,7 @@ class Practice {
     this.trouble("");
     for (const id of ["begin", "go_on"]) byId(id).disabled = true;
     try {
-      const elsewhere = this.record.elsewhere();
-      if (elsewhere !== undefined) this.record.text = elsewhere;
+      this.record.catchUp();
       for (const id of ["summary", "choose", "kept", "standing"]) byId(id).hidden = true;
       this.keeping.settle();
       await this.questions.load(what);
@@ -102,6 +98,7 @@ class Practice {
     this.offer();
     byId("choose").hidden = false;
     byId("standing").hidden = false;
+    this.keeping.settle();
     await this.standing();
   }
 }

@@ -35,12 +35,14 @@ pub(super) fn miss_in_words(language: &Language, lab: Lab, goal: Lab) -> String 
     // Difference along the goal's own hue is strength, across it is hue.
     let across = (goal.a * lab.b - goal.b * lab.a) / wanted.max(1.0);
     if across.abs() > 2.0 {
-        // Of the two axes, the one on which more is amiss gives the word.
+        // Of the two axes, the one on which more is amiss gives the word. Nobody looks for green in what is red, nor for blue in what is yellow.
         let (red, yellow) = (lab.a - goal.a, lab.b - goal.b);
         ways.push(match (red.abs() > yellow.abs(), red > 0.0, yellow > 0.0) {
             (true, true, _) => "exercise-too-red",
+            (true, false, _) if lab.a > 0.0 => "exercise-hardly-red",
             (true, false, _) => "exercise-too-green",
             (false, _, true) => "exercise-too-yellow",
+            (false, _, false) if lab.b > 0.0 => "exercise-hardly-yellow",
             (false, _, false) => "exercise-too-blue",
         });
     }

@@ -58,7 +58,8 @@ fn of_several(language: &Language, several: &SeveralOf, places: &[usize]) -> Res
         .filter(|place| chosen[*place] != right.contains(place))
         .map(|place| {
             let Choice { label, mark, .. } = &several.options[place];
-            say!(language, "exercise-several-amiss", statement = label, why = &mark.consequence)
+            let amiss = if chosen[place] { "exercise-several-wrong" } else { "exercise-several-missed" };
+            say!(language, amiss, statement = label, why = &mark.consequence)
         })
         .collect();
     let consequence =

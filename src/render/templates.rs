@@ -70,6 +70,7 @@ pub(super) const PROGRESS_JS: &str = joined![
     "practice/maker.js",
     "practice/record.js",
     "practice/keeping.js",
+    "practice/kept.js",
     "practice/standing.js",
     "progress/start.js",
 ];

@@ -209,7 +209,7 @@ fn right_and_wrong_answers_are_seen_over_time_where_there_is_one() {
                 }
                 let heads = tab
                     .texts("[...document.querySelectorAll('#outcome h4')].map((head) => head.textContent)");
-                assert_eq!(heads[0].starts_with("Yours is the best: "), right, "{heads:?}");
+                assert_eq!(heads[0].starts_with("Yours is the best, "), right, "{heads:?}");
                 assert_eq!(heads[0].contains("at the one moment"), !tab.texts(SHOWN)[0].contains("over"));
                 // What is marked stands out among the moments, in each row once.
                 let rows: usize = tab

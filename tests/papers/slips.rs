@@ -225,6 +225,28 @@ fn a_code_is_found_in_a_mail() {
     ] {
         assert_eq!(Slip::read(mail.as_bytes()).as_ref(), Ok(&slip), "{mail}");
     }
+    let after_the_hyphen = code.replacen("healedhue-", "healedhue-\n", 1);
+    for mail in [
+        format!("[12/05/2026, 14:03] Orrin: {code}\n"),
+        format!("\"{code}\""),
+        format!("{after_the_hyphen}\n"),
+        // Quoted-printable, RFC 2045: lines are broken softly by `=`.
+        format!("Content-Transfer-Encoding: quoted-printable\n\n{}", lines.join("=\r\n")),
+        lines.iter().map(|line| format!("| {line}\n")).collect::<String>(),
+        lines.join("\u{200B}"),
+        lines.join("\u{AD}"),
+        format!("{code}\n\nOnce more, to be sure:\n{code}\n"),
+    ] {
+        assert_eq!(Slip::read(mail.as_bytes()).as_ref(), Ok(&slip), "{mail}");
+    }
+    // Of two that differ nobody knows which counts.
+    let other = filled(&POOL, &POOL.paper("q1", 3).unwrap(), 1).code();
+    let both = format!("{code}\n\nThis one is right:\n{other}\n");
+    assert_eq!(Slip::read(both.as_bytes()), Err(SlipError::Codes(2)));
+    // A letter near the beginning, where the name of the form stands.
+    let damaged = code.replacen("healedhue-slip:ey", "healedhue-slip:ez", 1);
+    assert_ne!(damaged, code);
+    assert_eq!(Slip::read(damaged.as_bytes()), Err(SlipError::CodeDamaged));
     for cut in (20..code.len() - 1).step_by(7) {
         let told = Slip::read(format!("Here:\n{}", &code[..cut]).as_bytes()).unwrap_err();
         assert_eq!(told, SlipError::CodeCutShort, "{cut}");

@@ -40,6 +40,14 @@ pub enum SlipError {
     /// A code that is not whole.
     #[error("the slip is cut short: the code is not whole; copy all of it")]
     CodeCutShort,
+    /// A code whose letters come to nothing that can be read.
+    #[error("the code is damaged: one of its letters was changed, or some are missing; copy all of it anew")]
+    CodeDamaged,
+    /// Codes that do not say the same.
+    #[error(
+        "{0} codes stand in it that differ: leave the one that counts, or put each into a file of its own"
+    )]
+    Codes(usize),
     /// It is no JSON and no code.
     #[error("this is no answer slip: {0}")]
     NotASlip(String),

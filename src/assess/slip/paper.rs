@@ -124,16 +124,31 @@ impl Slip {
     /// [`SlipError`] where it is none.
     pub fn read(bytes: &[u8]) -> Result<Self, SlipError> {
         let text = text_on(bytes)?;
-        if text.starts_with(['{', '[']) || serde_json::from_str::<IgnoredAny>(&text).is_ok() {
+        if text.starts_with('{') {
             return Slip::of_json(&text);
         }
-        // The code may stand in a mail, with words before and after it.
-        let Some((_, code)) = text.split_once(CODE) else {
+        // Codes may stand in a mail or in a chat, with words before, between and after them.
+        let text = text.replace("=\r\n", "").replace("=\n", "");
+        let codes = codes_in(&text);
+        let Some((first, others)) = codes.split_first() else {
+            if serde_json::from_str::<IgnoredAny>(&text).is_ok() {
+                return Slip::of_json(&text);
+            }
             return Err(SlipError::NotASlip(format!("there is no code in it (it begins `{CODE}`)")));
         };
-        let json = decoded(code)?;
-        Slip::of_json(&json).map_err(|error| match error {
+        let slip = Slip::of_code(first)?;
+        for other in others {
+            if Slip::of_code(other)? != slip {
+                return Err(SlipError::Codes(codes.len()));
+            }
+        }
+        Ok(slip)
+    }
+
+    fn of_code(code: &str) -> Result<Self, SlipError> {
+        Slip::of_json(&decoded(code)?).map_err(|error| match error {
             SlipError::EndsEarly(_) => SlipError::CodeCutShort,
+            SlipError::NotASlip(_) => SlipError::CodeDamaged,
             other => other,
         })
     }
@@ -163,12 +178,29 @@ impl Slip {
     }
 }
 
-/// The slip in a code: its letters across line breaks and the `>` of quoted mail. Words may follow it that consist of such letters, too; what
+/// What follows the beginning of each code in a text. A line may break where the beginning has its hyphen.
+fn codes_in(text: &str) -> Vec<&str> {
+    let (program, kind) = CODE.split_at(CODE.find('-').map_or(0, |hyphen| hyphen + 1));
+    let after = |(at, begun): (usize, &str)| {
+        text[at + begun.len()..].trim_start_matches(between_letters).strip_prefix(kind)
+    };
+    text.match_indices(program).filter_map(after).collect()
+}
+
+/// What a mail or a chat puts between the letters of a code: line breaks, the marks of a quotation, and characters that nobody sees (zero-width spaces
+/// and joiners, soft hyphens, marks of direction).
+fn between_letters(c: char) -> bool {
+    let unseen =
+        ['\u{AD}', '\u{200B}', '\u{200C}', '\u{200D}', '\u{200E}', '\u{200F}', '\u{2060}', '\u{FEFF}'];
+    c.is_whitespace() || ['>', '|'].contains(&c) || unseen.contains(&c)
+}
+
+/// The slip in a code: its letters across what stands between them. Words may follow it that consist of such letters, too; what
 /// they come to is left out, since it stands after the end of the slip's object.
 fn decoded(code: &str) -> Result<String, SlipError> {
     let mut letters: String = code
         .chars()
-        .filter(|c| !c.is_whitespace() && *c != '>')
+        .filter(|c| !between_letters(*c))
         .take_while(|c| c.is_ascii_alphanumeric() || ['-', '_'].contains(c))
         .collect();
     if letters.len() % 4 == 1 {
@@ -180,7 +212,10 @@ fn decoded(code: &str) -> Result<String, SlipError> {
         let end = values.byte_offset();
         bytes.truncate(end);
     }
-    String::from_utf8(bytes).map_err(|_| SlipError::CodeCutShort)
+    String::from_utf8(bytes).map_err(|error| match error.utf8_error().error_len() {
+        None => SlipError::CodeCutShort,
+        Some(_) => SlipError::CodeDamaged,
+    })
 }
 
 /// FNV-1a of 32 bits (Fowler, Noll and Vo) over the identity and the answers, a line each: what `site/paper.js` reckons too.

@@ -113,7 +113,7 @@ fn loads(style: &str) -> bool {
     parts[1..].iter().any(outside)
         || style.contains("@import")
         || style.contains("image-set(")
-        || (has_address || style.contains('{')) && style.contains('\\')
+        || (has_address || style.contains(['{', '@'])) && style.contains('\\')
 }
 
 #[cfg(test)]
@@ -152,6 +152,7 @@ mod tests {
             ("<use xlink:href=' other.svg#a'/>", "`href`"),
             ("<style>@import 'x.css';</style>", "style"),
             ("<style>a { fill: u\\72l(x) }</style>", "style"),
+            ("<style>@\\69mport 'x.css';</style>", "style"),
             ("<rect style='fill:url(//x.example/y)'/>", "`style`"),
             ("<rect fill=\"url( 'x' )\"/>", "`fill`"),
             ("<?xml-stylesheet href='x'?>", "processing"),
