@@ -503,6 +503,49 @@ fn a_whole_session_and_its_record() {
     tab.expect_quiet(&SERVED);
 }
 
+/// Where there is no room, the page goes on with all answers, says so once, and blames no other window.
+#[test]
+fn a_device_without_room_is_told_and_nothing_of_the_page_is_lost() {
+    let mut chromium = Chromium::start();
+    let mut tab = chromium.fresh_tab();
+    let seed = "Crypto.prototype.getRandomValues = (into) => into.fill(7)";
+    tab.call("Page.addScriptToEvaluateOnNewDocument", json!({"source": seed}));
+    tab.open(&format!("{}practice.html", *SERVED));
+    started(&mut tab);
+    begin(&mut tab);
+    answer(&mut tab);
+    let kept = tab.text(KEPT);
+    assert!(!kept.is_empty());
+    // Ever shorter texts, until there is no room for a letter.
+    tab.value(
+        "{ let [length, count] = [1 << 20, 0];
+           while (length >= 1) try { localStorage.setItem(`full ${count}`, 'x'.repeat(length)); count += 1; } catch { length >>= 1; } }",
+    );
+    for turn in 2..=3 {
+        go_to(&mut tab, "#next");
+        tab.press(ENTER, 1);
+        tab.wait_until(
+            "!document.querySelector('#mark').hidden && document.querySelector('#question fieldset')",
+        );
+        answer(&mut tab);
+        let verdict = tab.text("document.querySelector('#verdict').textContent");
+        assert_eq!(verdict.contains("could not be kept on this device"), turn == 2, "{verdict}");
+        assert!(!verdict.contains("window"), "{verdict}");
+        assert_eq!(tab.text(KEPT), kept, "what was kept stays");
+    }
+    go_to(&mut tab, "#end");
+    tab.press(ENTER, 1);
+    tab.wait_until("document.querySelector('#standing').checkVisibility()");
+    let standing = tab.text("document.querySelector('#standing_words').textContent");
+    assert!(standing.starts_with("3 answers so far"), "{standing}");
+    let note = tab.text("document.querySelector('#keep_note:not([hidden])').textContent");
+    assert!(note.contains("takes nothing new"), "{note}");
+    tab.reload();
+    started(&mut tab);
+    tab.wait_until("document.querySelector('#standing_words').textContent.startsWith('One answer so far')");
+    tab.expect_quiet(&SERVED);
+}
+
 /// The one file in a folder, once it has been written whole.
 pub fn saved(folder: &std::path::Path) -> std::path::PathBuf {
     let end = Instant::now() + Duration::from_secs(60);
