@@ -267,8 +267,11 @@ function handIn(over = false) {
   const answers = found.map((one) => one.answer ?? "");
   const numbers = (which) => found.flatMap((one, at) => (which(one) ? [at + 1] : [])).join(", ");
   const [empty, begun] = [numbers(({ answer }) => answer === ""), numbers((one) => one.amiss)];
-  kept.took ??= length - kept.left;
-  keep();
+  // Only once: another tab that hears of it hands in too.
+  if (kept.took === undefined) {
+    kept.took = length - kept.left;
+    keep();
+  }
   const text = JSON.stringify({ form: "healedhue-slip-1", paper, answers, check: check(answers), time: told() }, null, 1);
   const download = part("download");
   if (download.href.startsWith("blob:")) URL.revokeObjectURL(download.href);

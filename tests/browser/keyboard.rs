@@ -80,6 +80,8 @@ fn keys_reach_everything_in_the_order_of_the_page() {
     for page in site.chain([on_disk(&PAPERS.join("papers/q1.html"))]) {
         tab.open(&page);
         started(&mut tab);
+        // A paper first asks the device what it kept.
+        tab.wait_until("document.querySelector('[data-part=begin]')?.checkVisibility() ?? true");
         expect_reachable(&mut tab, &page);
     }
 }

@@ -55,6 +55,7 @@ fn a_paper_survives_a_closed_tab_and_a_power_cut() {
     let mut tab = chromium.tab();
     tab.open(&paper);
     assert!(!is_shown(&mut tab, "paper"), "no question before it is begun");
+    wait_for(&mut tab, "begin");
     go_to(&mut tab, &part("begin"));
     tab.press(ENTER, 1);
     let whole = tab.value(LEFT).as_u64().expect("minutes");
@@ -132,6 +133,7 @@ fn a_paper_is_handed_in_when_the_time_is_over() {
     let mut tab = chromium.tab();
     let paper = on_disk(&PAPERS.join("papers/q1.html"));
     tab.open(&paper);
+    wait_for(&mut tab, "begin");
     go_to(&mut tab, &part("begin"));
     tab.press(ENTER, 1);
     tab.press(SPACE, 1);
@@ -158,6 +160,7 @@ fn only_the_button_hands_in_and_the_way_back_leads_to_what_is_open() {
     let mut chromium = Chromium::start();
     let mut tab = chromium.fresh_tab();
     tab.open(&on_disk(&PAPERS.join("papers/q1.html")));
+    wait_for(&mut tab, "begin");
     go_to(&mut tab, &part("begin"));
     tab.press(ENTER, 1);
     tab.press(SPACE, 1);
@@ -179,6 +182,34 @@ fn only_the_button_hands_in_and_the_way_back_leads_to_what_is_open() {
     tab.press(ENTER, 1);
     let second = "document.querySelectorAll('.question')[1] === document.activeElement.closest('.question')";
     assert!(is_shown(&mut tab, "paper") && tab.holds(second), "the first question was answered");
+}
+
+/// What one tab hands in or takes back, the other hears of, and neither answers the other without end.
+#[test]
+fn a_paper_in_two_tabs_is_handed_in_in_both() {
+    let mut chromium = Chromium::start();
+    let paper = on_disk(&PAPERS.join("papers/q1.html"));
+    let [mut one, mut other] = [chromium.tab(), chromium.tab()];
+    one.open(&paper);
+    wait_for(&mut one, "begin");
+    go_to(&mut one, &part("begin"));
+    one.press(ENTER, 1);
+    other.open(&paper);
+    wait_for(&mut other, "paper");
+    one.value("document.querySelector('[data-part=paper] input').click()");
+    one.value("document.querySelector('[data-part=finish]').click()");
+    wait_for(&mut one, "slip");
+    wait_for(&mut other, "slip");
+    assert_eq!(one.text(FIELDS), other.text(FIELDS));
+    let turns = format!("JSON.parse({KEPT}).turns");
+    let before = one.value(&turns).as_u64().expect("a count");
+    one.value("new Promise((fulfil) => setTimeout(fulfil, 700))");
+    let after = one.value(&turns).as_u64().expect("a count");
+    // Each tab keeps the time left now and then.
+    assert!(after <= before + 2, "kept {before} times, then {after}");
+    other.value("document.querySelector('[data-part=back]').click()");
+    wait_for(&mut other, "paper");
+    wait_for(&mut one, "paper");
 }
 
 #[test]
